@@ -1,0 +1,3 @@
+namespace Modelling.Output;
+
+public sealed record ModelFile(string Name, byte[] Bytes);
