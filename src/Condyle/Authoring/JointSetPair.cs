@@ -1,0 +1,11 @@
+namespace Condyle;
+
+/// <summary>The left and the right joints of the same kind: <c>joints.ElbowTwists[side]</c>.</summary>
+/// <param name="Left">The joints of the character's left.</param>
+/// <param name="Right">The joints of the character's right.</param>
+public readonly record struct JointSetPair(JointSet Left, JointSet Right)
+{
+    /// <summary>The joints of a side.</summary>
+    /// <param name="side">The side.</param>
+    public JointSet this[Side side] => side == Side.Left ? Left : Right;
+}

@@ -1,0 +1,46 @@
+using System.Runtime.CompilerServices;
+using Condyle.Model;
+
+namespace Condyle;
+
+/// <summary>A value from 0 to 1 on a control that weights a blend.</summary>
+public readonly record struct Switch : IHandle
+{
+    private readonly RigDraft? draft;
+    private readonly int id;
+
+    internal Switch(RigDraft draft, int id)
+    {
+        this.draft = draft;
+        this.id = id;
+    }
+
+    internal RigDraft Draft => HandleGuard.Of(draft, "switch");
+
+    internal int Id => id;
+
+    RigDraft IHandle.Draft => Draft;
+
+    int IHandle.Id => Id;
+
+    /// <summary>One minus the switch. Asking twice gives the same weight.</summary>
+    [TakesOpen]
+    public Weight Inverse => ((Weight)this).Inverse;
+
+    /// <summary>Shows the same switch on a further control: setting it there sets it everywhere.</summary>
+    /// <param name="control">The further control.</param>
+    /// <returns>The switch.</returns>
+    [OverloadResolutionPriority(1)]
+    public Switch AlsoOn(Control control, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) => AlsoOn(control, Draft.Place(file, line));
+
+    /// <inheritdoc cref="AlsoOn(Control, string, int)"/>
+    public Switch AlsoOn(Control control) => AlsoOn(control, PlaceId.None);
+
+    internal Switch AlsoOn(Control control, PlaceId place)
+    {
+        Draft.Record(new SwitchShown(place, Id, control.Id));
+        return this;
+    }
+
+    internal static Switch Open(RigDraft draft) => new(draft, draft.Unknown(UnknownKind.Switch));
+}

@@ -1,0 +1,50 @@
+namespace Condyle.Model;
+
+internal sealed class DriveBegun(PlaceId place, int target) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id) => fold.Add(new RigDrive(id, this, fold.Find<RigNode>(target)));
+}
+
+internal sealed class DriveSourced(PlaceId place, int drive, DriveWay way, int source) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigDrive>(drive) is { } found)
+            found.Sources.Add(new DriveSource(id, Place, way, fold.Find<RigNode>(source), fold.IsCertain(this, found)));
+    }
+}
+
+internal sealed class DriveOffsetKept(PlaceId place, int drive) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigDrive>(drive) is { } found)
+            found.KeepsOffset = fold.IsCertain(this, found) ? true : Fact<bool>.Open;
+    }
+}
+
+internal sealed class DriveScaled(PlaceId place, int drive) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigDrive>(drive) is { } found)
+            found.WritesScale = fold.IsCertain(this, found) ? true : Fact<bool>.Open;
+    }
+}
+
+internal sealed class BlendBegun(PlaceId place, int target) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id) =>
+        fold.Add(new RigBlend(id, this, fold.Find<RigChain>(target), fold.Find<RigNode>(target)));
+}
+
+internal sealed class BlendSourced(PlaceId place, int blend, int source, Fact<WeightPolynomial> weight) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigBlend>(blend) is not { } found)
+            return;
+        found.Sources.Add(new BlendSource(id, Place, fold.Find<RigCopy>(source), fold.Find<RigNode>(source), weight));
+        found.SourcesAreOpen |= !fold.IsCertain(this, found);
+    }
+}

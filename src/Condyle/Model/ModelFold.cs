@@ -1,0 +1,47 @@
+namespace Condyle.Model;
+
+/// <summary>Turns the log of a draft into a model, event by event. It reads nothing but the log.</summary>
+internal sealed class ModelFold
+{
+    private readonly Dictionary<int, RigElement> elements = [];
+
+    private ModelFold()
+    {
+    }
+
+    public RigModel Model { get; } = new();
+
+    public static RigModel Run(EventLog log)
+    {
+        var fold = new ModelFold();
+        for (var id = 0; id < log.Count; id++)
+            log[id].Apply(fold, id);
+        return fold.Model;
+    }
+
+    public void Add(RigElement element)
+    {
+        elements.Add(element.Id, element);
+        switch (element)
+        {
+            case RigSkeleton skeleton: Model.Skeletons.Add(skeleton); break;
+            case RigNode node: Model.Nodes.Add(node); break;
+            case RigChain chain: Model.Chains.Add(chain); break;
+            case RigCopy copy: Model.Copies.Add(copy); break;
+            case RigDrive drive: Model.Drives.Add(drive); break;
+            case RigBlend blend: Model.Blends.Add(blend); break;
+            case RigTwoBone solver: Model.TwoBones.Add(solver); break;
+            case RigSwitch given: Model.Switches.Add(given); break;
+            case RigLabel label: Model.Labels.Add(label); break;
+        }
+    }
+
+    public T? Find<T>(int id)
+        where T : RigElement => elements.TryGetValue(id, out var element) ? element as T : null;
+
+    /// <summary>What hangs under a parent when an element is put there: the element itself, or a copy's first joint.</summary>
+    public IHung? Hung(RigElement element) => element is RigCopy copy ? copy.Joints.FirstOrDefault() : element as IHung;
+
+    /// <summary>Whether an event certainly happens, once, to each such element: both were said in the same stretch of code.</summary>
+    public bool IsCertain(RigEvent said, RigElement about) => said.Scope == about.Scope && !about.IsUnknown;
+}

@@ -1,0 +1,16 @@
+namespace Condyle.Model;
+
+/// <summary>Where a node stands at rest, in words; numbers come once the whole rig is known.</summary>
+internal abstract class Placement;
+
+/// <summary>In the rest frame of another node.</summary>
+internal sealed class AtNode(RigNode target) : Placement
+{
+    public RigNode Target { get; } = target;
+}
+
+/// <summary>At a spot, with the world's axes.</summary>
+internal sealed class AtSpot(RigSpot spot) : Placement
+{
+    public RigSpot Spot { get; } = spot;
+}

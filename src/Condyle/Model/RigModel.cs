@@ -1,0 +1,37 @@
+namespace Condyle.Model;
+
+/// <summary>What a rig is made of: the same whether a program recorded it or a reading worked it out.</summary>
+internal sealed class RigModel
+{
+    public List<RigSkeleton> Skeletons { get; } = [];
+
+    /// <summary>All nodes in the order in which they were made.</summary>
+    public List<RigNode> Nodes { get; } = [];
+
+    public List<RigChain> Chains { get; } = [];
+
+    public List<RigCopy> Copies { get; } = [];
+
+    public List<RigDrive> Drives { get; } = [];
+
+    public List<RigBlend> Blends { get; } = [];
+
+    public List<RigTwoBone> TwoBones { get; } = [];
+
+    public List<RigSwitch> Switches { get; } = [];
+
+    public List<RigLabel> Labels { get; } = [];
+
+    public List<RigAcceptance> Acceptances { get; } = [];
+
+    public List<RigGap> Gaps { get; } = [];
+
+    /// <summary>Whether there can be nothing in the rig that the model doesn't show.</summary>
+    public bool IsWhole => Gaps.Count == 0;
+
+    /// <summary>The switch that a weight's variable stands for.</summary>
+    public RigSwitch? SwitchOf(int variable) => Switches.Find(candidate => candidate.Id == variable);
+
+    /// <summary>Folds a log into the rig that it says.</summary>
+    public static RigModel Of(EventLog log) => ModelFold.Run(log);
+}

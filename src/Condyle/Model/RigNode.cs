@@ -1,0 +1,72 @@
+namespace Condyle.Model;
+
+internal enum NodeKind
+{
+    /// <summary>Some node; a reading doesn't know which kind.</summary>
+    Any,
+    Joint,
+    CopyJoint,
+    Control,
+    Group,
+}
+
+/// <summary>A joint, a copied joint, a control or a group.</summary>
+internal sealed class RigNode(int id, RigEvent said, NodeKind kind, Text name) : RigElement(id, said), IHung
+{
+    public NodeKind Kind { get; } = kind;
+
+    public Text Name { get; } = name;
+
+    public override string Title => $"'{Name}'";
+
+    public Fact<RigNode?> Parent { get; set; } = (RigNode?)null;
+
+    public PlaceId ParentPlace { get; set; }
+
+    /// <summary>Where it stands at rest; none: at its parent.</summary>
+    public Fact<Placement?> Placement { get; set; } = (Placement?)null;
+
+    public Fact<Channels> Locked { get; set; } = Channels.None;
+
+    public List<ChannelLimit> Limits { get; } = [];
+
+    public bool LimitsAreOpen { get; set; }
+
+    /// <summary>A joint's skeleton; none for other nodes and for unknown joints.</summary>
+    public RigSkeleton? Skeleton { get; init; }
+
+    public Fact<JointRole> Role { get; init; }
+
+    /// <summary>A joint's rest in its parent's space.</summary>
+    public Fact<RestTransform> Rest { get; init; }
+
+    /// <summary>The joint that a copied joint duplicates.</summary>
+    public RigNode? Original { get; init; }
+
+    public RigCopy? Copy { get; init; }
+
+    public bool IsExported => Kind == NodeKind.Joint;
+
+    public static RigNode Unknown(int id, RigEvent said, NodeKind kind)
+    {
+        var node = new RigNode(id, said, kind, Text.Open) { IsUnknown = true };
+        node.Forget();
+        return node;
+    }
+
+    /// <summary>Whether two nodes are the same one; two that were seen being made are, or are not.</summary>
+    public static Answer Same(RigNode a, RigNode b) =>
+        ReferenceEquals(a, b) ? Answer.Yes
+        : (a.IsUnknown || b.IsUnknown) && (a.Kind == b.Kind || a.Kind == NodeKind.Any || b.Kind == NodeKind.Any) ? Answer.Open
+        : Answer.No;
+
+    public override void Forget()
+    {
+        if (Kind == NodeKind.Joint && !IsUnknown)
+            return; // a declared joint can't be changed
+        Parent = Fact<RigNode?>.Open;
+        Placement = Fact<Placement?>.Open;
+        Locked = Fact<Channels>.Open;
+        LimitsAreOpen = true;
+    }
+}

@@ -1,0 +1,117 @@
+using System.Numerics;
+
+namespace Condyle.Model;
+
+internal sealed class RigSkeleton(int id, RigEvent said, Text name) : RigElement(id, said)
+{
+    public Text Name { get; } = name;
+
+    public override string Title => $"skeleton '{Name}'";
+}
+
+/// <summary>Joints in order from root to tip; none when the chain isn't known.</summary>
+internal sealed class RigChain(int id, RigEvent said, IReadOnlyList<RigNode>? joints) : RigElement(id, said)
+{
+    public IReadOnlyList<RigNode>? Joints { get; } = joints;
+
+    /// <summary>The direction, in the world at rest, to which it is declared to bend; none: its rest tells.</summary>
+    public Fact<Vector3?> Bend { get; set; } = (Vector3?)null;
+
+    public override string Title => Joints is { Count: > 0 } ? $"the chain from {Joints[0].Title} to {Joints[Joints.Count - 1].Title}" : "a chain";
+
+    public override void Forget() => Bend = Fact<Vector3?>.Open;
+}
+
+internal sealed class RigCopy(int id, RigEvent said, RigChain chain, Text tag) : RigElement(id, said)
+{
+    public RigChain Chain { get; } = chain;
+
+    public Text Tag { get; } = tag;
+
+    public List<RigNode> Joints { get; } = [];
+
+    public override string Title => $"copy '{Tag}' of {Chain.Title}";
+
+    public override void Forget()
+    {
+        foreach (var joint in Joints)
+            joint.Forget();
+    }
+}
+
+/// <summary>The point that a chain's bend faces at rest, at a distance in metres from its middle joint.</summary>
+internal sealed class RigSpot(int id, RigEvent said, RigChain? chain, Fact<float> distance) : RigElement(id, said)
+{
+    public RigChain? Chain { get; } = chain;
+
+    public Fact<float> Distance { get; } = distance;
+
+    public override string Title => $"the pole point of {Chain?.Title ?? "a chain"}";
+}
+
+/// <summary>A range of one of a control's channels: degrees where it turns, metres where it moves.</summary>
+internal sealed record ChannelLimit(bool Turns, Axis Axis, Fact<float> From, Fact<float> To);
+
+internal sealed class RigSwitch(int id, RigEvent said, RigNode? control, Text name, Fact<float> atRest) : RigElement(id, said)
+{
+    public RigNode? Control { get; } = control;
+
+    public Text Name { get; } = name;
+
+    public Fact<float> AtRest { get; } = atRest;
+
+    public List<RigNode?> AlsoOn { get; } = [];
+
+    public bool PlacesAreOpen { get; set; }
+
+    public override string Title => $"switch '{Name}'";
+
+    public static RigSwitch Unknown(int id, RigEvent said) =>
+        new(id, said, null, Text.Open, Fact<float>.Open) { IsUnknown = true, PlacesAreOpen = true };
+
+    public override void Forget() => PlacesAreOpen = true;
+}
+
+internal sealed class RigLabel(int id, RigEvent said, Text name, Text text) : RigElement(id, said), IHung
+{
+    public Text Name { get; } = name;
+
+    public Text Shows { get; } = text;
+
+    public Fact<WeightPolynomial?> ShownBy { get; set; } = (WeightPolynomial?)null;
+
+    public Fact<RigNode?> Parent { get; set; } = (RigNode?)null;
+
+    public PlaceId ParentPlace { get; set; }
+
+    public override string Title => $"label '{Name}'";
+
+    public override void Forget()
+    {
+        ShownBy = Fact<WeightPolynomial?>.Open;
+        Parent = Fact<RigNode?>.Open;
+    }
+}
+
+internal sealed class RigTwoBone(int id, RigEvent said, RigCopy? copy) : RigElement(id, said)
+{
+    public RigCopy? Copy { get; } = copy;
+
+    public Fact<RigNode?> Goal { get; set; } = (RigNode?)null;
+
+    public Fact<RigNode?> Pole { get; set; } = (RigNode?)null;
+
+    public override string Title => $"the two-bone IK of {Copy?.Title ?? "a copy"}";
+
+    public override void Forget()
+    {
+        Goal = Fact<RigNode?>.Open;
+        Pole = Fact<RigNode?>.Open;
+    }
+}
+
+/// <summary>A stretch of code that couldn't be read, and why.</summary>
+internal sealed record RigGap(PlaceId Place, string Reason);
+
+/// <summary>A finding that the team means to keep; no element when it isn't known which.</summary>
+internal sealed record RigAcceptance(RigElement? Element, Text Rule, Text Because, PlaceId Place);

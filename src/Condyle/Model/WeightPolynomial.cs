@@ -1,0 +1,132 @@
+using System.Text;
+
+namespace Condyle.Model;
+
+/// <summary>
+/// A weight in its one canonical form: a sum of products of switches with their coefficients, so that equal weights are equal values
+/// and an inverse asked for twice is one.
+/// </summary>
+internal sealed class WeightPolynomial : IEquatable<WeightPolynomial>
+{
+    /// <summary>Above this many terms a weight counts as open.</summary>
+    public const int MostTerms = 64;
+
+    /// <summary>Coefficients closer to each other than this are the same: authors type decimals, which have no exact binary form.</summary>
+    public const double Tolerance = 1e-5;
+
+    private readonly List<Term> terms;
+
+    private WeightPolynomial(List<Term> terms) => this.terms = terms;
+
+    public static WeightPolynomial Zero { get; } = new([]);
+
+    public static WeightPolynomial One { get; } = Constant(1);
+
+    public static WeightPolynomial Constant(double value) => Collect([new Term([], value)]);
+
+    /// <summary>The weight that a switch gives; <paramref name="id"/> is the number of the event that made it.</summary>
+    public static WeightPolynomial Variable(int id) => new([new Term([id], 1)]);
+
+    public IReadOnlyList<Term> Terms => terms;
+
+    public bool IsTooLarge => terms.Count > MostTerms;
+
+    /// <summary>The switches it depends on, each once, in the order in which they were made.</summary>
+    public IReadOnlyList<int> Switches => [.. terms.SelectMany(term => term.Factors).Distinct().OrderBy(id => id)];
+
+    public static WeightPolynomial operator +(WeightPolynomial left, WeightPolynomial right) => Collect(left.terms.Concat(right.terms));
+
+    public static WeightPolynomial operator *(WeightPolynomial left, WeightPolynomial right)
+    {
+        if (left.terms.Count * right.terms.Count > MostTerms * MostTerms)
+            return left.terms.Count > right.terms.Count ? left : right; // too large already, and stays so
+        return Collect(
+            from a in left.terms
+            from b in right.terms
+            select new Term([.. a.Factors.Concat(b.Factors).OrderBy(id => id)], a.Coefficient * b.Coefficient));
+    }
+
+    public WeightPolynomial Times(double factor) => Collect(terms.Select(term => term with { Coefficient = term.Coefficient * factor }));
+
+    public WeightPolynomial Inverse => One + Times(-1);
+
+    /// <summary>The weight's value where each switch has the value that <paramref name="valueOf"/> gives.</summary>
+    public double At(Func<int, double> valueOf)
+    {
+        var sum = 0.0;
+        foreach (var term in terms)
+        {
+            var product = term.Coefficient;
+            foreach (var factor in term.Factors)
+                product *= valueOf(factor);
+            sum += product;
+        }
+
+        return sum;
+    }
+
+    public bool Equals(WeightPolynomial? other) =>
+        other is not null && (this + other.Times(-1)).terms.Count == 0;
+
+    public override bool Equals(object? obj) => Equals(obj as WeightPolynomial);
+
+    // Coefficients are equal within a tolerance, so only the switches may enter the hash.
+    public override int GetHashCode() => Switches.Aggregate(17, (hash, id) => (hash * 31) + id);
+
+    public override string ToString() => Print(id => "#" + id);
+
+    /// <summary>Writes the weight with the names that <paramref name="nameOf"/> gives to its switches.</summary>
+    public string Print(Func<int, string> nameOf)
+    {
+        if (terms.Count == 0)
+            return "0";
+        var text = new StringBuilder();
+        foreach (var term in terms)
+        {
+            if (text.Length > 0)
+                text.Append(" + ");
+            var factors = string.Join("·", term.Factors.Select(nameOf));
+            text.Append(factors.Length == 0 ? Invariant.Print((float)term.Coefficient)
+                : term.Coefficient == 1 ? factors
+                : Invariant.Print((float)term.Coefficient) + "·" + factors);
+        }
+
+        return text.ToString();
+    }
+
+    private static WeightPolynomial Collect(IEnumerable<Term> terms)
+    {
+        var collected = terms
+            .GroupBy(term => term.Factors, FactorsComparer.Instance)
+            .Select(group => new Term(group.Key, group.Sum(term => term.Coefficient)))
+            .Where(term => Math.Abs(term.Coefficient) > Tolerance)
+            .ToList();
+        collected.Sort(static (a, b) => FactorsComparer.Compare(a.Factors, b.Factors));
+        return new WeightPolynomial(collected);
+    }
+
+    /// <summary>A product of switches, a switch twice for its square, with a coefficient.</summary>
+    internal sealed record Term(int[] Factors, double Coefficient);
+
+    private sealed class FactorsComparer : IEqualityComparer<int[]>
+    {
+        public static FactorsComparer Instance { get; } = new();
+
+        public bool Equals(int[] x, int[] y) => x.SequenceEqual(y);
+
+        public int GetHashCode(int[] factors) => factors.Aggregate(17, (hash, id) => (hash * 31) + id);
+
+        public static int Compare(int[] a, int[] b)
+        {
+            if (a.Length != b.Length)
+                return a.Length - b.Length;
+            for (var i = 0; i < a.Length; i++)
+            {
+                if (a[i] != b[i])
+                    return a[i] - b[i];
+            }
+
+            return 0;
+        }
+    }
+}

@@ -1,0 +1,142 @@
+using Condyle.Model;
+using Condyle.Naming;
+
+namespace Condyle.Rules;
+
+/// <summary>CDY2001: the weights of a blend must add up to one for every value of its switches.</summary>
+internal sealed class BlendWithoutInverse : Rule
+{
+    private static readonly double[] Tried = [0.5, 1, 0];
+
+    public override string Id => "CDY2001";
+
+    public override string Title => "Blend without an inverse: its weights don't add up to one";
+
+    public override Severity Severity => Severity.Error;
+
+    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    {
+        foreach (var blend in model.Blends)
+        {
+            if (blend.SourcesAreOpen || blend.IsUnknown || blend.Sources.Count == 0 || SumOf(blend) is not { } sum || sum.Equals(WeightPolynomial.One))
+                continue;
+            if (WorstOf(sum) is not { } worst)
+                continue;
+            var total = sum.At(_ => worst);
+            var when = sum.Switches.Count == 0 ? "always" : $"with {NamesOf(sum, model)} at {Invariant.Short(worst)},";
+            var repairs = RepairsOf(blend, sum, model);
+            var place = repairs.Count > 0 ? PlaceOf(blend, repairs[0].Event) : blend.Sources[^1].Place;
+            yield return new Finding(
+                this,
+                blend,
+                sum.Switches.Count == 0
+                    ? $"The weights of {TargetOf(blend)} always add up to {Invariant.Short(total)} instead of 1: {Consequence(total)}. {Advice(repairs)}"
+                    : $"The weights of {TargetOf(blend)} don't add up to 1: {when} they add up to {Invariant.Short(total)}, so {Consequence(total)}. {Advice(repairs)}",
+                place)
+            {
+                Related = [.. blend.Sources.Select(source => source.Place).Prepend(blend.Place).Where(other => other != place).Distinct()],
+                Repairs = repairs,
+            };
+        }
+    }
+
+    private static WeightPolynomial? SumOf(RigBlend blend)
+    {
+        var sum = WeightPolynomial.Zero;
+        foreach (var source in blend.Sources)
+        {
+            if (!source.Weight.TryKnown(out var weight))
+                return null;
+            sum += weight;
+        }
+
+        return sum.IsTooLarge ? null : sum;
+    }
+
+    // All switches at the same value: that holds even if two switches that are only known by their type are one and the same.
+    private static double? WorstOf(WeightPolynomial sum)
+    {
+        double? worst = null;
+        foreach (var value in Tried)
+        {
+            var miss = Math.Abs(sum.At(_ => value) - 1);
+            if (miss > WeightPolynomial.Tolerance && (worst is not { } before || miss > Math.Abs(sum.At(_ => before) - 1)))
+                worst = value;
+        }
+
+        return worst;
+    }
+
+    private static string TargetOf(RigBlend blend) => blend.Node?.Title ?? blend.Chain!.Title;
+
+    private static string Consequence(double total) => total > WeightPolynomial.Tolerance
+        ? "it will float between its sources instead of landing on one"
+        : "no source moves it and it falls back to its rest pose";
+
+    private static string NamesOf(WeightPolynomial sum, RigModel model)
+    {
+        var names = sum.Switches.Select(id => model.SwitchOf(id)?.Title ?? "the switch").ToList();
+        return names.Count == 1 ? names[0] : string.Join(", ", names.Take(names.Count - 1)) + " and " + names[^1];
+    }
+
+    private static string Advice(IReadOnlyList<Repair> repairs) =>
+        repairs.Count > 0 ? "Use the inverse of the switch for one of its sources." : "Give its sources weights that add up to 1, such as a switch and its inverse.";
+
+    private static PlaceId PlaceOf(RigBlend blend, int said) => blend.Sources.First(source => source.Event == said).Place;
+
+    private static List<Repair> RepairsOf(RigBlend blend, WeightPolynomial sum, RigModel model)
+    {
+        var repairs = new List<Repair>();
+        var decided = new List<Repair>();
+        foreach (var source in blend.Sources)
+        {
+            source.Weight.TryKnown(out var weight);
+            var needed = WeightPolynomial.One + sum.Times(-1) + weight;
+            if (RepairOf(blend, source, weight, needed) is not { } repair)
+                continue;
+            repairs.Add(repair);
+            if (FitsItsTag(blend, source, needed, model))
+                decided.Add(repair);
+        }
+
+        return decided.Count > 0 ? [decided[0]] : repairs;
+    }
+
+    private static Repair? RepairOf(RigBlend blend, BlendSource source, WeightPolynomial weight, WeightPolynomial needed)
+    {
+        if (weight.Switches.Count > 0 && needed.Equals(weight.Inverse))
+            return new InvertWeight(source.Event, 1, $"Use the inverse for {source.Title}");
+        foreach (var other in blend.Sources)
+        {
+            if (!ReferenceEquals(other, source) && other.Weight.TryKnown(out var theirs) && theirs.Switches.Count > 0 && needed.Equals(theirs.Inverse))
+                return new InverseOf(source.Event, 1, other.Event, 1, $"Weight {source.Title} by the inverse of {other.Title}");
+        }
+
+        return null;
+    }
+
+    // A switch is best named after the source that it turns on: that source takes the switch and the others its inverse.
+    private static bool FitsItsTag(RigBlend blend, BlendSource changed, WeightPolynomial needed, RigModel model)
+    {
+        var fits = false;
+        foreach (var source in blend.Sources)
+        {
+            source.Weight.TryKnown(out var weight);
+            if (ReferenceEquals(source, changed))
+                weight = needed;
+            foreach (var id in weight.Switches)
+            {
+                if (model.SwitchOf(id) is not { } given)
+                    continue;
+                if (given.Name.SameAs(source.Tag) == Answer.Yes)
+                {
+                    if (!weight.Equals(WeightPolynomial.Variable(id)))
+                        return false;
+                    fits = true;
+                }
+            }
+        }
+
+        return fits;
+    }
+}

@@ -1,0 +1,30 @@
+using System.Reflection;
+using Condyle.Model;
+using Condyle.Naming;
+
+namespace Condyle.Rules;
+
+/// <summary>One rule, on the model alone. It speaks only of what is known: an open fact keeps it silent.</summary>
+internal abstract class Rule
+{
+    /// <summary>The rule's id: <c>CDY</c> and four digits, the first of which is its family.</summary>
+    public abstract string Id { get; }
+
+    public abstract string Title { get; }
+
+    public abstract Severity Severity { get; }
+
+    /// <summary>The rule's page: what is flagged, why it hurts, wrong and right code, how to fix or accept it.</summary>
+    public string Page
+    {
+        get
+        {
+            using var stream = typeof(Rule).GetTypeInfo().Assembly.GetManifestResourceStream(Id + ".md")
+                ?? throw new InvalidOperationException($"Rule {Id} has no page.");
+            using var reader = new StreamReader(stream);
+            return reader.ReadToEnd();
+        }
+    }
+
+    public abstract IEnumerable<Finding> Check(RigModel model, Conventions conventions);
+}

@@ -1,0 +1,36 @@
+using Condyle.Model;
+using Condyle.Naming;
+
+namespace Condyle.Rules;
+
+/// <summary>All rules, and the one way to run them: the editor, the build and the program go through here.</summary>
+internal static class RuleBook
+{
+    /// <summary>Every rule, in the order of the ids.</summary>
+    public static IReadOnlyList<Rule> All { get; } =
+    [
+        new GroupNameWithoutSuffix(),
+        new BlendWithoutInverse(),
+        new MatrixDriveOntoExportedJoint(),
+    ];
+
+    public static Rule? Find(string id) => All.FirstOrDefault(rule => rule.Id.Equals(id, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>What the rules find, less what the code accepts.</summary>
+    public static IReadOnlyList<Finding> Check(RigModel model, Conventions conventions, CancellationToken cancellation = default)
+    {
+        var findings = new List<Finding>();
+        foreach (var rule in All)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            findings.AddRange(rule.Check(model, conventions).Where(finding => !IsAccepted(finding, model)));
+        }
+
+        return findings;
+    }
+
+    // An acceptance of which the rule or the element isn't known might be the one that is meant, so it counts.
+    private static bool IsAccepted(Finding finding, RigModel model) => model.Acceptances.Any(accepted =>
+        (accepted.Element is null || accepted.Element.IsUnknown || ReferenceEquals(accepted.Element, finding.Subject))
+        && accepted.Rule.SameAs(finding.Rule.Id) != Answer.No);
+}
