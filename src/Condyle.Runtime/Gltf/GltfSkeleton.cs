@@ -1,0 +1,64 @@
+using System.Numerics;
+using Condyle.Naming;
+using Condyle.Runtime.Gltf.Reading;
+
+namespace Condyle.Runtime.Gltf;
+
+/// <summary>
+/// The skeleton of a file: every node that a skin lists as a joint, all their ancestors, and the descendants of joints up to the first that carries a
+/// mesh or camera (props hang there, they are no joints). A file without skins: all its nodes.
+/// </summary>
+public sealed class GltfSkeleton
+{
+    private readonly Dictionary<string, int> byName;
+
+    private GltfSkeleton(IReadOnlyList<GltfJoint> joints, IReadOnlyList<GltfSkin> skins)
+    {
+        Joints = joints;
+        Skins = skins;
+        byName = joints.Index().ToDictionary(joint => joint.Item.Name, joint => joint.Index, StringComparer.Ordinal);
+    }
+
+    /// <summary>The joints, parents before their children, otherwise in the file's order.</summary>
+    public IReadOnlyList<GltfJoint> Joints { get; }
+
+    /// <summary>The file's skins, in its order.</summary>
+    public IReadOnlyList<GltfSkin> Skins { get; }
+
+    /// <summary>The index of the joint with this name, or -1.</summary>
+    public int IndexOf(string name) => byName.GetValueOrDefault(name, -1);
+
+    /// <summary>The joints' world matrices at rest, in the order of <see cref="Joints"/>; they multiply row vectors on their right (v · M).</summary>
+    public Matrix4x4[] RestWorld()
+    {
+        var world = new Matrix4x4[Joints.Count];
+        for (var i = 0; i < world.Length; i++)
+            world[i] = Joints[i].Parent < 0 ? Joints[i].Local : Joints[i].Local * world[Joints[i].Parent];
+        return world;
+    }
+
+    /// <summary>Reads the skeleton of a file.</summary>
+    /// <exception cref="BadInputException">A joint is given as a matrix that is sheared or flattens an axis, or the file has no nodes.</exception>
+    public static GltfSkeleton Read(GltfFile file)
+    {
+        var tree = NodeTree.Of(file);
+        if (tree.Nodes.Count == 0)
+            throw new BadInputException(file.Path, "the file has no nodes, so there is no skeleton", "Export the file with its skeleton", place: "/nodes");
+
+        var names = JointNames.Unique([.. tree.Nodes.Select(node => node["name"].Text)]);
+        var indexOf = new int[tree.Nodes.Count];
+        Array.Fill(indexOf, -1);
+        var joints = new List<GltfJoint>();
+        foreach (var node in tree.ParentsFirst.Where(tree.IsInSkeleton))
+        {
+            var (translation, rotation, scale) = NodeTransform.Of(tree.Nodes[node] with { Node = names[node] });
+            var parent = tree.Parents[node] < 0 ? -1 : indexOf[tree.Parents[node]];
+            indexOf[node] = joints.Count;
+            joints.Add(new GltfJoint(names[node], node, parent, translation, rotation, scale, tree.MovesSkin(node)));
+        }
+        return new GltfSkeleton(joints, [.. file.Model.LogicalSkins.Select(skin => new GltfSkin(
+            string.IsNullOrEmpty(skin.Name) ? null : skin.Name,
+            [.. skin.Joints.Select(joint => indexOf[joint.LogicalIndex])],
+            [.. skin.InverseBindMatrices]))]);
+    }
+}

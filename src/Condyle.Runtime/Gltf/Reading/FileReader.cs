@@ -1,0 +1,51 @@
+using System.Text.Json.Nodes;
+
+namespace Condyle.Runtime.Gltf.Reading;
+
+/// <summary>From a path to a checked file: container, JSON, resources, then everything that indexes something else.</summary>
+internal static class FileReader
+{
+    public static GltfFile Read(string path)
+    {
+        var bytes = AllBytes(path);
+        var container = GlbContainer.IsGlb(bytes) ? GlbContainer.Read(path, bytes) : new GlbContainer(bytes, null, []);
+        var root = JsonText.Parse(path, container.Json);
+        RequireVersion2(root);
+
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path)) ?? Path.GetPathRoot(Path.GetFullPath(path))!;
+        var resources = new ResourceReader(folder);
+        var buffers = resources.Buffers(root["buffers"], container.Binary);
+        var views = BufferViewChecks.Check(root, buffers);
+        var accessors = AccessorChecks.Check(root, views);
+        HierarchyChecks.Check(root, accessors);
+        AnimationChecks.Check(root, accessors);
+        var images = resources.ImageFiles(root["images"]);
+        return new GltfFile(path, container.Json, buffers, images, container.Further);
+    }
+
+    private static byte[] AllBytes(string path)
+    {
+        try
+        {
+            return File.ReadAllBytes(path);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            var missing = problem is FileNotFoundException or DirectoryNotFoundException;
+            throw new BadInputException(path, missing ? "the file isn't there" : $"the file can't be read: {problem.Message.TrimEnd('.')}",
+                missing ? "Check the path" : "Check the path and its permissions", inner: problem);
+        }
+    }
+
+    private static void RequireVersion2(JsonSpot root)
+    {
+        if (root.Value is not JsonObject)
+            throw root.Wrong("the JSON isn't a glTF object", "Name a .gltf or .glb file");
+        var asset = root["asset"];
+        if (!asset.Exists)
+            throw asset.Wrong("is missing, so this is no glTF file", "Name a .gltf or .glb file");
+        var version = asset["minVersion"].Text ?? asset["version"].Text;
+        if (version is null || !version.StartsWith("2.", StringComparison.Ordinal))
+            throw asset["version"].Wrong($"is {(version is null ? "missing" : $"'{version}'")}, not 2.0", "Export the file as glTF 2.0");
+    }
+}

@@ -1,0 +1,46 @@
+namespace Condyle.Runtime.Gltf.Writing;
+
+/// <summary>Writes beside the target, flushes to disk and moves into place: a crash or a failure leaves the old file or the new one, and nothing else.</summary>
+internal static class AtomicFile
+{
+    /// <exception cref="BadInputException">The folder or the file can't be written.</exception>
+    public static void Write(string path, Action<Stream> write)
+    {
+        string? temporary = null;
+        try
+        {
+            var target = Path.GetFullPath(path);
+            var folder = Path.GetDirectoryName(target)!;
+            Directory.CreateDirectory(folder);
+            temporary = Path.Combine(folder, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}.tmp");
+            using (var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None))
+            {
+                write(stream);
+                stream.Flush(flushToDisk: true);
+            }
+            File.Move(temporary, target, overwrite: true);
+            temporary = null;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            throw new BadInputException(path, $"it can't be written: {problem.Message.TrimEnd('.')}", "Name a folder that you may write to, with room on its disk", inner: problem);
+        }
+        finally
+        {
+            if (temporary is not null)
+                Discard(temporary);
+        }
+    }
+
+    private static void Discard(string temporary)
+    {
+        try
+        {
+            File.Delete(temporary);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            // What stopped the write stops the clean-up too; the first failure is the one to report.
+        }
+    }
+}

@@ -1,0 +1,7 @@
+// node slerp.mjs: spherical interpolation by gl-matrix. Reads [{"a": [x, y, z, w], "b": [x, y, z, w], "t": 0..1}, …] from standard input, prints the results.
+import { text } from 'node:stream/consumers';
+import { glMatrix, quat } from 'gl-matrix';
+
+glMatrix.setMatrixArrayType(Array);
+const questions = JSON.parse(await text(process.stdin));
+console.log(JSON.stringify(questions.map(({ a, b, t }) => quat.slerp(quat.create(), a, b, t))));
