@@ -1,0 +1,75 @@
+using Condyle.Runtime.Compilation;
+using Condyle.Runtime.Kernels;
+
+namespace Condyle.Runtime;
+
+/// <summary>A rig as a schedule over flat arrays. It never changes, so threads can share it; what moves lives in its instances.</summary>
+public sealed class CompiledRig
+{
+    private readonly NameTable controlNames;
+    private readonly NameTable switchNames;
+    private readonly NameTable jointNames;
+
+    internal CompiledRig(string name, RigParts parts, Schedule schedule, Pose atRest)
+    {
+        Name = name;
+        Controls = parts.Controls;
+        Switches = parts.Switches;
+        Joints = parts.Joints;
+        Labels = parts.Labels;
+        (controlNames, switchNames, jointNames) = (parts.ControlNames, parts.SwitchNames, parts.JointNames);
+        JointWorlds = parts.JointWorlds;
+        LabelWeights = parts.LabelWeights;
+        LabelWorlds = parts.LabelWorlds;
+        Schedule = schedule;
+        AtRest = atRest;
+    }
+
+    /// <summary>The name of the definition's class.</summary>
+    public string Name { get; }
+
+    /// <summary>The controls in the order in which they were made.</summary>
+    public IReadOnlyList<CompiledControl> Controls { get; }
+
+    /// <summary>The switches in the order in which they were made.</summary>
+    public IReadOnlyList<CompiledSwitch> Switches { get; }
+
+    /// <summary>The exported joints, parents before children.</summary>
+    public IReadOnlyList<CompiledJoint> Joints { get; }
+
+    /// <summary>The labels in the order in which they were made.</summary>
+    public IReadOnlyList<CompiledLabel> Labels { get; }
+
+    internal Schedule Schedule { get; }
+
+    /// <summary>The evaluated pose with every control at zero and every switch at its default.</summary>
+    internal Pose AtRest { get; }
+
+    internal IReadOnlyList<int> JointWorlds { get; }
+
+    internal IReadOnlyList<int> LabelWeights { get; }
+
+    internal IReadOnlyList<int> LabelWorlds { get; }
+
+    /// <summary>Finds a control.</summary>
+    /// <param name="name">Its name.</param>
+    /// <returns>Its index in <see cref="Controls"/>.</returns>
+    /// <exception cref="ArgumentException">There is none; the message gives the nearest names.</exception>
+    public int ControlIndex(string name) => controlNames.Find(name);
+
+    /// <summary>Finds a switch.</summary>
+    /// <param name="name">A control that it is shown on and its own name, for instance <c>hand_left.fk</c>.</param>
+    /// <returns>Its index in <see cref="Switches"/>.</returns>
+    /// <exception cref="ArgumentException">There is none; the message gives the nearest names.</exception>
+    public int SwitchIndex(string name) => switchNames.Find(name);
+
+    /// <summary>Finds an exported joint.</summary>
+    /// <param name="name">Its name in the skeleton.</param>
+    /// <returns>Its index in <see cref="Joints"/>.</returns>
+    /// <exception cref="ArgumentException">There is none; the message gives the nearest names.</exception>
+    public int JointIndex(string name) => jointNames.Find(name);
+
+    /// <summary>Makes a character that moves by this rig. It stands at rest, evaluated.</summary>
+    /// <returns>The instance, independent of all others.</returns>
+    public RigInstance NewInstance() => new(this);
+}
