@@ -1,0 +1,121 @@
+using Condyle.Model;
+
+namespace Condyle.Evaluation;
+
+/// <summary>Where every node stands at rest, and the placement that makes it stand there with its channels at zero.</summary>
+internal sealed class RestPose
+{
+    private readonly Dictionary<int, Affine3d?> worlds = [];
+    private readonly Dictionary<int, Affine3d> placements = [];
+    private readonly Dictionary<int, Vector3d?> spots = [];
+    private readonly List<string> faults = [];
+    private readonly NodePath path = new();
+
+    private RestPose()
+    {
+    }
+
+    /// <summary>What can't be worked out, in a rigger's words.</summary>
+    public IReadOnlyList<string> Faults => faults;
+
+    /// <summary>The rest of a rig that is known whole.</summary>
+    /// <exception cref="RigGeometryException">A node's rest can't be worked out; the message lists all faults.</exception>
+    public static RestPose Of(RigModel model)
+    {
+        var rest = KnownOf(model);
+        return rest.faults.Count == 0 ? rest : throw new RigGeometryException(rest.faults);
+    }
+
+    /// <summary>The rest of those nodes for which it is known, as in a rig that is still being typed.</summary>
+    public static RestPose KnownOf(RigModel model)
+    {
+        var rest = new RestPose();
+        foreach (var node in model.Nodes)
+            rest.Resolve(node);
+        return rest;
+    }
+
+    public bool TryWorldOf(RigNode node, out Affine3d world)
+    {
+        world = worlds.TryGetValue(node.Id, out var known) && known is { } found ? found : default;
+        return known is not null;
+    }
+
+    /// <summary>The node's world frame at rest.</summary>
+    public Affine3d WorldOf(RigNode node) =>
+        TryWorldOf(node, out var world) ? world : throw new RigGeometryException($"Where {node.Title} stands at rest isn't known.");
+
+    /// <summary>The node's fixed frame in its parent's space, in front of its channels; none but the identity for exported joints.</summary>
+    public Affine3d PlacementOf(RigNode node) =>
+        placements.TryGetValue(node.Id, out var placement) ? placement : throw new RigGeometryException($"Where {node.Title} is placed isn't known.");
+
+    /// <summary>The node's channels at rest: as delivered for a joint, else zero.</summary>
+    public static Trs ChannelsOf(RigNode node) => node.Rest.TryKnown(out var rest) && node.IsExported ? Trs.Of(rest) : Trs.Identity;
+
+    private Affine3d? Resolve(RigNode node)
+    {
+        if (worlds.TryGetValue(node.Id, out var known))
+            return known;
+        if (path.Enter(node) is { } fault)
+            return Fault(fault);
+        var world = node.IsUnknown ? Fault($"{node.Title} is a node of which nothing is known.") : node.IsExported ? Joint(node) : Placed(node);
+        path.Leave();
+        worlds[node.Id] = world;
+        return world;
+    }
+
+    private Affine3d? Joint(RigNode node)
+    {
+        placements[node.Id] = Affine3d.Identity;
+        return !node.Rest.TryKnown(out var rest) ? Fault($"The rest of joint {node.Title} isn't known.")
+            : ParentOf(node) is { } parent ? parent * Trs.Of(rest).ToAffine()
+            : null;
+    }
+
+    private Affine3d? Placed(RigNode node)
+    {
+        if (ParentOf(node) is not { } parent)
+            return null;
+        if (!node.Placement.TryKnown(out var placement))
+            return Fault($"Where {node.Title} is placed isn't known.");
+        if (placement is null)
+        {
+            placements[node.Id] = Affine3d.Identity;
+            return parent;
+        }
+
+        // Scale and shear of the target aren't taken: a control is a clean frame wherever it stands.
+        var world = placement is AtNode at ? Resolve(at.Target)?.Frame
+            : Point(((AtSpot)placement).Spot) is { } point ? Affine3d.At(point)
+            : (Affine3d?)null;
+        if (world is { } frame)
+            placements[node.Id] = parent.Inverse() * frame;
+        return world;
+    }
+
+    private Affine3d? ParentOf(RigNode node) =>
+        !node.Parent.TryKnown(out var parent) ? Fault($"What {node.Title} hangs under isn't known.")
+        : parent is null ? Affine3d.Identity
+        : Resolve(parent);
+
+    private Vector3d? Point(RigSpot spot)
+    {
+        if (spots.TryGetValue(spot.Id, out var known))
+            return known;
+        var joints = spot.Chain?.Joints?.Select(Resolve).ToList();
+        var (point, fault) = joints is null ? (null, $"The chain of {spot.Title} isn't known.")
+            : joints.Contains(null) ? (null, null)
+            : Bend.PolePoint(spot, [.. joints.Select(joint => joint!.Value.Origin)]);
+        if (fault is not null)
+            Fault(fault);
+        spots[spot.Id] = point;
+        return point;
+    }
+
+    private Affine3d? Fault(string message)
+    {
+        if (!faults.Contains(message))
+            faults.Add(message);
+        return null;
+    }
+}

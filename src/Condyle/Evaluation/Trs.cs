@@ -1,0 +1,18 @@
+using Condyle.Model;
+
+namespace Condyle.Evaluation;
+
+/// <summary>A node's channels in double precision: scale first, then rotation, then translation.</summary>
+internal readonly record struct Trs(Vector3d Translation, Quaterniond Rotation, Vector3d Scale)
+{
+    public static Trs Identity => new(Vector3d.Zero, Quaterniond.Identity, Vector3d.One);
+
+    /// <summary>The channels of a delivered joint; its single-precision rotation is made a unit in double precision.</summary>
+    public static Trs Of(RestTransform rest) => new(rest.Translation, ((Quaterniond)rest.Rotation).Normalized(), rest.Scale);
+
+    public Affine3d ToAffine() => new(
+        Rotation.Rotate(Vector3d.UnitX) * Scale.X,
+        Rotation.Rotate(Vector3d.UnitY) * Scale.Y,
+        Rotation.Rotate(Vector3d.UnitZ) * Scale.Z,
+        Translation);
+}
