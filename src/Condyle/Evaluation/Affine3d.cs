@@ -64,10 +64,24 @@ internal readonly record struct Affine3d(Vector3d X, Vector3d Y, Vector3d Z, Vec
     }
 
     /// <summary>
-    /// Translation, rotation and scale; shear is dropped. The scale is the axes' lengths, Z's with the sign of the determinant,
-    /// so that a mirrored frame without shear comes back whole.
+    /// Translation, rotation and scale; shear is dropped. The scale is the axes' lengths, X's and Y's with the signs of a known scale
+    /// and Z's so that a mirrored frame stays mirrored: without shear the frame comes back whole.
     /// </summary>
-    public Trs ToTrs() => new(Origin, Rotation, new Vector3d(X.Length, Y.Length, Z.Length * (Determinant < 0 ? -1 : 1)));
+    public Trs ToTrs(Vector3d signs)
+    {
+        var (x, y) = (Sign(signs.X), Sign(signs.Y));
+        return new(Origin, RotationFor(new(x, y, 1)), new Vector3d(X.Length * x, Y.Length * y, Z.Length * x * y * Sign(Determinant)));
+    }
+
+    /// <summary>How far the axes are from right angles: the largest cosine between two of them.</summary>
+    public double Shear
+    {
+        get
+        {
+            var (x, y, z) = (X.Direction ?? default, Y.Direction ?? default, Z.Direction ?? default);
+            return Math.Max(Math.Abs(Vector3d.Dot(x, y)), Math.Max(Math.Abs(Vector3d.Dot(y, z)), Math.Abs(Vector3d.Dot(z, x))));
+        }
+    }
 
     private static double Sign(double scale) => scale < 0 ? -1 : 1;
 

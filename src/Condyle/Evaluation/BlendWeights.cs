@@ -1,0 +1,22 @@
+using Condyle.Model;
+
+namespace Condyle.Evaluation;
+
+/// <summary>
+/// The weights of a blend's sources at the switches' values: those below zero count as zero, and the rest is divided by its sum.
+/// Where all are zero nobody has the target, and it stays at rest. That is the one place where a blend isn't continuous for its weights.
+/// </summary>
+internal static class BlendWeights
+{
+    /// <summary>A sum below this is no weight at all.</summary>
+    public const double None = 1e-9;
+
+    public static IReadOnlyList<double>? Of(RigBlend blend, PoseFrames frames)
+    {
+        var weights = blend.Sources.Select(source => source.Weight.TryKnown(out var weight)
+            ? Math.Max(0, frames.ValueOf(weight))
+            : throw new RigGeometryException($"The weight of {source.Title} in {blend.Title} isn't known.")).ToList();
+        var sum = weights.Sum();
+        return sum < None ? null : [.. weights.Select(weight => weight / sum)];
+    }
+}

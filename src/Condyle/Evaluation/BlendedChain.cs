@@ -1,0 +1,58 @@
+using Condyle.Model;
+
+namespace Condyle.Evaluation;
+
+/// <summary>
+/// A blend of a chain from its copies. The first joint blends the copies' world frames in its own parent's space. Each later joint blends
+/// where it stands in the previous joint of its copy, and that average, taken from the previous joint of the chain, is brought into
+/// its real parent's space: bones keep their length halfway, and joints between (twists) don't matter.
+/// </summary>
+/// <remarks>
+/// From joint to joint, frames are taken without scale, as metres in the world: a skeleton under a scale and its copies beside it then
+/// mean the same bone. Joints that a source doesn't copy are left alone.
+/// Not continuous where two sources of a joint are half a turn apart (see <see cref="Slerp"/>).
+/// </remarks>
+internal sealed class BlendedChain : IChannelWriter
+{
+    private readonly RigBlend blend;
+    private readonly IReadOnlyList<Dictionary<int, RigNode>> sources;
+    private readonly Dictionary<int, int> order = [];
+
+    public BlendedChain(RigBlend blend)
+    {
+        this.blend = blend;
+        var joints = blend.Chain?.Joints ?? throw new RigGeometryException($"The joints of {blend.Title} aren't known.");
+        sources = [.. blend.Sources.Select(source => source.Copy is { IsUnknown: false } copy
+            ? copy.Joints.ToDictionary(joint => joint.Original!.Id)
+            : throw new RigGeometryException($"A source of {blend.Title} isn't known."))];
+        Joints = [.. joints.Where(joint => sources.All(source => source.ContainsKey(joint.Id)))];
+        for (var at = 0; at < Joints.Count; at++)
+            order[Joints[at].Id] = at;
+    }
+
+    /// <summary>The joints that it writes: those that every source copies.</summary>
+    public IReadOnlyList<RigNode> Joints { get; }
+
+    public Trs ChannelsOf(RigNode joint, PoseFrames frames)
+    {
+        var at = order[joint.Id];
+        var back = frames.ParentOf(joint).Inverse();
+        if (at == 0)
+            return Average(joint, frames, source => frames.Project(joint, back * frames.WorldOf(source[joint.Id])));
+
+        var previous = Joints[at - 1];
+        var bone = Average(joint, frames, source =>
+        {
+            var relative = frames.WorldOf(source[previous.Id]).Frame.Inverse() * frames.WorldOf(source[joint.Id]).Frame;
+            return new Trs(relative.Origin, relative.Rotation, Vector3d.One);
+        });
+        var world = frames.WorldOf(previous).Frame * bone.ToAffine();
+        return BlendWeights.Of(blend, frames) is null ? RestPose.ChannelsOf(joint) : frames.Project(joint, back * world);
+    }
+
+    private Trs Average(RigNode joint, PoseFrames frames, Func<Dictionary<int, RigNode>, Trs> of)
+    {
+        var each = sources.Select(of).ToList(); // all of them, so that a loop is found whatever the switches say
+        return BlendWeights.Of(blend, frames) is { } weights ? TrsAverage.Of(each, weights) : RestPose.ChannelsOf(joint);
+    }
+}

@@ -1,0 +1,79 @@
+using Condyle.Model;
+
+namespace Condyle.Evaluation;
+
+/// <summary>The frames of one pose while they are worked out: each node's once, after its parent's and after whatever drives it.</summary>
+internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose)
+{
+    private readonly RigWriters writers = RigWriters.Of(model);
+    private readonly Dictionary<int, RigSwitch> switches = model.Switches.ToDictionary(given => given.Id);
+    private readonly Dictionary<int, Affine3d> worlds = [];
+    private readonly Dictionary<int, Trs> channels = [];
+    private readonly Dictionary<int, double> shears = [];
+    private readonly NodePath path = new();
+
+    public RestPose Rest => rest;
+
+    /// <summary>The shear that was lost, by node.</summary>
+    public IReadOnlyDictionary<int, double> Shears => shears;
+
+    public Affine3d WorldOf(RigNode node)
+    {
+        if (worlds.TryGetValue(node.Id, out var known))
+            return known;
+        if (path.Enter(node) is { } fault)
+            throw new RigGeometryException(fault);
+        var world = StandOf(node) * ChannelsOf(node).ToAffine();
+        path.Leave();
+        worlds[node.Id] = world;
+        return world;
+    }
+
+    /// <summary>The frame in which a node's channels are: its parent's with its placement.</summary>
+    public Affine3d StandOf(RigNode node) => ParentOf(node) * PlacementOf(node);
+
+    public Affine3d ParentOf(RigNode node) => ParentNodeOf(node) is { } parent ? WorldOf(parent) : Affine3d.Identity;
+
+    public Affine3d PlacementOf(RigNode node) =>
+        writers.MatrixOf(node) is { } drive ? drive.PlacementOf(node, this) : rest.PlacementOf(node);
+
+    /// <summary>The node's own translation, rotation and scale: written by what drives it, else set by the animator, else at rest.</summary>
+    public Trs ChannelsOf(RigNode node)
+    {
+        if (!channels.TryGetValue(node.Id, out var own))
+        {
+            own = writers.ChannelsOf(node) is { } writer ? writer.ChannelsOf(node, this)
+                : node.Kind is NodeKind.Control or NodeKind.Group ? pose.ChannelsOf(node)
+                : RestPose.ChannelsOf(node);
+            channels[node.Id] = own;
+        }
+
+        return own;
+    }
+
+    public double ValueOf(WeightPolynomial weight) => weight.At(id => pose.ValueOf(switches[id]));
+
+    /// <summary>A local frame as channels of a node, with its rest scale; shear, which they can't hold, is dropped and noted.</summary>
+    public Trs Project(RigNode node, Affine3d local)
+    {
+        NoteShear(node, local);
+        var scale = RestPose.ChannelsOf(node).Scale;
+        return new Trs(local.Origin, local.RotationFor(scale), scale);
+    }
+
+    /// <summary>As <see cref="Project"/>, with the frame's own scale.</summary>
+    public Trs ProjectWithScale(RigNode node, Affine3d local)
+    {
+        NoteShear(node, local);
+        return local.ToTrs(RestPose.ChannelsOf(node).Scale);
+    }
+
+    private static RigNode? ParentNodeOf(RigNode node) =>
+        node.Parent.TryKnown(out var parent) ? parent : throw new RigGeometryException($"What {node.Title} hangs under isn't known.");
+
+    private void NoteShear(RigNode node, Affine3d local)
+    {
+        if (local.Shear is > 1e-9 and var shear)
+            shears[node.Id] = Math.Max(shear, shears.TryGetValue(node.Id, out var before) ? before : 0);
+    }
+}

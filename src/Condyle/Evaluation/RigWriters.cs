@@ -1,0 +1,80 @@
+using Condyle.Model;
+
+namespace Condyle.Evaluation;
+
+/// <summary>Writes a node's channels.</summary>
+internal interface IChannelWriter
+{
+    Trs ChannelsOf(RigNode node, PoseFrames frames);
+}
+
+/// <summary>Which sentence of the rig writes a node's channels and which its placement. Where several do, the one begun last has it.</summary>
+internal sealed class RigWriters
+{
+    private readonly Dictionary<int, IChannelWriter> channels = [];
+    private readonly Dictionary<int, MatrixDrive> matrices = [];
+
+    private RigWriters()
+    {
+    }
+
+    public IChannelWriter? ChannelsOf(RigNode node) => channels.TryGetValue(node.Id, out var writer) ? writer : null;
+
+    public MatrixDrive? MatrixOf(RigNode node) => matrices.TryGetValue(node.Id, out var drive) ? drive : null;
+
+    public static RigWriters Of(RigModel model)
+    {
+        var writers = new RigWriters();
+        var sentences = model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).OrderBy(sentence => sentence.Id);
+        foreach (var sentence in sentences)
+        {
+            switch (sentence)
+            {
+                case RigDrive drive: writers.Add(drive); break;
+                case RigBlend { Sources.Count: > 0 } blend: writers.Add(blend); break;
+                case RigTwoBone solver: writers.Add(solver); break;
+            }
+        }
+
+        return writers;
+    }
+
+    private void Add(RigDrive drive)
+    {
+        foreach (var said in drive.Sources)
+        {
+            if (drive.Target is not { } target || said.Source is not { } source || !said.IsCertain || !drive.KeepsOffset.TryKnown(out var keeps))
+                throw new RigGeometryException($"What {drive.Title} follows isn't known.");
+            if (said.Way == DriveWay.Matrix)
+                matrices[target.Id] = new MatrixDrive(source, keeps);
+            else if (drive.WritesScale.TryKnown(out var scales))
+                channels[target.Id] = new ChannelDrive(source, keeps, scales);
+            else
+                throw new RigGeometryException($"Whether {drive.Title} writes scale isn't known.");
+        }
+    }
+
+    private void Add(RigBlend blend)
+    {
+        if (blend.SourcesAreOpen)
+            throw new RigGeometryException($"The sources of {blend.Title} aren't known.");
+        if (blend.Node is { } node)
+            channels[node.Id] = new BlendedNode(blend);
+        if (blend.Chain is null)
+            return;
+        var blended = new BlendedChain(blend);
+        foreach (var joint in blended.Joints)
+            channels[joint.Id] = blended;
+    }
+
+    private void Add(RigTwoBone solver)
+    {
+        if (solver.Copy is not { IsUnknown: false } copy || !solver.Goal.TryKnown(out var goal) || !solver.Pole.TryKnown(out var pole))
+            throw new RigGeometryException($"The copy, the goal or the pole of {solver.Title} isn't known.");
+        if (goal is null || copy.Joints.Count != 3)
+            return;
+        var solved = new SolvedTwoBone(copy, goal, pole);
+        foreach (var joint in copy.Joints)
+            channels[joint.Id] = solved;
+    }
+}
