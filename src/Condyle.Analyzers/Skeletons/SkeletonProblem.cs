@@ -1,0 +1,29 @@
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.Text;
+
+namespace Condyle.Analyzers.Skeletons;
+
+/// <summary>Why a skeleton file can't be used, and where in it.</summary>
+internal sealed record SkeletonProblem(string FilePath, string Message, TextSpan Span, LinePositionSpan Lines)
+{
+    public const string WriteGltf = "Run the 'skeleton' verb of a rig program on the file: it writes a small .gltf with the skeleton";
+
+    public static readonly DiagnosticDescriptor Rule = new(
+        "CDY9101",
+        "Skeleton file can't be read",
+        "{0}",
+        "Skeletons",
+        DiagnosticSeverity.Error,
+        isEnabledByDefault: true,
+        description: "A skeleton class is generated from a glTF 2.0 file. The message names the file, the node and what to do.");
+
+    public static SkeletonProblem AtStart(string filePath, string message) => new(filePath, message, default, default);
+
+    public static SkeletonProblem At(string filePath, SourceText text, int offset, string message)
+    {
+        var span = TextSpan.FromBounds(Math.Min(offset, text.Length), Math.Min(offset + 1, text.Length));
+        return new SkeletonProblem(filePath, message, span, text.Lines.GetLinePositionSpan(span));
+    }
+
+    public Diagnostic ToDiagnostic() => Diagnostic.Create(Rule, Location.Create(FilePath, Span, Lines), Message);
+}
