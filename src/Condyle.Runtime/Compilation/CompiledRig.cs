@@ -19,6 +19,7 @@ public sealed class CompiledRig
         Labels = parts.Labels;
         (controlNames, switchNames, jointNames) = (parts.ControlNames, parts.SwitchNames, parts.JointNames);
         JointWorlds = parts.JointWorlds;
+        JointsHeldByMatrix = parts.JointsHeldByMatrix;
         LabelWeights = parts.LabelWeights;
         LabelWorlds = parts.LabelWorlds;
         Schedule = schedule;
@@ -46,6 +47,9 @@ public sealed class CompiledRig
     internal Pose AtRest { get; }
 
     internal IReadOnlyList<int> JointWorlds { get; }
+
+    /// <summary>The exported joints whose channels don't hold their motion, because a drive by matrix carries them: they can't be baked.</summary>
+    internal IReadOnlyCollection<int> JointsHeldByMatrix { get; }
 
     internal IReadOnlyList<int> LabelWeights { get; }
 

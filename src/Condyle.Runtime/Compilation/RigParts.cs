@@ -20,6 +20,9 @@ internal sealed class RigParts
     /// <summary>The world slot of each exported joint.</summary>
     public required IReadOnlyList<int> JointWorlds { get; init; }
 
+    /// <summary>The exported joints that a drive by matrix carries, so that their channels don't hold their motion: those whose base isn't their parent.</summary>
+    public IReadOnlyCollection<int> JointsHeldByMatrix { get; init; } = [];
+
     /// <summary>The world slot of the node that each label goes with.</summary>
     public required IReadOnlyList<int> LabelWorlds { get; init; }
 
