@@ -9,12 +9,13 @@ import { GLTFLoader } from 'three/examples/jsm/loaders/GLTFLoader.js';
 
 const GLB_MAGIC = 0x46546c67;
 const JSON_CHUNK = 0x4e4f534a;
+const BINARY_CHUNK = 0x004e4942;
 
 function split(bytes) {
   if (bytes.length < 20 || bytes.readUInt32LE(0) !== GLB_MAGIC)
-    return { json: JSON.parse(bytes), rest: null };
+    return { json: JSON.parse(bytes), binary: null };
   const length = bytes.readUInt32LE(12);
-  return { json: JSON.parse(bytes.subarray(20, 20 + length)), rest: bytes.subarray(20 + length) };
+  return { json: JSON.parse(bytes.subarray(20, 20 + length)), binary: bytes.subarray(28 + length) };
 }
 
 // Pictures need a browser to decode, and motion doesn't need pictures.
@@ -34,29 +35,41 @@ function withoutMaterials(json) {
   return json;
 }
 
-async function withBuffersInside(json, folder) {
-  for (const buffer of json.buffers ?? []) {
-    if (buffer.uri && !buffer.uri.startsWith('data:'))
-      buffer.uri = 'data:application/octet-stream;base64,' + (await readFile(path.resolve(folder, decodeURIComponent(buffer.uri)))).toString('base64');
+const padded = (bytes, filler) => Buffer.concat([bytes, Buffer.alloc((4 - bytes.length % 4) % 4, filler)]);
+
+// The loader fetches URIs as a browser does, so all data goes into one binary chunk first.
+async function mergeBuffers(json, binary, folder) {
+  const parts = [];
+  const starts = [];
+  let length = 0;
+  for (const { uri, byteLength } of json.buffers ?? []) {
+    const bytes = uri === undefined ? binary
+      : uri.startsWith('data:') ? Buffer.from(uri.slice(uri.indexOf(',') + 1), 'base64')
+      : await readFile(path.resolve(folder, decodeURIComponent(uri)));
+    starts.push(length);
+    parts.push(padded(bytes.subarray(0, byteLength), 0));
+    length += parts.at(-1).length;
   }
-  return json;
+  for (const view of json.bufferViews ?? []) {
+    view.byteOffset = (view.byteOffset ?? 0) + starts[view.buffer];
+    view.buffer = 0;
+  }
+  json.buffers = [{ byteLength: length }];
+  return Buffer.concat(parts);
 }
 
-function join(json, rest) {
-  let content = Buffer.from(JSON.stringify(json));
-  if (rest === null)
-    return content;
-  content = Buffer.concat([content, Buffer.alloc((4 - content.length % 4) % 4, ' ')]);
-  const head = Buffer.alloc(20);
-  [GLB_MAGIC, 2, 20 + content.length + rest.length, content.length, JSON_CHUNK].forEach((word, i) => head.writeUInt32LE(word, 4 * i));
-  return Buffer.concat([head, content, rest]);
+function glb(json, binary) {
+  const content = padded(Buffer.from(JSON.stringify(json)), ' ');
+  const words = (...values) => Buffer.from(Uint32Array.from(values).buffer);
+  const total = 28 + content.length + binary.length;
+  return Buffer.concat([words(GLB_MAGIC, 2, total, content.length, JSON_CHUNK), content, words(binary.length, BINARY_CHUNK), binary]);
 }
 
 const [file, clipName] = process.argv.slice(2);
 const { times, nodes } = JSON.parse(await text(process.stdin));
-const { json, rest } = split(await readFile(file));
-const playable = join(withoutMaterials(await withBuffersInside(json, path.dirname(file))), rest);
-const gltf = await new GLTFLoader().parseAsync(playable.buffer.slice(playable.byteOffset, playable.byteOffset + playable.length), '');
+const { json, binary } = split(await readFile(file));
+const data = await mergeBuffers(json, binary, path.dirname(file));
+const gltf = await new GLTFLoader().parseAsync(Uint8Array.from(glb(withoutMaterials(json), data)).buffer, '');
 const objects = await Promise.all(nodes.map(node => gltf.parser.getDependency('node', node)));
 
 let play = () => {};
@@ -77,5 +90,5 @@ if (clipName) {
 console.log(JSON.stringify(times.map(time => {
   play(time);
   gltf.scene.updateMatrixWorld(true);
-  return objects.map(object => object.matrixWorld.elements);
+  return objects.map(object => [...object.matrixWorld.elements]);
 })));

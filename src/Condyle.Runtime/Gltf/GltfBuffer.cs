@@ -1,6 +1,6 @@
 namespace Condyle.Runtime.Gltf;
 
-/// <summary>The bytes of one buffer of a file, exactly as many as the JSON claims.</summary>
+/// <summary>The bytes of one buffer or image of a file; of a buffer exactly as many as the JSON claims.</summary>
 /// <param name="Bytes">The data; glTF is little-endian throughout.</param>
 /// <param name="Home">Where the data comes from.</param>
 internal sealed record GltfBuffer(ReadOnlyMemory<byte> Bytes, BufferHome Home);

@@ -14,13 +14,13 @@ public sealed class GltfFile
     private readonly ReadOnlyMemory<byte> jsonText;
     private readonly Lazy<ModelRoot> model;
 
-    internal GltfFile(string path, ReadOnlyMemory<byte> jsonText, IReadOnlyList<GltfBuffer> buffers, IReadOnlyDictionary<int, ReadOnlyMemory<byte>> imageFiles,
+    internal GltfFile(string path, ReadOnlyMemory<byte> jsonText, IReadOnlyList<GltfBuffer> buffers, IReadOnlyDictionary<int, GltfBuffer> images,
         IReadOnlyList<GlbChunk> furtherChunks)
     {
         Path = path;
         this.jsonText = jsonText;
         Buffers = buffers;
-        ImageFiles = imageFiles;
+        Images = images;
         FurtherChunks = furtherChunks;
         model = new Lazy<ModelRoot>(() => StrictModel.Read(this));
     }
@@ -37,8 +37,8 @@ public sealed class GltfFile
     /// <summary>The binary data, one for each of the JSON's buffers.</summary>
     internal IReadOnlyList<GltfBuffer> Buffers { get; }
 
-    /// <summary>The content of image files outside the JSON, by image index.</summary>
-    internal IReadOnlyDictionary<int, ReadOnlyMemory<byte>> ImageFiles { get; }
+    /// <summary>The content of images that the file points to by URI, by image index.</summary>
+    internal IReadOnlyDictionary<int, GltfBuffer> Images { get; }
 
     /// <summary>Chunks after the binary one; the standard lets others add them and wants them ignored.</summary>
     internal IReadOnlyList<GlbChunk> FurtherChunks { get; }
@@ -62,11 +62,13 @@ public sealed class GltfFile
     /// place, at the same index. The replaced animation's accessors stay in the file, since other parts may use them; bake from the delivered file,
     /// not from the last result, to keep files small.
     /// </param>
-    /// <exception cref="BadInputException">A clip can't be written: a name twice, a node that isn't there, a NaN, a rotation that isn't unit length, a sheared matrix node.</exception>
+    /// <exception cref="BadInputException">
+    /// A clip can't be written: a name twice, a node that isn't there, a NaN, a rotation that isn't unit length, a sheared matrix node.
+    /// </exception>
     public GltfFile Append(IReadOnlyList<GltfClip> clips, bool replace = false) => ClipAppender.Append(this, clips, replace);
 
     /// <summary>
-    /// Writes the file so that it stands alone. <c>.glb</c>: all buffers become one binary chunk and image files become buffer views.
+    /// Writes the file so that it stands alone. <c>.glb</c>: all buffers become one binary chunk, and images of a <c>.gltf</c> become buffer views in it.
     /// <c>.gltf</c>: data that isn't in the folder written to becomes data URIs, so that there is one file only; data URIs stay.
     /// The file is written beside its place, flushed and moved into it: after a crash there is the old file or the new one. Missing folders are created.
     /// </summary>
@@ -89,5 +91,5 @@ public sealed class GltfFile
     /// <summary>A fresh tree of the JSON, the caller's to change.</summary>
     internal JsonObject ParseJson() => JsonText.Parse(Path, jsonText).AsObject();
 
-    internal GltfFile With(JsonObject json, IReadOnlyList<GltfBuffer> buffers) => new(Path, JsonText.Compact(json), buffers, ImageFiles, FurtherChunks);
+    internal GltfFile With(JsonObject json, IReadOnlyList<GltfBuffer> buffers) => new(Path, JsonText.Compact(json), buffers, Images, FurtherChunks);
 }

@@ -8,7 +8,8 @@ internal static class FileReader
     public static GltfFile Read(string path)
     {
         var bytes = AllBytes(path);
-        var container = GlbContainer.IsGlb(bytes) ? GlbContainer.Read(path, bytes) : new GlbContainer(bytes, null, []);
+        var isGlb = GlbContainer.IsGlb(bytes);
+        var container = isGlb ? GlbContainer.Read(path, bytes) : new GlbContainer(bytes, null, []);
         var root = JsonText.Parse(path, container.Json);
         RequireVersion2(root);
 
@@ -19,7 +20,8 @@ internal static class FileReader
         var accessors = AccessorChecks.Check(root, views);
         HierarchyChecks.Check(root, accessors);
         AnimationChecks.Check(root, accessors);
-        var images = resources.ImageFiles(root["images"]);
+        // A .glb that embeds images as data URIs came that way and stays so; in one that is made from a .gltf, the standard's validator warns of them.
+        var images = resources.Images(root["images"], withDataUris: !isGlb);
         return new GltfFile(path, container.Json, buffers, images, container.Further);
     }
 

@@ -6,6 +6,9 @@ internal static class HierarchyChecks
     /// <summary>The validator of the standard allows this much, for rotations stored in eight bits.</summary>
     private const double LengthTolerance = 0.00769;
 
+    /// <summary>Readers of glTF walk the hierarchy by recursion; this depth is safe for all and far beyond any character.</summary>
+    private const int MostLevels = 1000;
+
     public static void Check(JsonSpot root, Accessor[] accessors)
     {
         var nodes = root["nodes"].Items;
@@ -45,15 +48,19 @@ internal static class HierarchyChecks
             }
         }
 
-        for (var i = 0; i < nodes.Length; i++)
+        // Every node has one parent at most, so what can't be reached from a root hangs in or below a loop.
+        var depths = new int[nodes.Length];
+        var waiting = new Stack<int>(Enumerable.Range(0, nodes.Length).Where(node => parents[node] < 0));
+        while (waiting.TryPop(out var node))
         {
-            var steps = 0;
-            for (var above = parents[i]; above >= 0; above = parents[above])
-            {
-                if (++steps > nodes.Length)
-                    throw nodes[i].Wrong("is its own ancestor, or hangs below a loop of nodes", "Break the loop where the file was made");
-            }
+            depths[node] = parents[node] < 0 ? 1 : depths[parents[node]] + 1;
+            if (depths[node] > MostLevels)
+                throw nodes[node].Wrong($"lies more than {MostLevels} levels deep", "Flatten the hierarchy");
+            foreach (var child in nodes[node]["children"].Items)
+                waiting.Push(child.IndexInto(nodes.Length, "nodes"));
         }
+        if (Array.IndexOf(depths, 0) is var lost and >= 0)
+            throw nodes[lost].Wrong("is its own ancestor, or hangs below a loop of nodes", "Break the loop where the file was made");
     }
 
     private static void CheckTransform(JsonSpot node)

@@ -32,8 +32,10 @@ internal static class JsonText
         }
         catch (JsonException problem)
         {
-            var place = $"line {problem.LineNumber + 1}, column {problem.BytePositionInLine + 1}";
-            throw new BadInputException(file, "the JSON is malformed or ends too early", "Export the file again, or mend it there", place: place, inner: problem);
+            // Only a member that stands twice in an object is reported without a line.
+            var place = problem.LineNumber is { } line ? $"line {line + 1}, column {problem.BytePositionInLine + 1}" : null;
+            var what = place is null ? "the JSON has an object with two members of one name" : "the JSON is malformed or ends too early";
+            throw new BadInputException(file, what, "Export the file again, or mend it there", place: place, inner: problem);
         }
     }
 

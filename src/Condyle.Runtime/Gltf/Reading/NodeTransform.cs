@@ -19,13 +19,9 @@ internal readonly record struct NodeTransform(Vector3 Translation, Quaternion Ro
             Vector(node["scale"], Vector3.One));
     }
 
-    private static Vector3 Vector(JsonSpot spot, Vector3 whenAbsent)
-    {
-        if (!spot.Exists)
-            return whenAbsent;
-        var xyz = spot.Numbers(3);
-        return new Vector3((float)xyz[0], (float)xyz[1], (float)xyz[2]);
-    }
+    private static Vector3 Vector(JsonSpot spot, Vector3 whenAbsent) => spot.Exists ? ToVector(spot.Numbers(3)) : whenAbsent;
+
+    private static Vector3 ToVector(double[] xyz) => new((float)xyz[0], (float)xyz[1], (float)xyz[2]);
 
     private static Quaternion Normalised(double[] q)
     {
@@ -55,7 +51,7 @@ internal readonly record struct NodeTransform(Vector3 Translation, Quaternion Ro
             scale[0] = -scale[0];
             axes[0] = Array.ConvertAll(axes[0], x => -x);
         }
-        return new NodeTransform(new Vector3((float)m[12], (float)m[13], (float)m[14]), Normalised(QuaternionOf(axes)), new Vector3((float)scale[0], (float)scale[1], (float)scale[2]));
+        return new NodeTransform(ToVector(m[12..15]), Normalised(QuaternionOf(axes)), ToVector(scale));
     }
 
     /// <summary>From a rotation's columns to x, y, z, w, by the largest of the four so that nothing small is divided by (Shepperd 1978).</summary>

@@ -23,14 +23,18 @@ internal sealed class ResourceReader(string folder)
         return found;
     }
 
-    public IReadOnlyDictionary<int, ReadOnlyMemory<byte>> ImageFiles(JsonSpot images)
+    public IReadOnlyDictionary<int, GltfBuffer> Images(JsonSpot images, bool withDataUris)
     {
-        var found = new Dictionary<int, ReadOnlyMemory<byte>>();
+        var found = new Dictionary<int, GltfBuffer>();
         foreach (var (index, image) in images.Items.Index())
         {
             var uri = image["uri"];
-            if (uri.Text is { } text && !IsDataUri(text))
-                found[index] = ReadFile(uri, text, null);
+            if (uri.Text is not { } text)
+                continue;
+            if (!IsDataUri(text))
+                found[index] = new GltfBuffer(ReadFile(uri, text, null), BufferHome.File);
+            else if (withDataUris)
+                found[index] = new GltfBuffer(Decode(uri, text), BufferHome.DataUri);
         }
         return found;
     }

@@ -4,7 +4,7 @@ using Condyle.Runtime.Gltf.Reading;
 
 namespace Condyle.Runtime.Gltf.Writing;
 
-/// <summary>A file laid out as .glb: one binary chunk that holds every buffer and every image file.</summary>
+/// <summary>A file laid out as .glb: one binary chunk that holds every buffer and every image that the source points to.</summary>
 internal sealed class BinaryOutput
 {
     private readonly string file;
@@ -24,8 +24,8 @@ internal sealed class BinaryOutput
     {
         var output = new BinaryOutput(source);
         output.MergeBuffers(source.Buffers);
-        foreach (var (index, bytes) in source.ImageFiles)
-            output.EmbedImage((JsonObject)output.json["images"]![index]!, bytes);
+        foreach (var (index, image) in source.Images)
+            output.EmbedImage((JsonObject)output.json["images"]![index]!, image.Bytes);
         output.SetBuffer();
         return output;
     }

@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Text.Json.Nodes;
 using Condyle.Runtime.Gltf.Reading;
@@ -12,9 +13,8 @@ internal sealed class ClipAppender
 {
     private readonly GltfFile file;
     private readonly JsonObject json;
-    private readonly List<ReadOnlyMemory<byte>> added = [];
+    private readonly List<(long Start, Action<Memory<byte>> Write)> added = [];
     private readonly int bufferIndex;
-    private readonly int oldLength;
     private long newLength;
 
     private ClipAppender(GltfFile file)
@@ -23,8 +23,7 @@ internal sealed class ClipAppender
         json = file.ParseJson();
         var inside = file.Buffers.Index().FirstOrDefault(buffer => buffer.Item.Home == BufferHome.Inside, (file.Buffers.Count, null!));
         bufferIndex = inside.Item1;
-        oldLength = inside.Item2?.Bytes.Length ?? 0;
-        newLength = oldLength;
+        newLength = inside.Item2?.Bytes.Length ?? 0;
     }
 
     public static GltfFile Append(GltfFile file, IReadOnlyList<GltfClip> clips, bool replace)
@@ -60,11 +59,7 @@ internal sealed class ClipAppender
 
     private void Add(GltfClip clip, bool replace)
     {
-        var start = Align(newLength);
-        if (start > newLength)
-            added.Add(new byte[start - newLength]);
-        newLength = start;
-
+        var start = newLength = Align(newLength);
         var view = List("bufferViews").Count;
         var (samplers, channels) = (new JsonArray(), new JsonArray());
         var times = AddAccessor(view, start, clip.Times, "SCALAR");
@@ -100,9 +95,8 @@ internal sealed class ClipAppender
             ["count"] = values.Length,
             ["type"] = kind,
         };
-        var bytes = LittleEndian(values);
-        added.Add(bytes);
-        newLength += bytes.Length;
+        added.Add((newLength, target => WriteLittleEndian(values, target.Span)));
+        newLength += (long)values.Length * Unsafe.SizeOf<T>();
         var accessors = List("accessors");
         accessors.Add(accessor);
         return (accessors.Count - 1, accessor);
@@ -116,7 +110,10 @@ internal sealed class ClipAppender
             if (animations[i]!["name"] is not JsonValue value || !value.TryGetValue(out string? taken) || taken != name)
                 continue;
             if (!replace)
-                throw new BadInputException(file.Path, $"the file has an animation '{name}' already", "Name the clip differently, or say that it replaces that one", place: $"/animations/{i}");
+            {
+                throw new BadInputException(file.Path, $"the file has an animation '{name}' already", "Name the clip differently, or say that it replaces that one",
+                    place: $"/animations/{i}");
+            }
             animations[i] = animation;
             return;
         }
@@ -128,12 +125,8 @@ internal sealed class ClipAppender
         if (newLength > Array.MaxLength)
             throw new BadInputException(file.Path, $"with these clips it would hold {newLength} bytes of data, more than {Array.MaxLength}", "Write fewer clips to one file");
         var bytes = new byte[newLength];
-        var at = oldLength;
-        foreach (var piece in added)
-        {
-            piece.Span.CopyTo(bytes.AsSpan(at));
-            at += piece.Length;
-        }
+        foreach (var (start, write) in added)
+            write(bytes.AsMemory((int)start));
 
         var buffers = file.Buffers.ToList();
         if (bufferIndex < buffers.Count)
@@ -159,14 +152,13 @@ internal sealed class ClipAppender
 
     private static long Align(long length) => (length + 3) & ~3L;
 
-    private static byte[] LittleEndian<T>(T[] values) where T : unmanaged
+    private static void WriteLittleEndian<T>(T[] values, Span<byte> target) where T : unmanaged
     {
-        var bytes = MemoryMarshal.AsBytes(values.AsSpan()).ToArray();
-        if (!BitConverter.IsLittleEndian)
-        {
-            var words = MemoryMarshal.Cast<byte, int>(bytes.AsSpan());
-            BinaryPrimitives.ReverseEndianness(words, words);
-        }
-        return bytes;
+        var bytes = MemoryMarshal.AsBytes(values.AsSpan());
+        bytes.CopyTo(target);
+        if (BitConverter.IsLittleEndian)
+            return;
+        var words = MemoryMarshal.Cast<byte, int>(target[..bytes.Length]);
+        BinaryPrimitives.ReverseEndianness(words, words);
     }
 }

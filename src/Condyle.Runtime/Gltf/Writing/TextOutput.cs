@@ -28,8 +28,8 @@ internal sealed class TextOutput
         }
         if (!staysHome)
         {
-            foreach (var (index, bytes) in source.ImageFiles)
-                json["images"]![index]!["uri"] = DataUri(ImageFormat.MimeTypeOf(bytes.Span), bytes.Span, target);
+            foreach (var (index, image) in source.Images.Where(image => image.Value.Home == BufferHome.File))
+                json["images"]![index]!["uri"] = DataUri(ImageFormat.MimeTypeOf(image.Bytes.Span), image.Bytes.Span, target);
         }
         return new TextOutput(json);
     }
