@@ -1,5 +1,4 @@
 using Condyle.Runtime.Compilation;
-using Condyle.Runtime.Kernels;
 
 namespace Condyle.Runtime;
 
@@ -10,7 +9,7 @@ public sealed class CompiledRig
     private readonly NameTable switchNames;
     private readonly NameTable jointNames;
 
-    internal CompiledRig(string name, RigParts parts, Schedule schedule, Pose atRest)
+    internal CompiledRig(string name, RigParts parts, RigLayout layout)
     {
         Name = name;
         Controls = parts.Controls;
@@ -18,12 +17,7 @@ public sealed class CompiledRig
         Joints = parts.Joints;
         Labels = parts.Labels;
         (controlNames, switchNames, jointNames) = (parts.ControlNames, parts.SwitchNames, parts.JointNames);
-        JointWorlds = parts.JointWorlds;
-        JointsHeldByMatrix = parts.JointsHeldByMatrix;
-        LabelWeights = parts.LabelWeights;
-        LabelWorlds = parts.LabelWorlds;
-        Schedule = schedule;
-        AtRest = atRest;
+        Layout = layout;
     }
 
     /// <summary>The name of the definition's class.</summary>
@@ -41,19 +35,10 @@ public sealed class CompiledRig
     /// <summary>The labels in the order in which they were made.</summary>
     public IReadOnlyList<CompiledLabel> Labels { get; }
 
-    internal Schedule Schedule { get; }
-
-    /// <summary>The evaluated pose with every control at zero and every switch at its default.</summary>
-    internal Pose AtRest { get; }
-
-    internal IReadOnlyList<int> JointWorlds { get; }
+    internal RigLayout Layout { get; }
 
     /// <summary>The exported joints whose channels don't hold their motion, because a drive by matrix carries them: they can't be baked.</summary>
-    internal IReadOnlyCollection<int> JointsHeldByMatrix { get; }
-
-    internal IReadOnlyList<int> LabelWeights { get; }
-
-    internal IReadOnlyList<int> LabelWorlds { get; }
+    internal IReadOnlyCollection<int> JointsHeldByMatrix => Layout.JointsHeldByMatrix;
 
     /// <summary>Finds a control.</summary>
     /// <param name="name">Its name.</param>

@@ -7,8 +7,25 @@ internal sealed class NameTable(string kind)
 
     private readonly Dictionary<string, int> indices = new(StringComparer.Ordinal);
 
-    /// <summary>Adds a name; false when something else has it already.</summary>
-    public bool TryAdd(string name, int index) => indices.TryAdd(name, index);
+    /// <summary>A table of things in order, one name each.</summary>
+    public static NameTable Of(string kind, IEnumerable<string> names) => Of(kind, names.Select(name => new[] { name }));
+
+    /// <summary>A table of things in order, each with all its names.</summary>
+    /// <exception cref="RigGeometryException">Two things have the same name.</exception>
+    public static NameTable Of(string kind, IEnumerable<IEnumerable<string>> namesOfEach)
+    {
+        var table = new NameTable(kind);
+        foreach (var (index, names) in namesOfEach.Index())
+        {
+            foreach (var name in names)
+            {
+                if (!table.indices.TryAdd(name, index))
+                    throw new RigGeometryException($"There is more than one {kind} named '{name}', so nobody could say which one is meant. Give each its own name.");
+            }
+        }
+
+        return table;
+    }
 
     public int Find(string name)
     {

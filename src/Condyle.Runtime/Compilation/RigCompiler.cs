@@ -1,3 +1,5 @@
+using Condyle.Runtime.Compilation;
+
 namespace Condyle.Runtime;
 
 /// <summary>Turns a rig into a schedule of batches over flat arrays.</summary>
@@ -10,6 +12,14 @@ public static class RigCompiler
     public static CompiledRig Compile(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        throw new RigCompileException(rig.Name, "the compiler is not finished");
+        try
+        {
+            var parts = RigParts.Of(rig.Model);
+            return new CompiledRig(rig.Name, parts, RigLayout.Of(rig.Model, parts.Switches));
+        }
+        catch (RigGeometryException fault)
+        {
+            throw new RigCompileException(rig.Name, fault);
+        }
     }
 }

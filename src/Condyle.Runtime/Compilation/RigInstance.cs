@@ -1,4 +1,5 @@
 using System.Numerics;
+using Condyle.Runtime.Compilation;
 using Condyle.Runtime.Kernels;
 
 namespace Condyle.Runtime;
@@ -13,21 +14,21 @@ namespace Condyle.Runtime;
 /// </remarks>
 public sealed class RigInstance
 {
-    private readonly Pose pose;
+    private readonly Buffers pose;
     private readonly int controls;
 
     internal RigInstance(CompiledRig rig)
     {
         Rig = rig;
         controls = rig.Controls.Count;
-        pose = rig.AtRest.Copy();
+        pose = rig.Layout.AtRest.Copy();
     }
 
     /// <summary>The rig that it moves by.</summary>
     public CompiledRig Rig { get; }
 
     /// <summary>Puts every control at zero and every switch at its default, and the joints at rest, evaluated.</summary>
-    public void Reset() => pose.CopyFrom(Rig.AtRest);
+    public void Reset() => pose.CopyFrom(Rig.Layout.AtRest);
 
     /// <summary>Moves a control.</summary>
     /// <param name="control">Its index in <see cref="CompiledRig.Controls"/>.</param>
@@ -82,7 +83,7 @@ public sealed class RigInstance
     }
 
     /// <summary>Works out where everything is for the controls and switches as they are set. Allocates nothing.</summary>
-    public void Evaluate() => Rig.Schedule.Run(pose);
+    public void Evaluate() => Rig.Layout.Schedule.Run(pose);
 
     /// <summary>An exported joint's translation channel after <see cref="Evaluate"/>.</summary>
     /// <param name="joint">Its index in <see cref="CompiledRig.Joints"/>.</param>
@@ -105,17 +106,17 @@ public sealed class RigInstance
     /// The matrix as <see cref="System.Numerics"/> has it: a row vector multiplies from the left, and the translation is in the fourth row
     /// (<see cref="Vector3.Transform(Vector3, Matrix4x4)"/> takes a point of the joint to the world).
     /// </returns>
-    public Matrix4x4 JointWorld(int joint) => World(Rig.JointWorlds[Joint(joint)]);
+    public Matrix4x4 JointWorld(int joint) => World(Rig.Layout.JointWorlds[Joint(joint)]);
 
     /// <summary>Whether a label is shown, after <see cref="Evaluate"/>.</summary>
     /// <param name="label">Its index in <see cref="CompiledRig.Labels"/>.</param>
     /// <returns>True while its weight is above one half; always true for a label that nothing shows or hides.</returns>
-    public bool LabelVisible(int label) => Rig.LabelWeights[label] is var weight && (weight < 0 || pose.Weights[weight] > 0.5f);
+    public bool LabelVisible(int label) => Rig.Layout.LabelWeights[label] is var weight && (weight == RigLayout.NoWeight || pose.Weights[weight] > 0.5f);
 
     /// <summary>Where a label stands after <see cref="Evaluate"/>: with the node that it is under, or in the world.</summary>
     /// <param name="label">Its index in <see cref="CompiledRig.Labels"/>.</param>
     /// <returns>The matrix as <see cref="JointWorld"/> gives it.</returns>
-    public Matrix4x4 LabelWorld(int label) => World(Rig.LabelWorlds[label]);
+    public Matrix4x4 LabelWorld(int label) => World(Rig.Layout.LabelWorlds[label]);
 
     private Matrix4x4 World(int slot)
     {

@@ -9,7 +9,7 @@ internal sealed class Schedule(IReadOnlyList<Batch> batches)
 
     public IReadOnlyList<Batch> Batches => batches;
 
-    public void Run(Pose pose)
+    public void Run(Buffers pose)
     {
         foreach (var batch in batches)
             batch.Run(pose);

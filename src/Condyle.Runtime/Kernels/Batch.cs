@@ -4,5 +4,5 @@ namespace Condyle.Runtime.Kernels;
 internal abstract class Batch
 {
     /// <summary>Does the work for every item. It reads what earlier batches wrote and allocates nothing.</summary>
-    public abstract void Run(Pose pose);
+    public abstract void Run(Buffers pose);
 }

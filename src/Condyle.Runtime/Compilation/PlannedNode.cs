@@ -1,0 +1,66 @@
+using Condyle.Evaluation;
+using Condyle.Model;
+
+namespace Condyle.Runtime.Compilation;
+
+/// <summary>A node on its way into the schedule: what its channels stand in, what writes them, and where its values will lie.</summary>
+internal sealed class PlannedNode(RigNode node, Trs rest)
+{
+    public RigNode Node { get; } = node;
+
+    /// <summary>Its channels when nothing writes them.</summary>
+    public Trs Rest { get; } = rest;
+
+    public PlannedNode? Parent { get; private set; }
+
+    /// <summary>
+    /// The node that carries it: its parent, or the source of its drive by matrix. Such a drive cancels the parent
+    /// (parent · parent⁻¹ · source), so it costs nothing at run time: it is another base.
+    /// </summary>
+    public PlannedNode? Base { get; private set; }
+
+    public bool IsHeldByMatrix { get; private set; }
+
+    /// <summary>The constant frame between the base and the channels: the placement, or the offset of a drive by matrix.</summary>
+    public Affine3d Fixed { get; private set; }
+
+    /// <summary>What writes its channels; none: an animator does, or nobody.</summary>
+    public Writer? Writer { get; set; }
+
+    /// <summary>Whether it can stand anywhere but at a fixed frame from its base.</summary>
+    public bool Moves => Writer is not null || Node.Kind == NodeKind.Control;
+
+    /// <summary>Where the frame that its channels stand in comes from.</summary>
+    public Anchor Stand { get; private set; }
+
+    /// <summary>Where its world frame comes from.</summary>
+    public Anchor World { get; private set; }
+
+    /// <summary>Its world frame is there once the batches of this level have run; 0: it never changes.</summary>
+    public int Level { get; private set; }
+
+    /// <summary>Whether somebody reads its world frame.</summary>
+    public bool IsRead { get; set; }
+
+    public int WorldSlot { get; set; } = -1;
+
+    public int ChannelSlot { get; set; } = -1;
+
+    /// <summary>All that must be evaluated before it, as the rig says it.</summary>
+    public IEnumerable<PlannedNode> Needs => new[] { Parent, Base }.OfType<PlannedNode>().Concat(Writer?.Inputs ?? []);
+
+    /// <summary>The nodes whose world frames are read when its own is worked out, after folding.</summary>
+    public IEnumerable<PlannedNode> Reads => (Stand.Root is { } root ? [root] : Array.Empty<PlannedNode>()).Concat(Writer?.Reads ?? []);
+
+    public void HangUnder(PlannedNode? parent, Affine3d placement) => (Parent, Base, Fixed) = (parent, parent, placement);
+
+    public void HoldByMatrix(PlannedNode source, Affine3d offset) => (Base, Fixed, IsHeldByMatrix) = (source, offset, true);
+
+    /// <summary>Folds what stands still and takes a level; all that it needs is settled already.</summary>
+    public void Settle()
+    {
+        Stand = Base is null ? new Anchor(null, Fixed) : Base.World.Below(Fixed);
+        World = Moves ? new Anchor(this, Affine3d.Identity) : Stand.Below(Rest.ToAffine());
+        Level = World.Root is null ? 0 : 1 + Math.Max(Stand.Root?.Level ?? 0, Writer?.Level ?? 0);
+    }
+}

@@ -1,0 +1,118 @@
+using Condyle.Evaluation;
+using Condyle.Model;
+
+namespace Condyle.Runtime.Compilation;
+
+/// <summary>Turns a model into planned nodes with their bases and writers. Where several sentences write a node, the one begun last has it.</summary>
+internal sealed class RigGraph
+{
+    private readonly Dictionary<int, PlannedNode> nodes;
+    private readonly RestPose rest;
+
+    private RigGraph(RigModel model)
+    {
+        rest = RestPose.Of(model);
+        nodes = model.Nodes.ToDictionary(node => node.Id, node => new PlannedNode(node, RestPose.ChannelsOf(node)));
+        foreach (var node in nodes.Values)
+            node.HangUnder(Facts.Known(node.Node.Parent, $"What {node.Node.Title} hangs under") is { } parent ? this[parent] : null, rest.PlacementOf(node.Node));
+        foreach (var sentence in model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).OrderBy(sentence => sentence.Id))
+        {
+            switch (sentence)
+            {
+                case RigDrive drive: Add(drive); break;
+                case RigBlend blend: Add(blend); break;
+                case RigTwoBone solver: Add(solver); break;
+            }
+        }
+
+        Ordered = EvaluationOrder.Of(nodes.Values);
+        foreach (var solver in Ordered.Select(node => node.Writer).OfType<TwoBoneWriter>())
+            CheckIsWhole(solver);
+        foreach (var node in Ordered)
+            node.Settle();
+    }
+
+    /// <summary>The nodes, each after all that it needs.</summary>
+    public IReadOnlyList<PlannedNode> Ordered { get; }
+
+    public PlannedNode this[RigNode node] => nodes[node.Id];
+
+    /// <exception cref="RigGeometryException">Something isn't known, or nodes need each other in a loop.</exception>
+    public static RigGraph Of(RigModel model) => new(model);
+
+    private void Add(RigDrive drive)
+    {
+        foreach (var said in drive.Sources)
+        {
+            if (drive.Target is null || said.Source is null || !said.IsCertain)
+                throw new RigGeometryException($"What {drive.Title} follows isn't known.");
+            var (target, source) = (this[drive.Target], this[said.Source]);
+            var offset = Facts.Known(drive.KeepsOffset, $"Whether {drive.Title} keeps its offset")
+                ? rest.WorldOf(said.Source).Inverse() * rest.WorldOf(drive.Target)
+                : Affine3d.Identity;
+            if (said.Way == DriveWay.Matrix)
+                target.HoldByMatrix(source, offset);
+            else
+                target.Writer = new DriveWriter(target, source, offset, Facts.Known(drive.WritesScale, $"Whether {drive.Title} writes scale"));
+        }
+    }
+
+    private void Add(RigBlend blend)
+    {
+        if (blend.SourcesAreOpen)
+            throw new RigGeometryException($"The sources of {blend.Title} aren't known.");
+        if (blend.Sources.Count == 0)
+            return; // an unfinished sentence moves nothing
+        if (blend.Node is not null)
+            AddLone(blend, this[blend.Node]);
+        else if (blend.Chain?.Joints is { } joints)
+            AddChain(blend, joints);
+        else
+            throw new RigGeometryException($"The joints of {blend.Title} aren't known.");
+    }
+
+    private void AddLone(RigBlend blend, PlannedNode target) =>
+        target.Writer = new BlendWriter(target, before: null, [.. blend.Sources.Select(source => new BlendInput(
+            this[source.Node ?? throw new RigGeometryException($"A source of {blend.Title} isn't known.")], Before: null, WeightOf(source, blend)))]);
+
+    private void AddChain(RigBlend blend, IReadOnlyList<RigNode> joints)
+    {
+        var copies = blend.Sources.Select(source => source.Copy is { IsUnknown: false } copy
+            ? copy.Joints.ToDictionary(joint => joint.Original!.Id, joint => this[joint])
+            : throw new RigGeometryException($"A source of {blend.Title} isn't known.")).ToList();
+        var weights = blend.Sources.Select(source => WeightOf(source, blend)).ToList();
+        RigNode? before = null;
+        foreach (var joint in joints.Where(joint => copies.All(copy => copy.ContainsKey(joint.Id))))
+        {
+            var sources = copies.Zip(weights, (copy, weight) => new BlendInput(copy[joint.Id], before is null ? null : copy[before.Id], weight)).ToList();
+            this[joint].Writer = new BlendWriter(this[joint], before is null ? null : this[before], sources);
+            before = joint;
+        }
+    }
+
+    private void Add(RigTwoBone solver)
+    {
+        var goal = Facts.Known(solver.Goal, $"The goal of {solver.Title}");
+        var pole = Facts.Known(solver.Pole, $"The pole of {solver.Title}");
+        if (goal is null || solver.Copy is not { Joints.Count: 3 } copy)
+            return; // nothing to reach, or nothing that two bones could
+        var writer = new TwoBoneWriter([.. copy.Joints.Select(joint => this[joint])], this[goal], pole is null ? null : this[pole])
+        {
+            Rest = TwoBoneRest.Of(copy, goal, pole, rest),
+        };
+        foreach (var joint in writer.Joints)
+            joint.Writer = writer;
+    }
+
+    private static void CheckIsWhole(TwoBoneWriter solver)
+    {
+        foreach (var joint in solver.Joints.Skip(1))
+        {
+            if (joint.IsHeldByMatrix)
+                throw new RigGeometryException($"{joint.Node.Title} is a joint of a two-bone IK and follows {joint.Base!.Node.Title} by matrix. It can't do both: remove one of the two sentences.");
+        }
+    }
+
+    private static WeightPolynomial WeightOf(BlendSource source, RigBlend blend) =>
+        Facts.Known(source.Weight, $"The weight of {source.Title} in {blend.Title}");
+}

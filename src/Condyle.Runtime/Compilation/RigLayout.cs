@@ -1,0 +1,49 @@
+using Condyle.Model;
+using Condyle.Runtime.Kernels;
+
+namespace Condyle.Runtime.Compilation;
+
+/// <summary>A rig as arrays: its schedule, its pose at rest, and where in a pose the things lie that are asked for.</summary>
+internal sealed class RigLayout
+{
+    /// <summary>Stands for the weight of a label that nothing shows or hides.</summary>
+    public const int NoWeight = -1;
+
+    private RigLayout(RigModel model, IReadOnlyList<CompiledSwitch> switches)
+    {
+        var graph = RigGraph.Of(model);
+        var joints = model.Nodes.Where(node => node.IsExported).Select(node => graph[node]).ToList();
+        var labels = model.Labels.Select(label =>
+            Facts.Known(label.Parent, $"What {label.Title} hangs under") is { } parent ? graph[parent] : null).ToList();
+        var weights = new WeightTable(model.Switches.Select((given, index) => (given.Id, index)).ToDictionary(pair => pair.Id, pair => pair.index));
+        LabelWeights = [.. model.Labels.Select(label =>
+            Facts.Known(label.ShownBy, $"The weight of {label.Title}") is { } weight ? weights.SlotOf(weight) : NoWeight)];
+
+        var builder = new ScheduleBuilder(graph, model, [.. joints, .. labels.OfType<PlannedNode>()], weights);
+        (Schedule, AtRest) = builder.Build([.. switches.Select(given => given.AtRest)]);
+        JointWorlds = [.. joints.Select(Slots.WorldOf)];
+        JointsHeldByMatrix = [.. joints.Index().Where(joint => joint.Item.IsHeldByMatrix).Select(joint => joint.Index)];
+        LabelWorlds = [.. labels.Select(Slots.WorldOf)];
+        Schedule.Run(AtRest);
+    }
+
+    public Schedule Schedule { get; }
+
+    /// <summary>The evaluated pose with every control at zero and every switch at its default.</summary>
+    public Buffers AtRest { get; }
+
+    /// <summary>The world slot of each exported joint.</summary>
+    public IReadOnlyList<int> JointWorlds { get; }
+
+    /// <summary>The exported joints that a drive by matrix carries, so that their channels don't hold their motion.</summary>
+    public IReadOnlyCollection<int> JointsHeldByMatrix { get; }
+
+    /// <summary>The world slot of the node that each label goes with.</summary>
+    public IReadOnlyList<int> LabelWorlds { get; }
+
+    /// <summary>The weight slot that shows each label, or <see cref="NoWeight"/>.</summary>
+    public IReadOnlyList<int> LabelWeights { get; }
+
+    /// <exception cref="RigGeometryException">Something isn't known, or nodes need each other in a loop.</exception>
+    public static RigLayout Of(RigModel model, IReadOnlyList<CompiledSwitch> switches) => new(model, switches);
+}

@@ -1,0 +1,75 @@
+using Condyle.Evaluation;
+using Condyle.Model;
+using Condyle.Runtime.Kernels;
+
+namespace Condyle.Runtime.Compilation;
+
+/// <summary>Lays a graph out: keeps what is read, sorts it by level and kind, gives it slots and gathers it into batches.</summary>
+internal sealed class ScheduleBuilder
+{
+    private readonly WeightTable weights;
+    private readonly Slots slots;
+    private readonly IReadOnlyList<PlannedNode> changing;
+    private readonly IReadOnlyList<Writer> writers;
+
+    public ScheduleBuilder(RigGraph graph, RigModel model, IReadOnlyList<PlannedNode> outputs, WeightTable weights)
+    {
+        this.weights = weights;
+        MarkRead(graph.Ordered, outputs);
+        var read = graph.Ordered.Where(node => node.IsRead).ToList();
+        changing = [.. read.Where(node => node.World.Root is not null).OrderBy(node => node.Level).ThenBy(KindOf)];
+        writers = [.. read.Select(node => node.Writer).OfType<Writer>().Distinct()];
+        slots = new Slots([.. model.Nodes.Select(node => graph[node])], [.. read.Where(node => node.World.Root is null)], changing);
+    }
+
+    /// <summary>The schedule and the pose at rest, not evaluated yet.</summary>
+    public (Schedule Schedule, Buffers AtRest) Build(IReadOnlyList<float> switchesAtRest)
+    {
+        var batches = new BatchBuilder(slots, weights);
+        var levels = changing.GroupBy(node => (node.Level, Kind: KindOf(node)))
+            .Select(group => (group.Key, Batch: batches.Worlds(group.Key.Kind, [.. group])))
+            .Concat(writers.GroupBy(writer => (writer.Level, Kind: KindOf(writer)))
+                .Select(group => (group.Key, Batch: batches.Writers(group.Key.Kind, [.. group]))))
+            .OrderBy(item => item.Key.Level)
+            .ThenBy(item => item.Key.Kind)
+            .Select(item => item.Batch)
+            .ToList();
+        if (weights.ToBatch() is { } weighing)
+            levels.Insert(0, weighing);
+
+        var mostSources = writers.OfType<BlendWriter>().Select(blend => blend.Sources.Count).DefaultIfEmpty(0).Max();
+        var atRest = new Buffers(new BufferSizes(slots.Channels, slots.Worlds, switchesAtRest.Count, weights.Count, mostSources));
+        slots.Fill(atRest);
+        weights.FoldConstants(atRest);
+        for (var i = 0; i < switchesAtRest.Count; i++)
+            atRest.Switches[i] = switchesAtRest[i];
+        return (new Schedule(levels), atRest);
+    }
+
+    private static void MarkRead(IReadOnlyList<PlannedNode> ordered, IReadOnlyList<PlannedNode> outputs)
+    {
+        foreach (var output in outputs)
+            output.IsRead = true;
+        for (var i = ordered.Count - 1; i >= 0; i--)
+        {
+            if (!ordered[i].IsRead)
+                continue;
+            foreach (var needed in ordered[i].Reads)
+                needed.IsRead = true;
+        }
+    }
+
+    private static BatchKind KindOf(PlannedNode node) =>
+        !node.Moves ? BatchKind.StillWorld
+        : node.Stand.Offset == Affine3d.Identity ? BatchKind.ChannelWorld
+        : BatchKind.PlacedWorld;
+
+    private static BatchKind KindOf(Writer writer) => writer switch
+    {
+        DriveWriter => BatchKind.Drive,
+        BlendWriter { Before: null } => BatchKind.Blend,
+        BlendWriter => BatchKind.ChainBlend,
+        TwoBoneWriter => BatchKind.TwoBone,
+        _ => throw new InvalidOperationException("An unknown kind of writer."),
+    };
+}

@@ -1,0 +1,68 @@
+using Condyle.Evaluation;
+using Condyle.Model;
+
+namespace Condyle.Runtime.Compilation;
+
+/// <summary>Something that writes the channels of nodes.</summary>
+internal abstract class Writer
+{
+    /// <summary>The nodes that it follows, as the rig says it.</summary>
+    public abstract IEnumerable<PlannedNode> Inputs { get; }
+
+    /// <summary>The nodes whose world frames it reads, after folding. They are settled when this is asked.</summary>
+    public abstract IEnumerable<PlannedNode> Reads { get; }
+
+    /// <summary>It runs in the batches of this level.</summary>
+    public int Level => 1 + Reads.Select(node => node.Level).DefaultIfEmpty(0).Max();
+
+    protected static IEnumerable<PlannedNode> Those(params IEnumerable<PlannedNode?> nodes) => nodes.OfType<PlannedNode>();
+}
+
+/// <summary>A drive by channels.</summary>
+internal sealed class DriveWriter(PlannedNode target, PlannedNode source, Affine3d offset, bool writesScale) : Writer
+{
+    public PlannedNode Target => target;
+
+    /// <summary>The frame to land on: the source's with the rest offset.</summary>
+    public Anchor Source => source.World.Below(offset);
+
+    public bool WritesScale => writesScale;
+
+    public override IEnumerable<PlannedNode> Inputs => [source];
+
+    public override IEnumerable<PlannedNode> Reads => Those(Source.Root, Target.Stand.Root);
+}
+
+/// <summary>A source of a blend; from a chain's second joint on, its frame is taken as seen from the source joint before.</summary>
+internal sealed record BlendInput(PlannedNode Node, PlannedNode? Before, WeightPolynomial Weight);
+
+/// <summary>A blend of one node: a lone one, a chain's first joint, or a later joint, which has the chain's joint before it.</summary>
+internal sealed class BlendWriter(PlannedNode target, PlannedNode? before, IReadOnlyList<BlendInput> sources) : Writer
+{
+    public PlannedNode Target => target;
+
+    public PlannedNode? Before => before;
+
+    public IReadOnlyList<BlendInput> Sources => sources;
+
+    public override IEnumerable<PlannedNode> Inputs => Those(Sources.SelectMany(source => new[] { source.Before, source.Node }).Append(before));
+
+    public override IEnumerable<PlannedNode> Reads => Inputs.Concat(Those(Target.Stand.Root));
+}
+
+/// <summary>Two-bone IK over the three joints of a copy.</summary>
+internal sealed class TwoBoneWriter(IReadOnlyList<PlannedNode> joints, PlannedNode goal, PlannedNode? pole) : Writer
+{
+    /// <summary>Root, middle and tip.</summary>
+    public IReadOnlyList<PlannedNode> Joints => joints;
+
+    public PlannedNode Goal => goal;
+
+    public PlannedNode? Pole => pole;
+
+    public required TwoBoneRest Rest { get; init; }
+
+    public override IEnumerable<PlannedNode> Inputs => Those(goal, pole, joints[0].Base);
+
+    public override IEnumerable<PlannedNode> Reads => Those(goal, pole, joints[0].Stand.Root);
+}
