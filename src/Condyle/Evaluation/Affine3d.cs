@@ -93,4 +93,6 @@ internal readonly record struct Affine3d(Vector3d X, Vector3d Y, Vector3d Z, Vec
         var back = Rotation.Inverse;
         return Rigid(-back.Rotate(Origin), back);
     }
+
+    public override string ToString() => $"{X} {Y} {Z} at {Origin}";
 }

@@ -8,8 +8,7 @@ namespace Condyle.Evaluation;
 /// its real parent's space: bones keep their length halfway, and joints between (twists) don't matter.
 /// </summary>
 /// <remarks>
-/// From joint to joint, frames are taken without scale, as metres in the world: a skeleton under a scale and its copies beside it then
-/// mean the same bone. Joints that a source doesn't copy are left alone.
+/// Frames are taken without scale, as metres in the world: a skeleton under a scale and its copies beside it then mean the same bone. Joints that a source doesn't copy are left alone.
 /// Not continuous where two sources of a joint are half a turn apart (see <see cref="Slerp"/>).
 /// </remarks>
 internal sealed class BlendedChain : IChannelWriter
@@ -35,24 +34,16 @@ internal sealed class BlendedChain : IChannelWriter
 
     public Trs ChannelsOf(RigNode joint, PoseFrames frames)
     {
-        var at = order[joint.Id];
-        var back = frames.ParentOf(joint).Inverse();
-        if (at == 0)
-            return Average(joint, frames, source => frames.Project(joint, back * frames.WorldOf(source[joint.Id])));
-
-        var previous = Joints[at - 1];
-        var bone = Average(joint, frames, source =>
+        var parent = frames.ParentOf(joint);
+        var previous = order[joint.Id] > 0 ? Joints[order[joint.Id] - 1] : null;
+        var from = (previous is null ? parent : frames.WorldOf(previous)).Frame;
+        var each = sources.Select(source =>
         {
-            var relative = frames.WorldOf(source[previous.Id]).Frame.Inverse() * frames.WorldOf(source[joint.Id]).Frame;
-            return new Trs(relative.Origin, relative.Rotation, Vector3d.One);
-        });
-        var world = frames.WorldOf(previous).Frame * bone.ToAffine();
-        return BlendWeights.Of(blend, frames) is null ? RestPose.ChannelsOf(joint) : frames.Project(joint, back * world);
-    }
-
-    private Trs Average(RigNode joint, PoseFrames frames, Func<Dictionary<int, RigNode>, Trs> of)
-    {
-        var each = sources.Select(of).ToList(); // all of them, so that a loop is found whatever the switches say
-        return BlendWeights.Of(blend, frames) is { } weights ? TrsAverage.Of(each, weights) : RestPose.ChannelsOf(joint);
+            var start = previous is null ? from : frames.WorldOf(source[previous.Id]).Frame;
+            return start.Inverse() * frames.WorldOf(source[joint.Id]).Frame;
+        }).ToList(); // all of them, so that a loop is found whatever the switches say
+        return BlendWeights.Of(blend, frames) is { } weights
+            ? frames.Project(joint, parent.Inverse() * from * FrameAverage.Of(each, weights))
+            : RestPose.ChannelsOf(joint);
     }
 }

@@ -2,7 +2,8 @@ using Condyle.Model;
 
 namespace Condyle.Evaluation;
 
-/// <summary>A blend of a lone node: the sources' world frames, brought into the space of its channels, and averaged there.</summary>
+/// <summary>A blend of a lone node: the sources' world frames, averaged in the space of the node's channels.</summary>
+/// <remarks>Frames are taken without scale. Not continuous where two sources are half a turn apart (see <see cref="Slerp"/>).</remarks>
 internal sealed class BlendedNode(RigBlend blend) : IChannelWriter
 {
     private readonly IReadOnlyList<RigNode> sources = [.. blend.Sources.Select(source =>
@@ -10,8 +11,11 @@ internal sealed class BlendedNode(RigBlend blend) : IChannelWriter
 
     public Trs ChannelsOf(RigNode node, PoseFrames frames)
     {
-        var back = frames.StandOf(node).Inverse();
-        var locals = sources.Select(source => frames.Project(node, back * frames.WorldOf(source))).ToList();
-        return BlendWeights.Of(blend, frames) is { } weights ? TrsAverage.Of(locals, weights) : RestPose.ChannelsOf(node);
+        var stand = frames.StandOf(node);
+        var back = stand.Frame.Inverse();
+        var each = sources.Select(source => back * frames.WorldOf(source).Frame).ToList(); // all of them, so that a loop is found whatever the switches say
+        return BlendWeights.Of(blend, frames) is { } weights
+            ? frames.Project(node, stand.Inverse() * stand.Frame * FrameAverage.Of(each, weights))
+            : RestPose.ChannelsOf(node);
     }
 }

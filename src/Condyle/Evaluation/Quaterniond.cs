@@ -1,4 +1,5 @@
 using System.Numerics;
+using Condyle.Model;
 
 namespace Condyle.Evaluation;
 
@@ -86,4 +87,6 @@ internal readonly record struct Quaterniond(double X, double Y, double Z, double
     public static implicit operator Quaterniond(Quaternion q) => new(q.X, q.Y, q.Z, q.W);
 
     public Quaternion ToSingle() => new((float)X, (float)Y, (float)Z, (float)W);
+
+    public override string ToString() => $"({Invariant.Print(X)} {Invariant.Print(Y)} {Invariant.Print(Z)} {Invariant.Print(W)})";
 }

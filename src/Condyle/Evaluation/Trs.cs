@@ -15,4 +15,6 @@ internal readonly record struct Trs(Vector3d Translation, Quaterniond Rotation, 
         Rotation.Rotate(Vector3d.UnitY) * Scale.Y,
         Rotation.Rotate(Vector3d.UnitZ) * Scale.Z,
         Translation);
+
+    public override string ToString() => $"{Translation} {Rotation} {Scale}";
 }

@@ -1,4 +1,5 @@
 using System.Numerics;
+using Condyle.Model;
 
 namespace Condyle.Evaluation;
 
@@ -53,4 +54,6 @@ internal readonly record struct Vector3d(double X, double Y, double Z)
     public static implicit operator Vector3d(Vector3 v) => new(v.X, v.Y, v.Z);
 
     public Vector3 ToSingle() => new((float)X, (float)Y, (float)Z);
+
+    public override string ToString() => $"({Invariant.Print(X)} {Invariant.Print(Y)} {Invariant.Print(Z)})";
 }
