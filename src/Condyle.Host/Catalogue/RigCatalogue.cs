@@ -1,0 +1,42 @@
+using System.Reflection;
+using Condyle.Naming;
+using Condyle.Runtime;
+
+namespace Condyle.Host.Catalogue;
+
+/// <summary>The rigs of an assembly: every public definition with a constructor without parameters, in the order of their names.</summary>
+internal sealed class RigCatalogue
+{
+    private RigCatalogue(IReadOnlyList<RigEntry> rigs) => Rigs = rigs;
+
+    public IReadOnlyList<RigEntry> Rigs { get; }
+
+    /// <exception cref="BadInputException">There is no rig, or two have one name.</exception>
+    public static RigCatalogue Of(Assembly assembly)
+    {
+        var made = assembly.GetExportedTypes().Where(type => type is { IsClass: true, IsAbstract: false, ContainsGenericParameters: false } && type.GetConstructor(Type.EmptyTypes) is not null).ToList();
+        var clips = made.Where(type => typeof(IRigClips).IsAssignableFrom(type)).OrderBy(type => type.FullName, StringComparer.Ordinal).ToList();
+        List<RigEntry> rigs = [.. made
+            .Where(type => typeof(IRigDefinition).IsAssignableFrom(type))
+            .OrderBy(type => type.Name, StringComparer.Ordinal)
+            .Select(type => new RigEntry(type, [.. clips.Where(source => typeof(IClipsFor<>).MakeGenericType(type).IsAssignableFrom(source))]))];
+
+        var program = assembly.GetName().Name ?? "this program";
+        if (rigs.Count == 0)
+            throw new BadInputException(program, "it has no rig", "Add a public class that implements IRigDefinition and has a constructor without parameters");
+        if (rigs.GroupBy(rig => rig.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(group => group.Count() > 1) is { Key: var twice })
+            throw new BadInputException(program, $"two rigs are named '{twice}', letter case aside", "Give each its own name: it names the file that is written");
+        return new RigCatalogue(rigs);
+    }
+
+    /// <summary>The rig of this name, or all of them where no name is given.</summary>
+    /// <exception cref="BadInputException">There is no such rig.</exception>
+    public IReadOnlyList<RigEntry> Choose(string? name)
+    {
+        if (name is null)
+            return Rigs;
+        return Rigs.FirstOrDefault(rig => rig.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } found
+            ? [found]
+            : throw new BadInputException("--rig", "there is no such rig", $"The nearest: {string.Join(", ", NearestNames.To(name, Rigs.Select(rig => rig.Name), 3).Select(near => $"'{near}'"))}", name);
+    }
+}

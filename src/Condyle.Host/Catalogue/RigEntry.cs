@@ -1,0 +1,63 @@
+using System.Diagnostics;
+using System.Reflection;
+using Condyle.Runtime;
+
+namespace Condyle.Host.Catalogue;
+
+/// <summary>A rig of the project: its definition, where its skeleton was delivered, and its clips.</summary>
+internal sealed class RigEntry(Type definition, IReadOnlyList<Type> clipSources)
+{
+    public string Name => definition.Name;
+
+    /// <summary>The delivered file as the definition names it; none when it names none.</summary>
+    public string? SkeletonFile => definition.GetCustomAttribute<SkeletonFileAttribute>()?.Path;
+
+    /// <summary>Runs the definition and checks the rig that it says.</summary>
+    /// <exception cref="RigFailure">The definition throws.</exception>
+    public Rig Examine() => Run(() => Rig.Examine((IRigDefinition)Activator.CreateInstance(definition)!), "can't be built");
+
+    /// <exception cref="RigFailure">The rig can't be put into an order of evaluation.</exception>
+    public CompiledRig Compile(Rig rig)
+    {
+        try
+        {
+            return RigCompiler.Compile(rig);
+        }
+        catch (Exception problem) when (problem is RigCompileException or RigGeometryException)
+        {
+            throw new RigFailure(problem.Message, problem);
+        }
+    }
+
+    /// <summary>The project's clips of this rig, in the order of the names of their classes.</summary>
+    /// <exception cref="RigFailure">A clip source throws.</exception>
+    public IReadOnlyList<Clip> Clips() => Run(
+        () => clipSources.SelectMany(source => ((IRigClips)Activator.CreateInstance(source)!).Clips()).ToList(),
+        "has clips that can't be made");
+
+    /// <summary>The project's own code runs here: what it throws becomes one line with the place, not a stack trace.</summary>
+    private T Run<T>(Func<T> code, string what)
+    {
+        try
+        {
+            return code();
+        }
+        catch (Exception problem) when (problem is not BadInputException)
+        {
+            var cause = problem is TargetInvocationException { InnerException: { } inner } ? inner : problem;
+            if (cause is BadInputException)
+                throw cause;
+            var kind = cause is ArgumentException or InvalidOperationException ? "" : $"{cause.GetType().Name}: ";
+            throw new RigFailure($"The rig '{Name}' {what}: {kind}{cause.Message.ReplaceLineEndings(" ")}{PlaceOf(cause)}", cause);
+        }
+    }
+
+    private string PlaceOf(Exception problem)
+    {
+        var frame = new StackTrace(problem, fNeedFileInfo: true).GetFrames().FirstOrDefault(frame => frame.GetMethod()?.Module.Assembly == definition.Assembly);
+        return frame?.GetFileName() is { } file ? $" ({file}:{frame.GetFileLineNumber()})" : "";
+    }
+}
+
+/// <summary>A rig that can't be built or evaluated: work that failed, told in one line.</summary>
+internal sealed class RigFailure(string message, Exception cause) : Exception(message, cause);

@@ -1,0 +1,83 @@
+using Condyle.Host.Catalogue;
+using Condyle.Host.Reporting;
+using Condyle.Naming;
+using Condyle.Runtime;
+
+namespace Condyle.Host.Commands;
+
+/// <summary>
+/// The main job: checks the rigs, then bakes and writes those that are good. All input is looked at before the first file is written.
+/// </summary>
+internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request)
+{
+    public int Run(CancellationToken cancellation)
+    {
+        List<CheckedRig> rigs = [.. RigCatalogue.Of(surroundings.Rigs).Choose(request.Rig).Select(CheckedRig.Of)];
+        if (request.Skeleton is not null && rigs.Count > 1)
+            throw new BadInputException("--skeleton", $"it is the delivered file of one rig, and there are {rigs.Count}", "Say which with --rig");
+        var jobs = Prepare(rigs);
+
+        var report = new Report(surroundings);
+        var results = new List<RigJson>();
+        foreach (var rig in rigs)
+        {
+            var job = jobs.Find(job => job.Rig == rig);
+            var result = job is null ? null : request.Json
+                ? job.Baker.Write(job.Output, null, cancellation)
+                : report.WhileBaking(job.Clips, progress => job.Baker.Write(job.Output, progress, cancellation));
+            results.Add(new RigJson(rig, result));
+            if (!request.Json)
+                report.Show(rig, result, job?.Clips ?? [], WhyNot(rig));
+        }
+
+        if (request.Json)
+            JsonReport.Write(surroundings.Output, results);
+        return results.All(one => one.IsGood) ? ExitCode.Ok : ExitCode.Failed;
+    }
+
+    /// <summary>What there is to bake, for each rig that is good and has clips and a delivered file.</summary>
+    private List<BakeJob> Prepare(List<CheckedRig> rigs)
+    {
+        var clipsOf = rigs.Where(rig => rig.IsGood).ToDictionary(rig => rig, ClipsOf);
+        CheckClipNames([.. clipsOf.Values.SelectMany(clips => clips).Select(clip => clip.Name).Distinct()]);
+        var jobs = new List<BakeJob>();
+        foreach (var (rig, all) in clipsOf)
+        {
+            List<Clip> clips = [.. all.Where(clip => request.Clips.Count == 0 || request.Clips.Contains(clip.Name))];
+            if (clips.Count == 0 || FindSkeleton(rig) is not { } skeleton)
+                continue;
+            var output = Path.Combine(request.Folder, rig.Name.ToLowerInvariant() + ".glb");
+            jobs.Add(new BakeJob(rig, RigBaker.Prepare(rig.Compiled!, skeleton, clips, request.Settings), clips, output));
+        }
+
+        return jobs;
+    }
+
+    private static List<Clip> ClipsOf(CheckedRig rig) => [.. RangeOfMotion.Find(rig.Compiled!) is { } builtIn ? [builtIn] : Array.Empty<Clip>(), .. rig.Entry.Clips()];
+
+    private void CheckClipNames(IReadOnlyList<string> known)
+    {
+        foreach (var name in request.Clips.Except(known))
+            throw new BadInputException("--clip", "there is no such clip", $"The nearest: {string.Join(", ", NearestNames.To(name, known, 3).Select(near => $"'{near}'"))}", name);
+    }
+
+    private string WhyNot(CheckedRig rig) => request.Skeleton is null && rig.Entry.SkeletonFile is null
+        ? "it names no delivered file. Put [SkeletonFile(\"...\")] on its definition, or give --skeleton FILE"
+        : "it has no clip of those asked for";
+
+    private string? FindSkeleton(CheckedRig rig)
+    {
+        var named = request.Skeleton ?? rig.Entry.SkeletonFile;
+        if (named is null)
+        {
+            return request.MayHaveNoFile && request.Rig is null ? null : throw new BadInputException(
+                $"rig '{rig.Name}'", "it isn't known which file its skeleton was delivered in", "Put [SkeletonFile(\"...\")] on its definition, or give --skeleton FILE");
+        }
+
+        // What is typed on a command line is meant from the working directory, what stands in code from the program.
+        var beside = Path.Combine(surroundings.ProgramFolder, named);
+        return request.Skeleton is null && File.Exists(beside) ? beside : named;
+    }
+
+    private sealed record BakeJob(CheckedRig Rig, RigBaker Baker, IReadOnlyList<Clip> Clips, string Output);
+}

@@ -1,0 +1,68 @@
+using System.CommandLine;
+
+namespace Condyle.Host.Commands;
+
+/// <summary>The verbs and what they take.</summary>
+internal static class CommandTree
+{
+    public static RootCommand Build(Surroundings surroundings)
+    {
+        var options = new Options();
+        var root = new RootCommand("Checks and evaluates the rigs of this project, bakes their clips into the delivered files and reports. Without a verb it does all of that for every rig.")
+        {
+            Check(surroundings, options),
+            Bake(surroundings, options),
+            Explain(surroundings),
+            Skeleton(surroundings),
+        };
+        AddBaking(root, surroundings, options, mayHaveNoFile: true);
+        return root;
+    }
+
+    private static Command Check(Surroundings surroundings, Options options)
+    {
+        var command = new Command("check", "Lists what the rules find in the rigs, with the place in the code.") { options.Rig, options.Json };
+        command.SetAction(parsed => new CheckCommand(surroundings).Run(parsed.GetValue(options.Rig), parsed.GetValue(options.Json)));
+        return command;
+    }
+
+    private static Command Bake(Surroundings surroundings, Options options)
+    {
+        var command = new Command("bake", "Bakes clips into the delivered files, and compares the result with the live motion.");
+        AddBaking(command, surroundings, options, mayHaveNoFile: false);
+        return command;
+    }
+
+    private static void AddBaking(Command command, Surroundings surroundings, Options options, bool mayHaveNoFile)
+    {
+        foreach (var option in options.OfBake)
+            command.Options.Add(option);
+        command.SetAction((parsed, cancellation) => Task.Run(
+            () => new BakeCommand(surroundings, new BakeRequest(
+                parsed.GetValue(options.Rig),
+                parsed.GetValue(options.Clips) ?? [],
+                new Runtime.BakeSettings { FramesPerSecond = parsed.GetValue(options.FramesPerSecond), ReplaceClips = parsed.GetValue(options.Replace) },
+                parsed.GetValue(options.Folder)!,
+                parsed.GetValue(options.Skeleton),
+                mayHaveNoFile,
+                parsed.GetValue(options.Json))).Run(cancellation),
+            cancellation));
+    }
+
+    private static Command Explain(Surroundings surroundings)
+    {
+        var rule = new Argument<string?>("rule") { Description = "The rule's id, for instance CDY2001; without it the rules are listed.", Arity = ArgumentArity.ZeroOrOne };
+        var command = new Command("explain", "Prints the page of a rule: what it flags, why it hurts, and how to fix or accept it.") { rule };
+        command.SetAction(parsed => ExplainCommand.Run(surroundings, parsed.GetValue(rule)));
+        return command;
+    }
+
+    private static Command Skeleton(Surroundings surroundings)
+    {
+        var file = new Argument<string>("file") { Description = "A .gltf or .glb file." };
+        var output = new Option<string?>("--out") { Description = "The .gltf file to write; without it, beside the file under its name.", HelpName = "FILE" };
+        var command = new Command("skeleton", "Writes the small .gltf with nodes and skins only from which a skeleton class is generated.") { file, output };
+        command.SetAction(parsed => SkeletonCommand.Run(surroundings, parsed.GetValue(file)!, parsed.GetValue(output)));
+        return command;
+    }
+}

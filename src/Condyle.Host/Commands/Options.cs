@@ -1,0 +1,38 @@
+using System.CommandLine;
+
+namespace Condyle.Host.Commands;
+
+/// <summary>The options that several verbs share.</summary>
+internal sealed class Options
+{
+    public Option<string?> Rig { get; } = new("--rig") { Description = "Only the rig of this name.", HelpName = "NAME" };
+
+    public Option<bool> Json { get; } = new("--json") { Description = "Print the result as JSON." };
+
+    public Option<string[]> Clips { get; } = new("--clip")
+    {
+        Description = "Only the clips of these names.",
+        HelpName = "NAME",
+        AllowMultipleArgumentsPerToken = true,
+        DefaultValueFactory = _ => [],
+    };
+
+    public Option<float> FramesPerSecond { get; } = new("--fps")
+    {
+        Description = "Frames per second, from 1 to 1000.",
+        HelpName = "N",
+        DefaultValueFactory = _ => new Runtime.BakeSettings().FramesPerSecond,
+    };
+
+    public Option<string> Folder { get; } = new("--out") { Description = "The folder that files are written to.", HelpName = "DIR", DefaultValueFactory = _ => "out" };
+
+    public Option<string?> Skeleton { get; } = new("--skeleton")
+    {
+        Description = "The delivered file, instead of the one that the rig names.",
+        HelpName = "FILE",
+    };
+
+    public Option<bool> Replace { get; } = new("--replace") { Description = "Put a clip in the place of a delivered animation of the same name." };
+
+    public IEnumerable<Option> OfBake => [Rig, Clips, FramesPerSecond, Folder, Skeleton, Replace, Json];
+}

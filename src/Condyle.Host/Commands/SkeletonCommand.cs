@@ -1,0 +1,37 @@
+using System.Text;
+using Condyle.Runtime;
+using Condyle.Runtime.Gltf;
+using Condyle.Runtime.Gltf.Writing;
+
+namespace Condyle.Host.Commands;
+
+/// <summary>Writes the nodes and skins of a file as a small text file.</summary>
+internal static class SkeletonCommand
+{
+    public static int Run(Surroundings surroundings, string file, string? output)
+    {
+        var text = SkeletonFile.Extract(GltfFile.Read(file));
+        output ??= Path.ChangeExtension(file, ".gltf");
+        if (!Path.GetExtension(output).Equals(".gltf", StringComparison.OrdinalIgnoreCase))
+            throw new BadInputException(output, "a skeleton is written as text", "Name the file .gltf");
+        if (File.Exists(output) && !IsSkeletonOnly(output))
+            throw new BadInputException(output, "it holds more than a skeleton, which would be lost", "Name another file with --out");
+        AtomicFile.Write(output, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+        surroundings.Output.WriteLine($"wrote {output}");
+        return ExitCode.Ok;
+    }
+
+    /// <summary>What this verb wrote before may be written again; a delivered file with meshes or data may not.</summary>
+    private static bool IsSkeletonOnly(string path)
+    {
+        try
+        {
+            var model = GltfFile.Read(path).Model;
+            return model.LogicalMeshes.Count == 0 && model.LogicalAnimations.Count == 0 && model.LogicalBuffers.Count == 0;
+        }
+        catch (BadInputException)
+        {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,34 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Condyle.Host.Commands;
+using Condyle.Runtime;
+
+namespace Condyle.Host.Reporting;
+
+/// <summary>The result of a check or a bake for other programs.</summary>
+internal static class JsonReport
+{
+    private static readonly JsonSerializerOptions Format = new()
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        WriteIndented = true,
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
+    };
+
+    public static void Write(TextWriter output, IEnumerable<RigJson> rigs) => output.WriteLine(JsonSerializer.Serialize(new { rigs }, Format));
+}
+
+/// <summary>One rig of a result: what the rules found, why it can't be evaluated if it can't, and what was baked.</summary>
+internal sealed class RigJson(CheckedRig rig, RigBakeResult? bake)
+{
+    public string Rig => rig.Name;
+
+    public bool IsGood => rig.IsGood && bake?.Holds != false;
+
+    public IReadOnlyList<RigFinding> Findings => rig.Findings;
+
+    public string? Failure => rig.Failure;
+
+    public RigBakeResult? Bake => bake;
+}

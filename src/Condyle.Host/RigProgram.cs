@@ -1,0 +1,46 @@
+using System.CommandLine;
+using System.CommandLine.Invocation;
+using System.Reflection;
+using Condyle.Host.Commands;
+using Condyle.Runtime;
+
+namespace Condyle.Host;
+
+/// <summary>
+/// Makes a rig project a program. Its Program.cs is one line: <c>return RigProgram.Run(args);</c>.
+/// Without a verb it does the main job: it checks and evaluates every rig of the project, bakes its clips into the delivered file and reports.
+/// </summary>
+public static class RigProgram
+{
+    /// <summary>Runs the program over the public rig definitions and clips of the entry assembly.</summary>
+    /// <param name="args">The command line; <c>--help</c> lists the verbs.</param>
+    /// <returns>The exit code: 0 when all is well, 1 for findings that are errors or work that failed, 2 for input that can't be used.</returns>
+    public static int Run(string[] args) => Run(args, Surroundings.OfProcess(
+        Assembly.GetEntryAssembly() ?? throw new InvalidOperationException("There is no entry assembly: call this from a program's Main.")));
+
+    internal static int Run(string[] args, Surroundings surroundings)
+    {
+        ArgumentNullException.ThrowIfNull(args);
+        var parsed = CommandTree.Build(surroundings).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (parsed.Action is ParseErrorAction)
+            return Say(string.Join(' ', parsed.Errors.Select(error => error.Message)) + " Run it with --help to see what it takes.", ExitCode.BadInput);
+        try
+        {
+            return parsed.InvokeAsync(new InvocationConfiguration { Output = surroundings.Output, Error = surroundings.Error, EnableDefaultExceptionHandler = false }).GetAwaiter().GetResult();
+        }
+        catch (BadInputException problem)
+        {
+            return Say(problem.Message, ExitCode.BadInput);
+        }
+        catch (OperationCanceledException)
+        {
+            return Say("Stopped. No file was half-written.", ExitCode.Failed);
+        }
+
+        int Say(string message, int exitCode)
+        {
+            surroundings.Error.WriteLine($"error: {message}");
+            return exitCode;
+        }
+    }
+}

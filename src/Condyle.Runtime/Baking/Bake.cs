@@ -1,0 +1,127 @@
+using System.Globalization;
+using Condyle.Runtime.Baking;
+
+namespace Condyle.Runtime;
+
+/// <summary>Turns live motion into samples of the exported joints' own channels, and proves that they play back to the live motion.</summary>
+public static class Bake
+{
+    /// <summary>How many times progress is reported in a bake.</summary>
+    private const int ProgressSteps = 100;
+
+    private const double AllowedMetres = 2e-5, AllowedDegrees = 0.002;
+
+    /// <summary>Up to this distance from the origin, in metres, <see cref="AllowedMetres"/> holds; beyond it, it grows in proportion, as a float's rounding does.</summary>
+    private const double Near = 2;
+
+    /// <summary>Bakes a clip.</summary>
+    /// <param name="rig">The rig that the clip moves.</param>
+    /// <param name="clip">The motion.</param>
+    /// <param name="settings">The frame rate and so on; defaults when null.</param>
+    /// <param name="progress">Told about a hundred times how far the bake is.</param>
+    /// <param name="cancellation">Stops the bake between frames.</param>
+    /// <returns>The samples, with the report that compares them with the live motion.</returns>
+    /// <exception cref="BadInputException">
+    /// The clip is empty or doesn't fit the rig, the frame rate is out of range, an exported joint is driven by matrix or gets a value that is no finite number.
+    /// </exception>
+    public static BakedClip Run(CompiledRig rig, Clip clip, BakeSettings? settings = null, IProgress<BakeProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(clip);
+        return Run(new ClipPlayer(rig, clip), JointRest.Of(rig), settings ?? new BakeSettings(), progress, cancellation);
+    }
+
+    /// <summary>Bakes for a file whose joints rest so.</summary>
+    internal static BakedClip Run(ClipPlayer player, IReadOnlyList<JointRest> rest, BakeSettings settings, IProgress<BakeProgress>? progress, CancellationToken cancellation)
+    {
+        CheckBakeable(player.Rig);
+        var times = FrameTimes.Of(player.Clip, settings);
+        var step = Math.Max(1, 2 * times.Length / ProgressSteps);
+        var tracks = Sample(player, times, rest, Tick);
+        return new BakedClip(player.Clip.Name, times, tracks, Compare(player, times, rest, tracks, settings, frame => Tick(times.Length + frame)));
+
+        void Tick(int work)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            if (work % step == 0 || work == (2 * times.Length) - 1)
+                progress?.Report(new BakeProgress(player.Clip.Name, (work + 1) / (2.0 * times.Length)));
+        }
+    }
+
+    /// <summary>A rig whose exported joints follow by matrix can't be baked: a player reads their channels, and nothing of the motion is there.</summary>
+    internal static void CheckBakeable(CompiledRig rig)
+    {
+        if (rig.Joints.Count == 0)
+            throw new BadInputException($"rig '{rig.Name}'", "it has no exported joint, so there is nothing to bake", "Declare its skeleton");
+        var held = rig.Joints.Where(joint => rig.JointsHeldByMatrix.Contains(joint.Index)).Select(joint => $"'{joint.Name}'").ToList();
+        if (held.Count > 0)
+        {
+            throw new BadInputException(
+                $"rig '{rig.Name}'",
+                $"{(held.Count == 1 ? "the exported joint" : "the exported joints")} {string.Join(", ", held)} {(held.Count == 1 ? "follows" : "follow")} by matrix, and an engine reads a joint's own translation, rotation and scale, so the motion would be lost",
+                "Drive by channels");
+        }
+    }
+
+    private static List<BakedTrack> Sample(ClipPlayer player, float[] times, IReadOnlyList<JointRest> rest, Action<int> tick)
+    {
+        var live = player.Rig.NewInstance();
+        JointSamples[] samples = [.. player.Rig.Joints.Select(joint => new JointSamples(joint, times.Length))];
+        for (var frame = 0; frame < times.Length; frame++)
+        {
+            tick(frame);
+            player.Pose(live, times[frame]);
+            live.Evaluate();
+            foreach (var joint in player.Rig.Joints)
+            {
+                if (!samples[joint.Index].TryTake(live, frame))
+                {
+                    throw player.Clip.Wrong(
+                        string.Create(CultureInfo.InvariantCulture, $"gets a value that is no finite number on frame {frame}"),
+                        "Look at what drives the joint there",
+                        joint.Name,
+                        times[frame]);
+                }
+            }
+        }
+
+        var tracks = samples.Select((joint, index) => joint.ToTrack(rest[index])).Where(track => track is not (_, null, null, null)).ToList();
+        return tracks.Count > 0 ? tracks : [samples[0].ToStillTrack()];
+    }
+
+    private static BakeReport Compare(ClipPlayer player, float[] times, IReadOnlyList<JointRest> rest, IReadOnlyList<BakedTrack> tracks, BakeSettings settings, Action<int> tick)
+    {
+        var rig = player.Rig;
+        var live = rig.NewInstance();
+        var playback = new Playback(rig, rest, tracks);
+        var (on, between) = (new Comparison(rig), new Comparison(rig));
+        for (var frame = 0; frame < times.Length; frame++)
+        {
+            tick(frame);
+            Take(on, frame, times[frame], 0);
+            if (frame + 1 == times.Length)
+                break;
+            var (from, to) = ((double)times[frame], (double)times[frame + 1]);
+            var middle = (float)((from + to) / 2);
+            Take(between, frame, middle, (middle - from) / (to - from));
+        }
+
+        return new BakeReport(
+            player.Clip.Name,
+            settings.FramesPerSecond,
+            times.Length,
+            player.Clip.Seconds,
+            on.Largest,
+            between.Largest,
+            AllowedMetres * Math.Max(1, on.Reach / Near),
+            AllowedDegrees,
+            [.. rig.Joints.Select(joint => new JointDeviation(joint.Name, on.Of(joint.Index), between.Of(joint.Index)))]);
+
+        void Take(Comparison comparison, int frame, float time, double amount)
+        {
+            player.Pose(live, time);
+            live.Evaluate();
+            comparison.Take(live, playback.At(frame, amount), time);
+        }
+    }
+}

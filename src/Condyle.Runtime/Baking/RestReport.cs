@@ -1,0 +1,22 @@
+using Condyle.Runtime.Baking;
+
+namespace Condyle.Runtime;
+
+/// <summary>How a rig at rest compares with the skeleton as delivered: controls at zero, switches at their defaults.</summary>
+/// <param name="Largest">The largest deviation of an exported joint, in the world.</param>
+/// <param name="Moved">The exported joints that leave their rest by more than rounding: by 0.1 mm or 0.01°.</param>
+public sealed record RestReport(Deviation Largest, IReadOnlyList<string> Moved)
+{
+    private const double Millimetre = 1e-3, SameMetres = 0.1 * Millimetre, SameDegrees = 0.01;
+
+    internal static RestReport Of(CompiledRig rig, IReadOnlyList<JointRest> rest)
+    {
+        var live = rig.NewInstance();
+        live.Evaluate();
+        var comparison = new Comparison(rig);
+        comparison.Take(live, new Playback(rig, rest, []).At(0, 0), 0);
+        return new RestReport(comparison.Largest, [.. rig.Joints
+            .Where(joint => comparison.Of(joint.Index) is var off && (off.Metres.Value > SameMetres || off.Degrees.Value > SameDegrees))
+            .Select(joint => joint.Name)]);
+    }
+}

@@ -1,0 +1,89 @@
+using Condyle.Runtime.Baking;
+using Condyle.Runtime.Gltf;
+
+namespace Condyle.Runtime;
+
+/// <summary>
+/// Bakes clips of a rig into the file that its skeleton was delivered in. <see cref="Prepare"/> finds all that can be wrong with the input;
+/// only then is anything baked, and only a finished file is written.
+/// </summary>
+public sealed class RigBaker
+{
+    private readonly CompiledRig rig;
+    private readonly GltfFile delivered;
+    private readonly SkeletonMatch match;
+    private readonly IReadOnlyList<ClipPlayer> players;
+    private readonly BakeSettings settings;
+
+    private RigBaker(CompiledRig rig, GltfFile delivered, IReadOnlyList<ClipPlayer> players, BakeSettings settings)
+    {
+        (this.rig, this.delivered, this.players, this.settings) = (rig, delivered, players, settings);
+        match = SkeletonMatch.Of(rig, delivered);
+        Rest = RestReport.Of(rig, match.Rest);
+    }
+
+    /// <summary>How the rig at rest compares with the skeleton as delivered.</summary>
+    public RestReport Rest { get; }
+
+    /// <summary>Joints of the file that the rig doesn't declare; they keep their rest.</summary>
+    public IReadOnlyList<string> JointsNotInRig => match.NotInRig;
+
+    /// <summary>Bakes clips and writes the delivered file with them: all in one call.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="skeletonFile">The <c>.gltf</c> or <c>.glb</c> file that its skeleton was delivered in.</param>
+    /// <param name="clips">The clips, each with its own name.</param>
+    /// <param name="output">The file to write, <c>.glb</c> or <c>.gltf</c>; not the delivered one.</param>
+    /// <param name="settings">The frame rate and so on; defaults when null.</param>
+    /// <param name="progress">Told how far each clip is.</param>
+    /// <param name="cancellation">Stops the bake between frames; nothing is written then.</param>
+    /// <returns>What was written, and how it compares with the live motion.</returns>
+    /// <exception cref="BadInputException">A file, a clip or a setting can't be used; the message says which and why. Nothing is written.</exception>
+    public static RigBakeResult Run(
+        CompiledRig rig,
+        string skeletonFile,
+        IReadOnlyList<Clip> clips,
+        string output,
+        BakeSettings? settings = null,
+        IProgress<BakeProgress>? progress = null,
+        CancellationToken cancellation = default) => Prepare(rig, skeletonFile, clips, settings).Write(output, progress, cancellation);
+
+    /// <summary>Reads the delivered file and checks that the rig and the clips fit it.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="skeletonFile">The file that its skeleton was delivered in.</param>
+    /// <param name="clips">The clips, each with its own name.</param>
+    /// <param name="settings">The frame rate and so on; defaults when null.</param>
+    /// <returns>The baker, ready to write.</returns>
+    /// <exception cref="BadInputException">A file, a clip or a setting can't be used; the message says which and why.</exception>
+    public static RigBaker Prepare(CompiledRig rig, string skeletonFile, IReadOnlyList<Clip> clips, BakeSettings? settings = null)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(skeletonFile);
+        ArgumentNullException.ThrowIfNull(clips);
+        settings ??= new BakeSettings();
+        Bake.CheckBakeable(rig);
+        if (clips.Count == 0)
+            throw new BadInputException($"rig '{rig.Name}'", "there is no clip to bake", "Give at least one clip");
+        if (clips.GroupBy(clip => clip.Name, StringComparer.Ordinal).FirstOrDefault(group => group.Count() > 1) is { Key: var twice })
+            throw new BadInputException($"rig '{rig.Name}'", $"two clips are named '{twice}'", "Give each clip its own name");
+        List<ClipPlayer> players = [.. clips.Select(clip => new ClipPlayer(rig, clip))];
+        foreach (var clip in clips)
+            _ = FrameTimes.Of(clip, settings);
+        return new RigBaker(rig, GltfFile.Read(skeletonFile), players, settings);
+    }
+
+    /// <summary>Bakes the clips, appends them to the delivered file and writes the result.</summary>
+    /// <param name="output">The file to write, <c>.glb</c> or <c>.gltf</c>; not the delivered one.</param>
+    /// <param name="progress">Told how far each clip is.</param>
+    /// <param name="cancellation">Stops the bake between frames; nothing is written then.</param>
+    /// <returns>What was written, and how it compares with the live motion.</returns>
+    /// <exception cref="BadInputException">A joint gets a value that is no finite number, or the file can't be written. Nothing is written.</exception>
+    public RigBakeResult Write(string output, IProgress<BakeProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        if (Path.GetFullPath(output) == Path.GetFullPath(delivered.Path))
+            throw new BadInputException(output, "the output is the delivered file itself", "Write to another place: the delivered file is what the next bake starts from");
+        List<BakedClip> baked = [.. players.Select(player => Bake.Run(player, match.Rest, settings, progress, cancellation))];
+        delivered.Append([.. baked.Select(match.ToGltf)], settings.ReplaceClips).Write(output);
+        return new RigBakeResult(rig.Name, output, new FileInfo(output).Length, Rest, [.. baked.Select(clip => clip.Report)], JointsNotInRig);
+    }
+}
