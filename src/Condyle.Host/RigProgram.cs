@@ -23,7 +23,7 @@ public static class RigProgram
         ArgumentNullException.ThrowIfNull(args);
         var parsed = CommandTree.Build(surroundings).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Action is ParseErrorAction)
-            return Say(string.Join(' ', parsed.Errors.Select(error => error.Message)) + " Run it with --help to see what it takes.", ExitCode.BadInput);
+            return Say(string.Join(' ', parsed.Errors.Select(error => error.Message).Distinct()) + " Run it with --help to see what it takes.", ExitCode.BadInput);
         try
         {
             return parsed.InvokeAsync(new InvocationConfiguration { Output = surroundings.Output, Error = surroundings.Error, EnableDefaultExceptionHandler = false }).GetAwaiter().GetResult();

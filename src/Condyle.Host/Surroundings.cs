@@ -3,15 +3,17 @@ using System.Reflection;
 namespace Condyle.Host;
 
 /// <summary>All that a program takes from the process around it, so that a test can stand in for it.</summary>
-/// <param name="Rigs">The assembly whose rigs and clips it works on.</param>
+/// <param name="Program">The program's name.</param>
+/// <param name="Types">The public types among which its rigs and clips are found.</param>
 /// <param name="Output">Where results go.</param>
 /// <param name="Error">Where errors go.</param>
 /// <param name="IsTerminal">Whether a person watches the output: colours and a progress bar are for people only.</param>
 /// <param name="ProgramFolder">Where delivered files are looked up first.</param>
-internal sealed record Surroundings(Assembly Rigs, TextWriter Output, TextWriter Error, bool IsTerminal, string ProgramFolder)
+internal sealed record Surroundings(string Program, IReadOnlyList<Type> Types, TextWriter Output, TextWriter Error, bool IsTerminal, string ProgramFolder)
 {
     public static Surroundings OfProcess(Assembly rigs) => new(
-        rigs,
+        rigs.GetName().Name ?? "this program",
+        rigs.GetExportedTypes(),
         Console.Out,
         Console.Error,
         !Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")),

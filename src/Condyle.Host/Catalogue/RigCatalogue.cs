@@ -1,10 +1,9 @@
-using System.Reflection;
 using Condyle.Naming;
 using Condyle.Runtime;
 
 namespace Condyle.Host.Catalogue;
 
-/// <summary>The rigs of an assembly: every public definition with a constructor without parameters, in the order of their names.</summary>
+/// <summary>The rigs of a program: every public definition with a constructor without parameters, in the order of their names.</summary>
 internal sealed class RigCatalogue
 {
     private RigCatalogue(IReadOnlyList<RigEntry> rigs) => Rigs = rigs;
@@ -12,20 +11,19 @@ internal sealed class RigCatalogue
     public IReadOnlyList<RigEntry> Rigs { get; }
 
     /// <exception cref="BadInputException">There is no rig, or two have one name.</exception>
-    public static RigCatalogue Of(Assembly assembly)
+    public static RigCatalogue Of(Surroundings surroundings)
     {
-        var made = assembly.GetExportedTypes().Where(type => type is { IsClass: true, IsAbstract: false, ContainsGenericParameters: false } && type.GetConstructor(Type.EmptyTypes) is not null).ToList();
+        var made = surroundings.Types.Where(type => type is { IsClass: true, IsAbstract: false, ContainsGenericParameters: false } && type.GetConstructor(Type.EmptyTypes) is not null).ToList();
         var clips = made.Where(type => typeof(IRigClips).IsAssignableFrom(type)).OrderBy(type => type.FullName, StringComparer.Ordinal).ToList();
         List<RigEntry> rigs = [.. made
             .Where(type => typeof(IRigDefinition).IsAssignableFrom(type))
             .OrderBy(type => type.Name, StringComparer.Ordinal)
             .Select(type => new RigEntry(type, [.. clips.Where(source => typeof(IClipsFor<>).MakeGenericType(type).IsAssignableFrom(source))]))];
 
-        var program = assembly.GetName().Name ?? "this program";
         if (rigs.Count == 0)
-            throw new BadInputException(program, "it has no rig", "Add a public class that implements IRigDefinition and has a constructor without parameters");
+            throw new BadInputException(surroundings.Program, "it has no rig", "Add a public class that implements IRigDefinition and has a constructor without parameters");
         if (rigs.GroupBy(rig => rig.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(group => group.Count() > 1) is { Key: var twice })
-            throw new BadInputException(program, $"two rigs are named '{twice}', letter case aside", "Give each its own name: it names the file that is written");
+            throw new BadInputException(surroundings.Program, $"two rigs are named '{twice}', letter case aside", "Give each its own name: it names the file that is written");
         return new RigCatalogue(rigs);
     }
 

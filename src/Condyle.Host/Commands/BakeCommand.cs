@@ -12,7 +12,7 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
 {
     public int Run(CancellationToken cancellation)
     {
-        List<CheckedRig> rigs = [.. RigCatalogue.Of(surroundings.Rigs).Choose(request.Rig).Select(CheckedRig.Of)];
+        List<CheckedRig> rigs = [.. RigCatalogue.Of(surroundings).Choose(request.Rig).Select(CheckedRig.Of)];
         if (request.Skeleton is not null && rigs.Count > 1)
             throw new BadInputException("--skeleton", $"it is the delivered file of one rig, and there are {rigs.Count}", "Say which with --rig");
         var jobs = Prepare(rigs);

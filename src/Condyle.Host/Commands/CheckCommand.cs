@@ -8,7 +8,7 @@ internal sealed class CheckCommand(Surroundings surroundings)
 {
     public int Run(string? rig, bool json)
     {
-        List<CheckedRig> checkedRigs = [.. RigCatalogue.Of(surroundings.Rigs).Choose(rig).Select(CheckedRig.Of)];
+        List<CheckedRig> checkedRigs = [.. RigCatalogue.Of(surroundings).Choose(rig).Select(CheckedRig.Of)];
         if (json)
             JsonReport.Write(surroundings.Output, checkedRigs.Select(one => new RigJson(one, null)));
         else

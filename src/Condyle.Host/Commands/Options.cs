@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 
 namespace Condyle.Host.Commands;
 
@@ -22,6 +23,12 @@ internal sealed class Options
         Description = "Frames per second, from 1 to 1000.",
         HelpName = "N",
         DefaultValueFactory = _ => new Runtime.BakeSettings().FramesPerSecond,
+        CustomParser = given =>
+        {
+            if (!float.TryParse(given.Tokens[0].Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var rate))
+                given.AddError($"--fps takes a number of frames per second, not '{given.Tokens[0].Value}'.");
+            return rate;
+        },
     };
 
     public Option<string> Folder { get; } = new("--out") { Description = "The folder that files are written to.", HelpName = "DIR", DefaultValueFactory = _ => "out" };

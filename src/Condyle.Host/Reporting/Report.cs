@@ -7,24 +7,17 @@ namespace Condyle.Host.Reporting;
 /// <summary>The report for people: coloured on a terminal, plain lines elsewhere.</summary>
 internal sealed class Report
 {
-    /// <summary>Wide enough that nothing is wrapped where other programs read the lines.</summary>
-    private const int Unwrapped = 10_000;
+    /// <summary>Wide enough that no line is broken: terminals wrap by themselves, and a path that is copied stays whole.</summary>
+    private const int Unbroken = 10_000;
 
     private readonly IAnsiConsole console;
-    private readonly bool isTerminal;
+    private readonly IAnsiConsole? bars;
 
     public Report(Surroundings surroundings)
     {
-        isTerminal = surroundings.IsTerminal;
-        console = AnsiConsole.Create(new AnsiConsoleSettings
-        {
-            Out = new AnsiConsoleOutput(surroundings.Output),
-            Ansi = isTerminal ? AnsiSupport.Detect : AnsiSupport.No,
-            ColorSystem = isTerminal ? ColorSystemSupport.Detect : ColorSystemSupport.NoColors,
-            Interactive = isTerminal ? InteractionSupport.Detect : InteractionSupport.No,
-        });
-        if (!isTerminal)
-            console.Profile.Width = Unwrapped;
+        console = Console(surroundings);
+        console.Profile.Width = Unbroken;
+        bars = surroundings.IsTerminal ? Console(surroundings) : null;
     }
 
     /// <summary>The result of a check.</summary>
@@ -45,7 +38,7 @@ internal sealed class Report
     }
 
     /// <summary>Does the work under a progress bar, if there is somebody to see it.</summary>
-    public RigBakeResult WhileBaking(IReadOnlyList<Clip> clips, Func<IProgress<BakeProgress>?, RigBakeResult> bake) => !isTerminal ? bake(null) : console.Progress()
+    public RigBakeResult WhileBaking(IReadOnlyList<Clip> clips, Func<IProgress<BakeProgress>?, RigBakeResult> bake) => bars is null ? bake(null) : bars.Progress()
         .AutoClear(true)
         .HideCompleted(false)
         .Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn())
@@ -71,39 +64,28 @@ internal sealed class Report
 
     private void Show(RigBakeResult result, IReadOnlyList<Clip> clips)
     {
-        Line($"  at rest: within {Say.Metres(result.Rest.Largest.Metres.Value)} and {Say.Degrees(result.Rest.Largest.Degrees.Value)} of the delivered skeleton, farthest at '{result.Rest.Largest.Metres.Joint}'");
+        Line($"  at rest: within {Say.Both(result.Rest.Largest)} of the delivered skeleton");
         if (result.Rest.Moved.Count > 0)
-            Line($"  warning: with every control at zero, {Names(result.Rest.Moved)} {(result.Rest.Moved.Count == 1 ? "leaves its" : "leave their")} delivered rest", "yellow");
+            Line($"  warning: with every control at zero, {Names(result.Rest.Moved)} {(result.Rest.Moved.Count == 1 ? "leaves its" : "leave their")} delivered rest, by up to {Say.Both(result.Rest.Largest)}", "yellow");
         if (result.JointsNotInRig.Count > 0)
-            Line($"  {Names(result.JointsNotInRig)} of the file {(result.JointsNotInRig.Count == 1 ? "isn't" : "aren't")} in the rig and {(result.JointsNotInRig.Count == 1 ? "keeps its" : "keep their")} rest", "yellow");
-        console.Write(Clips(result, clips));
-        foreach (var clip in result.Clips.Where(clip => !clip.Holds))
-            Line($"  error: '{clip.Clip}' as baked isn't the live motion: on frames it may be off by {Say.Metres(clip.AllowedMetres)} and {Say.Degrees(clip.AllowedDegrees)}", "red");
+            Line($"  {Names(result.JointsNotInRig)} of the file {(result.JointsNotInRig.Count == 1 ? "isn't in the rig and keeps its" : "aren't in the rig and keep their")} rest", "yellow");
+        foreach (var report in result.Clips)
+            Show(report, clips.First(clip => clip.Name == report.Clip));
         Line($"  wrote {result.File}, {Say.Bytes(result.Bytes)}");
     }
 
-    private static Table Clips(RigBakeResult result, IReadOnlyList<Clip> clips)
+    private void Show(BakeReport report, Clip clip)
     {
-        var table = new Table().NoBorder().AddColumns("  baked clip", "frames", "length", "off live on frames", "between frames", "most off between frames");
-        foreach (var report in result.Clips)
-        {
-            var worst = report.BetweenFrames.Metres;
-            table.AddRow(new[]
-            {
-                $"  {report.Clip}",
-                FormattableString.Invariant($"{report.Frames} at {report.FramesPerSecond}/s"),
-                Say.Seconds(report.Seconds),
-                $"{Say.Metres(report.OnFrames.Metres.Value)}, {Say.Degrees(report.OnFrames.Degrees.Value)}",
-                $"{Say.Metres(worst.Value)}, {Say.Degrees(report.BetweenFrames.Degrees.Value)}",
-                $"'{worst.Joint}' at {Say.Seconds(worst.At)}{Moment(clips.First(clip => clip.Name == report.Clip), worst.At)}",
-            }.Select(Markup.Escape).ToArray());
-        }
-
-        return table;
+        var worst = report.BetweenFrames.Metres;
+        Line(FormattableString.Invariant($"  {report.Clip}: {report.Frames} frames at {report.FramesPerSecond}/s, {Say.Seconds(report.Seconds)}"));
+        Line($"    baked is live within {Say.Both(report.OnFrames)} on frames");
+        Line($"    and within {Say.Both(report.BetweenFrames)} between them: '{worst.Joint}' at {Say.Seconds(worst.At)}{Moment(clip, worst.At)}");
+        if (!report.Holds)
+            Line($"    error: the baked motion is not the live motion. On frames it may be off by {Say.Metres(report.AllowedMetres)} and {Say.Degrees(report.AllowedDegrees)}, and '{report.OnFrames.Metres.Joint}' is, at {Say.Seconds(report.OnFrames.Metres.At)}.", "red");
     }
 
     private static string Moment(Clip clip, float at) =>
-        clip.Markers.Where(marker => marker.At <= at).OrderBy(marker => marker.At).Select(marker => $" ({marker.Name})").LastOrDefault("");
+        clip.Markers.Where(marker => marker.At <= at).OrderBy(marker => marker.At).Select(marker => $", {marker.Name}").LastOrDefault("");
 
     private static string Names(IReadOnlyList<string> names)
     {
@@ -115,6 +97,14 @@ internal sealed class Report
 
     private void Line(string text, string? style = null) =>
         console.WriteLine(text, style is null ? Style.Plain : Style.Parse(style));
+
+    private static IAnsiConsole Console(Surroundings surroundings) => AnsiConsole.Create(new AnsiConsoleSettings
+    {
+        Out = new AnsiConsoleOutput(surroundings.Output),
+        Ansi = surroundings.IsTerminal ? AnsiSupport.Detect : AnsiSupport.No,
+        ColorSystem = surroundings.IsTerminal ? ColorSystemSupport.Detect : ColorSystemSupport.NoColors,
+        Interactive = surroundings.IsTerminal ? InteractionSupport.Detect : InteractionSupport.No,
+    });
 
     private sealed class BarProgress(Dictionary<string, ProgressTask> tasks) : IProgress<BakeProgress>
     {

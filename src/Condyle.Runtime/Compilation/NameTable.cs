@@ -1,3 +1,5 @@
+using Condyle.Naming;
+
 namespace Condyle.Runtime.Compilation;
 
 /// <summary>Finds things of one kind by name, and says which names are near when there is none.</summary>
@@ -37,31 +39,7 @@ internal sealed class NameTable(string kind)
 
     private string Suggest(string name)
     {
-        var nearest = indices.Keys
-            .OrderBy(candidate => Distance(candidate, name))
-            .ThenBy(candidate => candidate, StringComparer.Ordinal)
-            .Take(MostSuggestions)
-            .Select(candidate => $"'{candidate}'")
-            .ToList();
-        return nearest.Count == 0 ? $" It has no {kind} at all." : $" The nearest: {string.Join(", ", nearest)}.";
-    }
-
-    /// <summary>The least number of letters to insert, drop or change that turns one name into the other.</summary>
-    private static int Distance(string from, string to)
-    {
-        var row = Enumerable.Range(0, to.Length + 1).ToArray();
-        for (var i = 1; i <= from.Length; i++)
-        {
-            var diagonal = row[0];
-            row[0] = i;
-            for (var j = 1; j <= to.Length; j++)
-            {
-                var change = diagonal + (from[i - 1] == to[j - 1] ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.Min(change, Math.Min(row[j], row[j - 1]) + 1);
-            }
-        }
-
-        return row[to.Length];
+        var nearest = NearestNames.To(name, indices.Keys, MostSuggestions);
+        return nearest.Count == 0 ? $" It has no {kind} at all." : $" The nearest: {string.Join(", ", nearest.Select(near => $"'{near}'"))}.";
     }
 }

@@ -1,0 +1,153 @@
+using System.Text.Json;
+using Condyle.Runtime.Gltf;
+
+namespace Condyle.Host.Tests;
+
+public sealed class BakeTests
+{
+    [Fact]
+    public void The_main_job_checks_bakes_and_reports_in_plain_lines()
+    {
+        using var program = Harbour(typeof(Hoist), typeof(Untidy));
+        Assert.Equal(0, program.Run("--out", program["out"]));
+        Assert.Equal("", program.Error);
+        Assert.DoesNotContain('\u001b', program.Output);
+        Assert.DoesNotMatch(@"[\u2500-\u259f]", program.Output);
+        Assert.Contains("Hoist: no findings", program.Output, StringComparison.Ordinal);
+        Assert.Matches(@"at rest: within \S+ mm and \S+° of the delivered skeleton", program.Output);
+        Assert.Contains("range_of_motion: 97 frames at 30/s, 3.2 s", program.Output, StringComparison.Ordinal);
+        Assert.Contains("unload: 61 frames at 30/s, 2 s", program.Output, StringComparison.Ordinal);
+        Assert.Matches(@"baked is live within \S+ mm and \S+° on frames", program.Output);
+        Assert.Matches(@"between them: '\w+' at \S+ s, \w+ move [XYZ]", program.Output);
+        Assert.Matches(@"wrote .*hoist\.glb, \d+ kB", program.Output);
+        Assert.Contains("not baked: it names no delivered file", program.Output, StringComparison.Ordinal);
+        Assert.Equal(["hoist.glb", "hoist.gltf"], program.FileNames);
+        Assert.Equal(["range_of_motion", "unload"], Clips(program));
+    }
+
+    [Fact]
+    public void A_terminal_gets_colours_and_no_bar_is_left_behind()
+    {
+        using var program = Harbour(typeof(Hoist));
+        Assert.Equal(0, program.Run(isTerminal: true, "--out", program["out"]));
+        Assert.Contains("Hoist: no findings", program.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Clips_and_frame_rate_can_be_chosen()
+    {
+        using var program = Harbour(typeof(Hoist));
+        Assert.Equal(0, program.Run("bake", "--clip", "unload", "--fps", "60", "--out", program["out"]));
+        Assert.Equal(["unload"], Clips(program));
+        Assert.Contains("unload: 121 frames at 60/s", program.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Json_has_the_report_of_every_clip()
+    {
+        using var program = Harbour(typeof(Hoist));
+        Assert.Equal(0, program.Run("bake", "--json", "--out", program["out"]));
+        var bake = JsonDocument.Parse(program.Output).RootElement.GetProperty("rigs")[0].GetProperty("bake");
+        Assert.EndsWith("hoist.glb", bake.GetProperty("file").GetString(), StringComparison.Ordinal);
+        Assert.Equal(new FileInfo(program["out/hoist.glb"]).Length, bake.GetProperty("bytes").GetInt64());
+        var unload = bake.GetProperty("clips")[1];
+        Assert.Equal("unload", unload.GetProperty("clip").GetString());
+        Assert.True(unload.GetProperty("holds").GetBoolean());
+        Assert.InRange(unload.GetProperty("onFrames").GetProperty("metres").GetProperty("value").GetDouble(), 0, 2e-5);
+        Assert.Equal(2, unload.GetProperty("joints").GetArrayLength());
+    }
+
+    [Fact]
+    public void A_rig_with_errors_is_not_baked_but_the_others_are()
+    {
+        using var program = Harbour(typeof(Hoist), typeof(StiffHoist));
+        Assert.Equal(1, program.Run("--out", program["out"]));
+        Assert.Contains("CDY3001", program.Output, StringComparison.Ordinal);
+        Assert.Equal(["hoist.glb", "hoist.gltf"], program.FileNames);
+    }
+
+    [Fact]
+    public void A_delivered_file_can_be_named_on_the_command_line()
+    {
+        using var program = new TestProgram(typeof(Hoist));
+        var file = program.Write("elsewhere.gltf", Hoist.Delivered);
+        Assert.Equal(0, program.Run("bake", "--skeleton", file, "--out", program["out"]));
+        Assert.Equal(2, program.Run("bake", "--skeleton", program["nowhere.gltf"], "--out", program["out"]));
+        Assert.StartsWith($"error: {program["nowhere.gltf"]}:", program.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_delivered_animation_of_the_same_name_is_replaced_only_when_asked()
+    {
+        using var program = Harbour(typeof(Hoist));
+        program.Run("bake", "--out", program["first"]);
+        string[] again = ["bake", "--skeleton", program["first/hoist.glb"], "--out", program["out"]];
+        Assert.Equal(2, program.Run(again));
+        Assert.Contains("has an animation 'range_of_motion' already", program.Error, StringComparison.Ordinal);
+        Assert.Equal(0, program.Run([.. again, "--replace"]));
+    }
+
+    public static TheoryData<string, string> BadInputs => new()
+    {
+        { "no file", "hoist.gltf:" },
+        { "malformed", "hoist.gltf:" },
+        { "other skeleton", "1 joint of the rig 'Hoist' isn't in the file: 'hook' (nearest: 'hoop')" },
+        { "other rest", "'hook' at /nodes/1 rests elsewhere in the file than in the rig: 100 mm apart" },
+        { "zero quaternion", "'hook'" },
+        { "not a number", "hoist.gltf:" },
+        { "no such clip", "--clip: 'unlaod' there is no such clip. The nearest: 'unload'" },
+        { "no such rig", "--rig: 'Hoits' there is no such rig. The nearest: 'Hoist'" },
+        { "frame rate", "can't be baked at 0 frames per second" },
+        { "frame rate text", "--fps takes a number of frames per second, not 'many'." },
+        { "folder", "out/hoist.glb: it can't be written" },
+        { "clip", "clip 'unload': 'slow' at 0 s is no control of the rig 'Mistyped'. The nearest: 'slew'" },
+        { "no file named", "rig 'Untidy': it isn't known which file its skeleton was delivered in" },
+        { "unknown option", "'--speed'" },
+    };
+
+    [Theory]
+    [MemberData(nameof(BadInputs))]
+    public void Bad_input_is_one_message_with_exit_code_2_and_nothing_is_written(string what, string told)
+    {
+        using var program = new TestProgram(what switch { "clip" => [typeof(Hoist), typeof(Mistyped), typeof(MistypedClips)], "no file named" => [typeof(Untidy)], _ => [typeof(Hoist), typeof(HoistClips)] });
+        if (what != "no file")
+        {
+            program.Write("hoist.gltf", what switch
+            {
+                "malformed" => Hoist.Delivered[..100],
+                "other skeleton" => Hoist.Delivered.Replace("\"hook\"", "\"hoop\"", StringComparison.Ordinal),
+                "other rest" => Hoist.Delivered.Replace("1.5", "1.6", StringComparison.Ordinal),
+                "zero quaternion" => Hoist.Delivered.Replace("[0, 0, 1.5]", "[0, 0, 1.5], \"rotation\": [0, 0, 0, 0]", StringComparison.Ordinal),
+                "not a number" => Hoist.Delivered.Replace("1.5", "NaN", StringComparison.Ordinal),
+                _ => Hoist.Delivered,
+            });
+        }
+
+        if (what == "folder")
+            program.Write("out", "a file where a folder should be");
+        var before = program.FileNames;
+        Assert.Equal(2, program.Run(["bake", "--out", program["out"], .. what switch
+        {
+            "no such clip" => ["--clip", "unlaod"],
+            "no such rig" => ["--rig", "Hoits"],
+            "frame rate" => ["--fps", "0"],
+            "frame rate text" => ["--fps", "many"],
+            "unknown option" => ["--speed", "3"],
+            _ => Array.Empty<string>(),
+        }]));
+        Assert.StartsWith("error: ", program.Error, StringComparison.Ordinal);
+        Assert.Single(program.Error.TrimEnd().Split('\n'));
+        Assert.Contains(told, program.Error, StringComparison.Ordinal);
+        Assert.Equal("", program.Output);
+        Assert.Equal(before, program.FileNames);
+    }
+
+    private static TestProgram Harbour(params Type[] rigs)
+    {
+        var program = new TestProgram([.. rigs, typeof(HoistClips)]);
+        program.Write("hoist.gltf", Hoist.Delivered);
+        return program;
+    }
+
+    private static IEnumerable<string> Clips(TestProgram program) => GltfFile.Read(program["out/hoist.glb"]).Model.LogicalAnimations.Select(clip => clip.Name);
+}

@@ -1,0 +1,91 @@
+using System.Numerics;
+using Condyle.Runtime;
+
+namespace Condyle.Host.Tests;
+
+[SkeletonFile("hoist.gltf")]
+public sealed class Hoist : IRigDefinition
+{
+    /// <summary>What its modeller delivered.</summary>
+    public const string Delivered = """
+        {
+          "asset": { "version": "2.0" },
+          "scene": 0,
+          "scenes": [ { "nodes": [0] } ],
+          "nodes": [
+            { "name": "jib", "translation": [0, 2, 0], "children": [1] },
+            { "name": "hook", "translation": [0, 0, 1.5] }
+          ],
+          "skins": [ { "joints": [0, 1] } ]
+        }
+        """;
+
+    public void Define(RigDraft rig)
+    {
+        var jib = rig.Skeleton("hoist").Root("jib", at: new Vector3(0, 2, 0));
+        var hook = jib.Child("hook", at: new Vector3(0, 0, 1.5f));
+        var slew = rig.Control("slew").PlacedAt(jib).Lock(Channels.Move | Channels.TurnX | Channels.TurnZ).LimitTurn(Axis.Y, -90, 90);
+        var drop = rig.Control("drop").Under(slew).PlacedAt(hook).Lock(Channels.Turn).LimitMove(Axis.Y, -1, 0);
+        rig.Drive(jib).ByChannels(slew);
+        rig.Drive(hook).ByChannels(drop);
+    }
+}
+
+public sealed class HoistClips : IClipsFor<Hoist>
+{
+    public IEnumerable<Clip> Clips() =>
+    [
+        new Clip("unload", seconds: 2).TurnAbout("slew", Axis.Y, (0, 0), (1, 60), (2, 60)).MoveAlong("drop", Axis.Y, (1, 0), (2, -0.8f)),
+    ];
+}
+
+/// <summary>Its hook follows by matrix, which is an error.</summary>
+[SkeletonFile("hoist.gltf")]
+public sealed class StiffHoist : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var jib = rig.Skeleton("hoist").Root("jib", at: new Vector3(0, 2, 0));
+        var hook = jib.Child("hook", at: new Vector3(0, 0, 1.5f));
+        rig.Drive(hook).ByMatrix(rig.Control("drop").PlacedAt(hook));
+    }
+}
+
+/// <summary>A group without the suffix: a finding that is no error.</summary>
+public sealed class Untidy : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        rig.Group("odds");
+        rig.Drive(rig.Skeleton("peg").Root("peg")).ByChannels(rig.Control("move_peg"));
+    }
+}
+
+/// <summary>Two controls that hang under each other.</summary>
+public sealed class Knot : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var (a, b) = (rig.Control("rope"), rig.Control("bight"));
+        a.Under(b);
+        b.Under(a);
+        rig.Drive(rig.Skeleton("knot").Root("knot")).ByChannels(a);
+    }
+}
+
+/// <summary>Its code fails.</summary>
+public sealed class Leak : IRigDefinition
+{
+    public void Define(RigDraft rig) => throw new FormatException("the tide table has no Tuesday");
+}
+
+[SkeletonFile("hoist.gltf")]
+public sealed class Mistyped : IRigDefinition
+{
+    public void Define(RigDraft rig) => new Hoist().Define(rig);
+}
+
+public sealed class MistypedClips : IClipsFor<Mistyped>
+{
+    public IEnumerable<Clip> Clips() => [new Clip("unload", seconds: 1).TurnAbout("slow", Axis.Y, (0, 0))];
+}
