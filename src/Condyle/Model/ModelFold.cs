@@ -36,6 +36,12 @@ internal sealed class ModelFold
         }
     }
 
+    public void ForgetAll()
+    {
+        foreach (var element in elements.Values)
+            element.Forget();
+    }
+
     public T? Find<T>(int id)
         where T : RigElement => elements.TryGetValue(id, out var element) ? element as T : null;
 

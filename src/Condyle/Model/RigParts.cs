@@ -110,8 +110,8 @@ internal sealed class RigTwoBone(int id, RigEvent said, RigCopy? copy) : RigElem
     }
 }
 
-/// <summary>A stretch of code that couldn't be read, and why.</summary>
-internal sealed record RigGap(PlaceId Place, string Reason);
+/// <summary>A stretch of code that couldn't be read, and why; or code that fails whenever it runs.</summary>
+internal sealed record RigGap(PlaceId Place, string Reason, bool IsFailure);
 
 /// <summary>A finding that the team means to keep; no element when it isn't known which.</summary>
 internal sealed record RigAcceptance(RigElement? Element, Text Rule, Text Because, PlaceId Place);

@@ -12,6 +12,8 @@ internal static class RuleBook
         new GroupNameWithoutSuffix(),
         new BlendWithoutInverse(),
         new MatrixDriveOntoExportedJoint(),
+        new RigCodeFails(),
+        new RigNotReadWhole(),
     ];
 
     public static Rule? Find(string id) => All.FirstOrDefault(rule => rule.Id.Equals(id, StringComparison.OrdinalIgnoreCase));

@@ -1,0 +1,32 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>A function lowered to flat code.</summary>
+internal sealed class CodeBody(string name, string path)
+{
+    public string Name { get; } = name;
+
+    /// <summary>The path of the file that it stands in.</summary>
+    public string Path { get; } = path;
+
+    public Instruction[] Code { get; set; } = [];
+
+    public IReadOnlyList<Handler> Handlers { get; set; } = [];
+
+    /// <summary>Parameters come first, then locals and temporaries.</summary>
+    public int SlotCount { get; set; }
+
+    public int ParameterCount { get; set; }
+
+    /// <summary>The slots whose variables a nested function captures: they hold a cell.</summary>
+    public IReadOnlyList<int> CapturedSlots { get; set; } = [];
+
+    public bool IsIterator { get; set; }
+
+    /// <summary>What is created is the result: a constructor.</summary>
+    public bool ReturnsThis { get; set; }
+
+    public bool ReturnsValue { get; set; }
+}
+
+/// <summary>A stretch of code whose exceptions are caught: any, or those of a type.</summary>
+internal sealed record Handler(JumpLabel Start, JumpLabel End, JumpLabel Target, TypeKey? Catches);

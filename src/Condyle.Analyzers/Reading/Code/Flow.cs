@@ -1,0 +1,117 @@
+namespace Condyle.Analyzers.Reading;
+
+internal sealed class Jump(JumpLabel target) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Position = target.Position;
+}
+
+/// <summary>Goes on, or jumps if the condition on the stack is what it waits for; an unknown one is read both ways.</summary>
+/// <param name="target">Where it jumps to.</param>
+/// <param name="when">Which condition makes it jump.</param>
+/// <param name="stops">Where the two ways meet: the join first, then the ends of the loops around it.</param>
+internal sealed class Branch(JumpLabel target, bool when, JumpLabel[] stops) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        if (machine.Decide(frame.Pop()) is bool condition)
+        {
+            if (condition == when)
+                frame.Position = target.Position;
+            return;
+        }
+
+        var (yes, no) = when ? (target.Position, frame.Position) : (frame.Position, target.Position);
+        machine.Both(frame, yes, no, stops);
+    }
+}
+
+/// <summary>The test at the head of a loop: leaves it when the condition fails; an unknown one makes a loop of unknown length.</summary>
+/// <param name="stops">The loop's head, its exit, then the ends of the loops around it.</param>
+internal sealed class LoopTest(JumpLabel[] stops) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        if (machine.Decide(frame.Pop()) is bool condition)
+        {
+            if (!condition)
+                frame.Position = stops[1].Position;
+            return;
+        }
+
+        machine.ManyTurns(frame, frame.Position, stops);
+    }
+}
+
+/// <summary>Begins to enumerate what lies on the stack; the enumerator takes its place.</summary>
+internal sealed class StartEnumeration(int slot) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var items = Sequences.Of(frame.Pop(), machine);
+        machine.Write(frame.Slots, slot, items is null ? OpenValue.Any : new Enumeration(items.GetEnumerator()));
+    }
+
+    internal sealed class Enumeration(IEnumerator<object?> items)
+    {
+        public IEnumerator<object?> Items { get; } = items;
+
+        public bool IsOpen { get; set; }
+    }
+}
+
+/// <summary>Moves an enumeration on and pushes its item, or leaves the loop. What can't be enumerated is a loop of unknown length.</summary>
+/// <param name="slot">Where the enumerator lies.</param>
+/// <param name="itemType">The type of an item.</param>
+/// <param name="stops">The loop's head, its exit, then the ends of the loops around it.</param>
+internal sealed class NextItem(int slot, TypeKey itemType, JumpLabel[] stops) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        if (frame.Slots[slot] is StartEnumeration.Enumeration items)
+        {
+            if (items.Items.MoveNext())
+                frame.Push(items.Items.Current);
+            else
+                frame.Position = stops[1].Position;
+            return;
+        }
+
+        machine.ManyTurns(frame, frame.Position, stops, () => Opens.Of(itemType, machine));
+    }
+}
+
+internal sealed class Return(bool hasValue) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => machine.Return(frame, hasValue ? frame.Pop() : null);
+}
+
+/// <summary>Hands an item of an iterator to whoever enumerates it.</summary>
+internal sealed class YieldItem : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => machine.Yield(frame, frame.Pop());
+}
+
+internal sealed class Throw(TypeKey? type) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var value = frame.Pop();
+        if (value is ThrownByCode again)
+            throw again;
+        var id = value is ObjectValue own ? own.Type.Id : value is ExceptionValue framework ? framework.Type : type?.Id ?? "System.Exception";
+        throw new ThrownByCode(id, (value as ExceptionValue)?.Message ?? "", value);
+    }
+}
+
+/// <summary>Takes the exception object out of what was caught.</summary>
+internal sealed class CaughtObject : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var thrown = (ThrownByCode)frame.Pop()!;
+        frame.Push(thrown.Value ?? new ExceptionValue(thrown.Type, thrown.Message));
+    }
+}
+
+/// <summary>An exception of the framework's.</summary>
+internal sealed record ExceptionValue(string Type, string Message);

@@ -1,0 +1,158 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Pushes a value that is known when the code is lowered.</summary>
+internal sealed class PushConstant(object? value) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(value);
+}
+
+/// <summary>Pushes the default of a type.</summary>
+internal sealed class PushDefault(TypeKey type) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(Defaults.Of(frame.Resolve(type), machine));
+}
+
+/// <summary>Pushes a new object of an anonymous type.</summary>
+internal sealed class PushDefaultObject(string type) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(machine.Program.AnonymousType(type).New(machine));
+}
+
+/// <summary>Pushes an unknown value of a type.</summary>
+internal sealed class PushOpen(TypeKey? type) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(Opens.Of(frame.Resolve(type!), machine));
+}
+
+internal sealed class Pop : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Pop();
+}
+
+internal sealed class Duplicate : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(frame.Peek());
+}
+
+/// <summary>Copies a struct or tuple, as C# does when one is assigned.</summary>
+internal sealed class CopyValue : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(ValueCopies.Of(frame.Pop()));
+}
+
+/// <summary>Copies an object as <c>with</c> does, a class's too.</summary>
+internal sealed class CloneObject : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var value = frame.Pop();
+        Fields.ThrowIfNull(value);
+        frame.Push(value is ObjectValue own ? own.Copy() : ValueCopies.Of(value));
+    }
+}
+
+/// <summary>Asks whether the value on the stack is null.</summary>
+internal sealed class NullTest : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var value = frame.Pop();
+        frame.Push(value is OpenValue || value is TextValue { Text.IsOpen: true, Origins.Count: 0 } ? new OpenValue(new TypeKey("bool", TypeShape.Bool)) : value is null);
+    }
+}
+
+/// <summary>Sets a component of the vector on the stack to the value above it.</summary>
+internal sealed class SetComponent(string component) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var value = frame.Pop();
+        frame.Push(NumericsCalls.With(frame.Pop(), component, value));
+    }
+}
+
+internal sealed class PushThis : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(frame.This);
+}
+
+internal sealed class LoadSlot(int slot) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(frame.Slots[slot]);
+}
+
+internal sealed class StoreSlot(int slot) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => machine.Write(frame.Slots, slot, frame.Pop());
+}
+
+/// <summary>Loads a variable that nested functions share.</summary>
+internal sealed class LoadShared(int slot) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(((object?[])frame.Slots[slot]!)[0]);
+}
+
+internal sealed class StoreShared(int slot) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => machine.Write((object?[])frame.Slots[slot]!, 0, frame.Pop());
+}
+
+/// <summary>Makes a new variable for nested functions to share: each turn of a loop has its own.</summary>
+internal sealed class RenewShared(int slot) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => machine.Write(frame.Slots, slot, new object?[1]);
+}
+
+/// <summary>Pushes the place of a variable, for <c>ref</c> and <c>out</c>.</summary>
+internal sealed class PushSlotCell(int slot, bool isShared) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) =>
+        frame.Push(isShared ? new Cell((object?[])frame.Slots[slot]!, 0) : new Cell(frame.Slots, slot));
+}
+
+/// <summary>Loads through a reference that lies in a slot.</summary>
+internal sealed class LoadThrough(int slot, bool isShared) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var held = isShared ? ((object?[])frame.Slots[slot]!)[0] : frame.Slots[slot];
+        frame.Push(held is Cell cell ? cell.Items[cell.Index] : OpenValue.Any);
+    }
+}
+
+internal sealed class StoreThrough(int slot, bool isShared) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var held = isShared ? ((object?[])frame.Slots[slot]!)[0] : frame.Slots[slot];
+        var value = frame.Pop();
+        if (held is Cell cell)
+            machine.Write(cell.Items, cell.Index, value);
+    }
+}
+
+/// <summary>Makes the text of an interpolation or concatenation from the parts on the stack.</summary>
+internal sealed class JoinText(int count, IReadOnlyList<TypeKey?> types, IReadOnlyList<string?> formats, Seam? seam) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var parts = frame.PopMany(count);
+        var texts = new TextValue[count];
+        for (var i = 0; i < count; i++)
+            texts[i] = TextOf.Value(machine.Decide(parts[i]), types[i], formats[i], machine);
+        var joined = TextValue.Join(texts, seam);
+        if (joined.Text.Pieces.Sum(piece => piece?.Length ?? 0) > Limits.TextLength)
+            throw new ReadingStopped($"a text grows beyond {Limits.TextLength} characters");
+        frame.Push(joined);
+    }
+}
+
+/// <summary>Something in the code that the reading doesn't understand: it may have said anything.</summary>
+internal sealed class Unread(string what, TypeKey? type) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        machine.Lose(new Origin(frame.Body.Path, Span), $"{what} is not read");
+        frame.Push(type is null ? OpenValue.Any : Opens.Of(frame.Resolve(type), machine));
+    }
+}

@@ -1,0 +1,95 @@
+using System.Reflection;
+using System.Runtime.CompilerServices;
+using Condyle.Model;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>
+/// A public member of Condyle as a reading calls it: by its twin, which takes open values and a place, where it has one; else as it is.
+/// A new member is found here by itself.
+/// </summary>
+internal sealed class DraftMember
+{
+    private static readonly Dictionary<string, DraftMember> Members = typeof(RigDraft).GetTypeInfo().Assembly.GetTypes()
+        .Where(type => type.GetTypeInfo().IsPublic)
+        .SelectMany(type => type.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly).Cast<MethodBase>()
+            .Concat(type.GetConstructors()))
+        .Select(method => new DraftMember(method))
+        .GroupBy(member => DocId.Of(member.Called))
+        .ToDictionary(group => group.Key, group => group.First());
+
+    private readonly MethodBase target;
+    private readonly Type[] targetParameters;
+
+    private DraftMember(MethodBase method)
+    {
+        Called = method;
+        var parameters = method.GetParameters();
+        Plain = parameters.TakeWhile(parameter => !IsCallerInformation(parameter)).ToArray();
+        TakesOpen = method.GetCustomAttribute<TakesOpenAttribute>() is not null || PropertyOf(method)?.GetCustomAttribute<TakesOpenAttribute>() is not null;
+        var twin = TwinOf(method, Plain);
+        HasTwin = twin is not null;
+        target = twin ?? method;
+        targetParameters = [.. target.GetParameters().Select(parameter => parameter.ParameterType)];
+        TakesPlace = HasTwin && targetParameters.Length > 0 && targetParameters[targetParameters.Length - 1] == typeof(PlaceId);
+    }
+
+    public MethodBase Called { get; }
+
+    /// <summary>The parameters that an author gives: all but the compiler's file and line.</summary>
+    public ParameterInfo[] Plain { get; }
+
+    public bool HasTwin { get; }
+
+    public bool TakesPlace { get; }
+
+    /// <summary>Whether it gives a right answer for handles of unknown elements.</summary>
+    public bool TakesOpen { get; }
+
+    public static DraftMember? Find(string id) => Members.TryGetValue(id, out var member) ? member : null;
+
+    /// <summary>Every public member, with the id it is found by.</summary>
+    public static IReadOnlyDictionary<string, DraftMember> All => Members;
+
+    /// <summary>The type that the target wants for an argument: a fact of the plain one where it is a twin.</summary>
+    public Type TargetParameter(int index) => targetParameters[index];
+
+    public object? Invoke(object? self, object?[] arguments)
+    {
+        try
+        {
+            return target is ConstructorInfo constructor ? constructor.Invoke(arguments) : target.Invoke(self, arguments);
+        }
+        catch (TargetInvocationException failed) when (failed.InnerException is { } inner)
+        {
+            throw new ThrownByCode(inner.GetType().FullName!, inner.Message);
+        }
+    }
+
+    private static bool IsCallerInformation(ParameterInfo parameter) =>
+        parameter.GetCustomAttribute<CallerFilePathAttribute>() is not null || parameter.GetCustomAttribute<CallerLineNumberAttribute>() is not null;
+
+    private static PropertyInfo? PropertyOf(MethodBase method) => method.IsSpecialName
+        ? method.DeclaringType!.GetProperties().FirstOrDefault(property => property.GetMethod == method)
+        : null;
+
+    private static MethodInfo? TwinOf(MethodBase method, ParameterInfo[] plain)
+    {
+        const BindingFlags Internal = BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly;
+        if (PropertyOf(method) is { } property)
+            return method.DeclaringType!.GetProperty(property.Name + "Fact", Internal)?.GetMethod;
+        return method.DeclaringType!.GetMethods(Internal).FirstOrDefault(twin =>
+            twin.Name == method.Name
+            && twin.GetParameters() is var parameters
+            && parameters.Length == plain.Length + 1
+            && parameters[plain.Length].ParameterType == typeof(PlaceId)
+            && plain.Zip(parameters, (p, t) => t.ParameterType == FactOf(p.ParameterType)).All(fits => fits));
+    }
+
+    /// <summary>What a twin takes in the place of a plain type: text and facts for values, handles as they are.</summary>
+    internal static Type FactOf(Type plain) =>
+        plain == typeof(string) ? typeof(Text)
+        : plain.Assembly == typeof(RigDraft).Assembly && !plain.IsEnum ? plain
+        : plain.IsArray ? plain
+        : typeof(Fact<>).MakeGenericType(plain);
+}

@@ -1,0 +1,29 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>The default value of a type.</summary>
+internal static class Defaults
+{
+    public static object? Of(TypeKey? type, Machine machine) => type switch
+    {
+        null => null,
+        { Shape: TypeShape.Bool } => false,
+        { Shape: TypeShape.Char } => '\0',
+        { Shape: TypeShape.SByte } => (sbyte)0,
+        { Shape: TypeShape.Byte } => (byte)0,
+        { Shape: TypeShape.Int16 } => (short)0,
+        { Shape: TypeShape.UInt16 } => (ushort)0,
+        { Shape: TypeShape.Int32 } => 0,
+        { Shape: TypeShape.UInt32 } => 0u,
+        { Shape: TypeShape.Int64 } => 0L,
+        { Shape: TypeShape.UInt64 } => 0UL,
+        { Shape: TypeShape.Single } => 0f,
+        { Shape: TypeShape.Double } => 0.0,
+        { Shape: TypeShape.Decimal } => 0m,
+        { Shape: TypeShape.Enum } => Of(type.Element, machine),
+        { Shape: TypeShape.Tuple } => new TupleValue([.. type.Arguments.Select(argument => Of(argument, machine))]),
+        { IsUserStruct: true } => machine.Program.TypeOf(type.Id)?.New(machine) ?? (object)OpenValue.Any,
+        { Shape: TypeShape.Condyle or TypeShape.Numerics, IsReference: false, Host: { } host } => Activator.CreateInstance(host),
+        { IsReference: true } or { Shape: TypeShape.Nullable } => null,
+        _ => new OpenValue(type),
+    };
+}

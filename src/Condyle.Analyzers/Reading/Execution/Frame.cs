@@ -1,0 +1,85 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>A function that is running: on the heap, so that it can be left and resumed.</summary>
+internal sealed class Frame
+{
+    private object?[] stack = new object?[8];
+
+    public Frame(CodeBody body, object? self)
+    {
+        Body = body;
+        This = self;
+        Slots = new object?[body.SlotCount];
+        foreach (var slot in body.CapturedSlots)
+            Slots[slot] = new object?[1];
+    }
+
+    public CodeBody Body { get; }
+
+    public object? This { get; }
+
+    public object?[] Slots { get; }
+
+    public int Position { get; set; }
+
+    public Frame? Caller { get; set; }
+
+    public bool IsDone { get; set; }
+
+    public object? Result { get; set; }
+
+    /// <summary>Whether it stopped to hand out an item and goes on when the next one is asked for.</summary>
+    public bool HasYielded { get; set; }
+
+    /// <summary>While an arm of an unknown condition runs, returning only marks the frame as done.</summary>
+    public bool IsHeld { get; set; }
+
+    /// <summary>Whether the caller's stack takes the result: not for property setters and other functions without one.</summary>
+    public bool PushesResult { get; set; } = true;
+
+    /// <summary>From where on it isn't sure that this still runs: what is written from there on is open in the end.</summary>
+    public Uncertainty? Uncertain { get; set; }
+
+    public IReadOnlyDictionary<string, TypeKey>? TypeArguments { get; set; }
+
+    public int StackCount { get; private set; }
+
+    public void Push(object? value)
+    {
+        if (StackCount == stack.Length)
+            Array.Resize(ref stack, stack.Length * 2);
+        stack[StackCount++] = value;
+    }
+
+    public object? Pop() => stack[--StackCount];
+
+    public object? Peek() => stack[StackCount - 1];
+
+    public object?[] PopMany(int count)
+    {
+        var values = new object?[count];
+        StackCount -= count;
+        Array.Copy(stack, StackCount, values, 0, count);
+        return values;
+    }
+
+    public object?[] CopyStack()
+    {
+        var copy = new object?[StackCount];
+        Array.Copy(stack, copy, StackCount);
+        return copy;
+    }
+
+    public void RestoreStack(object?[] saved)
+    {
+        StackCount = 0;
+        foreach (var value in saved)
+            Push(value);
+    }
+
+    public TypeKey? Resolve(TypeKey? type) =>
+        type is { Shape: TypeShape.Parameter } && TypeArguments is not null && TypeArguments.TryGetValue(type.Id, out var known) ? known : type;
+}
+
+/// <summary>The state at which a frame became unsure whether it had already gone on to a later position, or returned (−1).</summary>
+internal sealed record Uncertainty(int JournalMark, int OuterScope, int Until);

@@ -1,0 +1,88 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>What was written while several ways were tried, so that it can be undone, compared and opened.</summary>
+internal sealed class Journal
+{
+    private readonly List<Entry> entries = [];
+    private int users;
+
+    public int Mark()
+    {
+        users++;
+        return entries.Count;
+    }
+
+    public void Release()
+    {
+        if (--users == 0)
+            entries.Clear();
+    }
+
+    public void Written(object?[] items, int index)
+    {
+        if (users > 0)
+            entries.Add(new Entry(items, index, items[index], null, null));
+    }
+
+    public void Changing(ICollectionValue collection)
+    {
+        if (users > 0)
+            entries.Add(new Entry(null, 0, null, collection, collection.Snapshot()));
+    }
+
+    /// <summary>The places and collections written since a mark, each once, with what they held before.</summary>
+    public IReadOnlyList<Entry> Since(int mark)
+    {
+        var seenCells = new HashSet<(object?[], int)>();
+        var seenCollections = new HashSet<ICollectionValue>();
+        var changed = new List<Entry>();
+        for (var i = mark; i < entries.Count; i++)
+        {
+            var entry = entries[i];
+            if (entry.Items is not null ? seenCells.Add((entry.Items, entry.Index)) : seenCollections.Add(entry.Collection!))
+                changed.Add(entry);
+        }
+
+        return changed;
+    }
+
+    /// <summary>Puts back all that was written since a mark.</summary>
+    public void UndoTo(int mark)
+    {
+        for (var i = entries.Count - 1; i >= mark; i--)
+            entries[i].Undo();
+        entries.RemoveRange(mark, entries.Count - mark);
+    }
+
+    /// <summary>A place or collection and what it held.</summary>
+    internal sealed record Entry(object?[]? Items, int Index, object? Before, ICollectionValue? Collection, object? Snapshot)
+    {
+        public void Undo()
+        {
+            if (Items is not null)
+                Items[Index] = Before;
+            else
+                Collection!.Restore(Snapshot!);
+        }
+
+        /// <summary>What it holds now, to be compared later.</summary>
+        public Entry Now() => Items is not null ? this with { Before = Items[Index] } : this with { Snapshot = Collection!.Snapshot() };
+
+        public bool HoldsTheSameNow() => Items is not null
+            ? KnownEquality.Same.Equals(Items[Index], Before)
+            : Collection!.Holds(Snapshot!);
+
+        public void Open(Machine machine)
+        {
+            if (Items is not null)
+            {
+                machine.Write(Items, Index, OpenValue.Any);
+            }
+            else
+            {
+                machine.Journal.Changing(Collection!);
+                Collection!.IsOpen = true;
+            }
+        }
+    }
+}

@@ -1,0 +1,215 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>How unknown conditions and loops of unknown length are read: every way is tried, and what they write differently is open afterwards.</summary>
+internal sealed partial class Machine
+{
+    private int speculation;
+    private int scopes;
+
+    private enum End
+    {
+        Joined,
+        Returned,
+        Threw,
+    }
+
+    /// <summary>Reads both ways that an unknown condition can go, up to where they meet again: the first of the stops, or a later one.</summary>
+    public void Both(Frame frame, int first, int second, JumpLabel[] stops)
+    {
+        BeginSpeculation();
+        var stack = frame.CopyStack();
+        var outer = Draft.Log.Scope;
+        var mark = Journal.Mark();
+
+        var a = Try(frame, first, stops, stack);
+        var afterA = Journal.Since(mark).Select(entry => entry.Now()).ToList();
+        Journal.UndoTo(mark);
+        var b = Try(frame, second, stops, stack);
+        var fromB = Journal.Since(mark);
+        Draft.Log.Scope = outer;
+        speculation--;
+
+        if (a.End == End.Threw || b.End == End.Threw)
+        {
+            // A program that goes that way ends with the exception; a rig is only built by the other way.
+            if (a.End == b.End)
+            {
+                Journal.Release();
+                throw new ThrownByCode("System.Exception", "this code throws whichever way it goes");
+            }
+
+            if (b.End == End.Threw)
+            {
+                Journal.UndoTo(mark);
+                foreach (var entry in afterA)
+                    PutBack(entry);
+            }
+
+            GoOn(frame, a.End == End.Threw ? b : a);
+            Journal.Release();
+            return;
+        }
+
+        foreach (var entry in afterA.Where(entry => !entry.HoldsTheSameNow()))
+            entry.Open(this);
+        foreach (var entry in fromB.Where(entry => !afterA.Exists(other => IsSamePlace(entry, other)) && !entry.HoldsTheSameNow()))
+            entry.Open(this);
+        Meet(frame, a, b);
+        Journal.Release();
+    }
+
+    /// <summary>Reads a loop of unknown length once for all its turns; the stops begin with the loop's head and its exit.</summary>
+    public void ManyTurns(Frame frame, int body, JumpLabel[] stops, Func<object?>? item = null)
+    {
+        BeginSpeculation();
+        var stack = frame.CopyStack();
+        var outer = Draft.Log.Scope;
+        var mark = Journal.Mark();
+        var said = Draft.Log.Count;
+
+        // The first turn only shows what a turn writes.
+        Try(frame, body, stops, WithItem());
+        var written = Journal.Since(mark);
+        Journal.UndoTo(mark);
+        Draft.Log.CutTo(said);
+        Calls.CutTo(said);
+        foreach (var entry in written)
+            entry.Open(this);
+
+        var turn = Try(frame, body, stops, WithItem());
+        foreach (var entry in Journal.Since(mark))
+            entry.Open(this);
+        Draft.Log.Scope = outer;
+        speculation--;
+        Journal.Release();
+        var exit = stops[1].Position;
+        GoOn(frame, new Way(End.Joined, exit, null, stack));
+        if (turn.End == End.Returned)
+            BecomeUncertain(frame, until: -1);
+        else if (turn.End == End.Joined && turn.Position != stops[0].Position && turn.Position != exit)
+            BecomeUncertain(frame, turn.Position);
+
+        object?[] WithItem() => item is null ? stack : [.. stack, item()];
+    }
+
+    private void BeginSpeculation()
+    {
+        if (++speculation > Limits.Speculation)
+            throw new ReadingStopped($"more than {Limits.Speculation} unknown conditions lie inside each other");
+    }
+
+    private Way Try(Frame frame, int start, JumpLabel[] stops, object?[] stack)
+    {
+        frame.RestoreStack(stack);
+        frame.Position = start;
+        Draft.Log.Scope = ++scopes;
+        var held = frame.IsHeld;
+        var uncertain = frame.Uncertain;
+        frame.Uncertain = null;
+        frame.IsHeld = true;
+        if (++nesting > Limits.Nesting)
+            throw new ReadingStopped($"unknown conditions and calls lie inside each other more than {Limits.Nesting} deep");
+        try
+        {
+            Run(frame, stops);
+            if (frame.Uncertain is not null)
+                Settle(frame);
+            return frame.IsDone
+                ? new Way(End.Returned, -1, frame.Result, stack)
+                : new Way(End.Joined, frame.Position, null, frame.CopyStack());
+        }
+        catch (ThrownByCode)
+        {
+            if (frame.Uncertain is not null)
+                Settle(frame);
+            return new Way(End.Threw, -1, null, stack);
+        }
+        finally
+        {
+            nesting--;
+            top = frame;
+            frame.IsHeld = held;
+            frame.IsDone = false;
+            frame.Result = null;
+            frame.Uncertain = uncertain;
+        }
+    }
+
+    private void Meet(Frame frame, Way a, Way b)
+    {
+        if (a.End == End.Returned && b.End == End.Returned)
+        {
+            GoOn(frame, a with { Result = Merge(a.Result, b.Result) });
+        }
+        else if (a.End == End.Joined && b.End == End.Joined && a.Position == b.Position)
+        {
+            GoOn(frame, a with { Stack = [.. a.Stack.Zip(b.Stack, Merge)] });
+        }
+        else
+        {
+            // One way is further on than the other: go on from the nearer one, unsure until the further one is reached.
+            var (near, far) = a.End == End.Joined && (b.End == End.Returned || a.Position < b.Position) ? (a, b) : (b, a);
+            GoOn(frame, near);
+            BecomeUncertain(frame, far.Position);
+        }
+    }
+
+    private void GoOn(Frame frame, Way way)
+    {
+        if (way.End == End.Returned)
+        {
+            Return(frame, way.Result);
+            return;
+        }
+
+        frame.RestoreStack(way.Stack);
+        frame.Position = way.Position;
+    }
+
+    private void BecomeUncertain(Frame frame, int until)
+    {
+        if (frame.Uncertain is { } already)
+        {
+            if (already.Until >= 0 && (until < 0 || until > already.Until))
+                frame.Uncertain = already with { Until = until };
+            return;
+        }
+
+        frame.Uncertain = new Uncertainty(Journal.Mark(), Draft.Log.Scope, until);
+        Draft.Log.Scope = ++scopes;
+    }
+
+    private void Settle(Frame frame)
+    {
+        if (frame.Uncertain is not { } uncertain)
+            return;
+        foreach (var entry in Journal.Since(uncertain.JournalMark))
+            entry.Open(this);
+        Journal.Release();
+        Draft.Log.Scope = uncertain.OuterScope;
+        frame.Uncertain = null;
+        if (uncertain.Until < 0 && !frame.Body.ReturnsThis)
+            frame.Result = OpenValue.Any;
+    }
+
+    private static object? Merge(object? a, object? b) => KnownEquality.Same.Equals(a, b) ? a : OpenValue.Any;
+
+    private static bool IsSamePlace(Journal.Entry a, Journal.Entry b) =>
+        ReferenceEquals(a.Items, b.Items) && a.Index == b.Index && ReferenceEquals(a.Collection, b.Collection);
+
+    private void PutBack(Journal.Entry entry)
+    {
+        if (entry.Items is not null)
+        {
+            Write(entry.Items, entry.Index, entry.Before);
+        }
+        else
+        {
+            Journal.Changing(entry.Collection!);
+            entry.Collection!.Restore(entry.Snapshot!);
+        }
+    }
+
+    /// <summary>How one way through the code ended: where, with which result, with what on the stack.</summary>
+    private sealed record Way(End End, int Position, object? Result, object?[] Stack);
+}

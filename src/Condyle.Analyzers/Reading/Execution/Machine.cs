@@ -1,0 +1,283 @@
+using Condyle.Model;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Executes lowered code on known and open values, and calls the real draft for every call into Condyle.</summary>
+internal sealed partial class Machine(Program program, RigDraft draft, Decisions decisions, CancellationToken cancellation)
+{
+    private readonly Dictionary<OpenValue, object?> decided = [];
+    private readonly Dictionary<(object Owner, string Member), object?> openMembers = [];
+    private readonly HashSet<string> initialised = [];
+    private int steps;
+    private int depth;
+    private int nesting;
+    private Frame? top;
+
+    public Program Program { get; } = program;
+
+    public RigDraft Draft { get; } = draft;
+
+    public Journal Journal { get; } = new();
+
+    public CallRecords Calls { get; } = new();
+
+    public PlaceTable Places { get; } = new();
+
+    public Dictionary<string, object?[]> Statics { get; } = [];
+
+    /// <summary>The last stretch of source that was executed.</summary>
+    public Origin? LastPlace { get; private set; }
+
+    public CancellationToken Cancellation => cancellation;
+
+    /// <summary>Runs a function to its end and gives back its result.</summary>
+    public object? Call(CodeBody body, object? self, object?[] arguments, IReadOnlyDictionary<string, TypeKey>? typeArguments = null)
+    {
+        var frame = Enter(body, self, arguments, typeArguments);
+        return RunToEnd(frame);
+    }
+
+    /// <summary>A frame for a function, with its arguments in place.</summary>
+    public Frame Enter(CodeBody body, object? self, object?[] arguments, IReadOnlyDictionary<string, TypeKey>? typeArguments = null)
+    {
+        var frame = new Frame(body, self) { TypeArguments = typeArguments };
+        for (var i = 0; i < arguments.Length; i++)
+        {
+            if (frame.Slots[i] is object?[] cell && body.CapturedSlots.Contains(i))
+                cell[0] = arguments[i];
+            else
+                frame.Slots[i] = arguments[i];
+        }
+
+        return frame;
+    }
+
+    /// <summary>Begins a call from the running function; its result lands on that function's stack.</summary>
+    public void Begin(Frame callee, bool pushesResult = true)
+    {
+        if (++depth > Limits.Depth)
+            throw new ReadingStopped($"calls go more than {Limits.Depth} deep");
+        callee.Caller = top;
+        callee.PushesResult = pushesResult;
+        top = callee;
+    }
+
+    public void Return(Frame frame, object? result)
+    {
+        frame.Result = frame.Body.ReturnsThis ? frame.This : result;
+        frame.IsDone = true;
+        if (!frame.IsHeld)
+            Leave(frame);
+    }
+
+    private void Leave(Frame frame)
+    {
+        Settle(frame);
+        depth--;
+        top = frame.Caller;
+        if (frame.PushesResult && frame.Caller is { } caller)
+            caller.Push(frame.Result);
+    }
+
+    /// <summary>Runs a frame that nobody waits for on a stack of the interpreter's own.</summary>
+    public object? RunToEnd(Frame frame)
+    {
+        if (++nesting > Limits.Nesting)
+            throw new ReadingStopped($"functions call each other through the framework more than {Limits.Nesting} deep");
+        var saved = top;
+        Begin(frame, pushesResult: false);
+        try
+        {
+            Run(frame, []);
+            return frame.Result;
+        }
+        finally
+        {
+            top = saved;
+            nesting--;
+        }
+    }
+
+    /// <summary>Hands out an item of an iterator.</summary>
+    public void Yield(Frame frame, object? item)
+    {
+        if (frame.IsHeld)
+            throw new ReadingStopped("whether an iterator hands out an item depends on an unknown condition");
+        frame.Result = item;
+        frame.HasYielded = true;
+        frame.IsDone = true;
+        depth--;
+        top = frame.Caller;
+    }
+
+    /// <summary>The items of an iterator; each enumeration runs it anew.</summary>
+    public IEnumerable<object?> Iterate(Func<Frame> start)
+    {
+        var frame = start();
+        while (true)
+        {
+            frame.IsDone = false;
+            frame.HasYielded = false;
+            RunToEnd(frame);
+            if (!frame.HasYielded)
+                yield break;
+            yield return frame.Result;
+        }
+    }
+
+    /// <summary>Runs until the frame is done, or until it is on top again at one of some positions.</summary>
+    private void Run(Frame frame, JumpLabel[] stops)
+    {
+        while (!frame.IsDone)
+        {
+            try
+            {
+                while (!frame.IsDone)
+                {
+                    var running = top!;
+                    if (running.Uncertain is { } uncertain && uncertain.Until == running.Position)
+                        Settle(running);
+                    if (ReferenceEquals(running, frame) && IsAt(stops, running.Position))
+                        return;
+                    Count();
+                    var instruction = running.Body.Code[running.Position++];
+                    instruction.Run(this, running);
+                }
+            }
+            catch (ThrownByCode thrown)
+            {
+                NotePlace();
+                Unwind(thrown, frame);
+            }
+            catch (ReadingStopped)
+            {
+                NotePlace();
+                throw;
+            }
+        }
+    }
+
+    private void NotePlace()
+    {
+        if (LastPlace is null && top is { Position: > 0 } running)
+            LastPlace = new Origin(running.Body.Path, running.Body.Code[running.Position - 1].Span);
+    }
+
+    private static bool IsAt(JumpLabel[] stops, int position)
+    {
+        foreach (var stop in stops)
+        {
+            if (stop.Position == position)
+                return true;
+        }
+
+        return false;
+    }
+
+    private void Count()
+    {
+        if (++steps > Limits.Steps)
+            throw new ReadingStopped($"reading took more than {Limits.Steps} steps");
+        if ((steps & 0x3FF) == 0)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            if (Draft.Log.Count > Limits.Events)
+                throw new ReadingStopped($"the rig says more than {Limits.Events} sentences");
+        }
+    }
+
+    // Looks for a handler from the running function down to the frame that is being run; past it the exception goes on to whoever runs that.
+    private void Unwind(ThrownByCode thrown, Frame bottom)
+    {
+        for (var frame = top; frame is not null; frame = frame.Caller)
+        {
+            var at = frame.Position - 1;
+            foreach (var handler in frame.Body.Handlers)
+            {
+                if (at < handler.Start.Position || at >= handler.End.Position || !Catches(handler, thrown))
+                    continue;
+                LastPlace = null;
+                top = frame;
+                frame.RestoreStack([thrown]);
+                frame.Position = handler.Target.Position;
+                return;
+            }
+
+            if (ReferenceEquals(frame, bottom))
+                break;
+            Settle(frame);
+            depth--;
+        }
+
+        top = bottom;
+        bottom.IsDone = true;
+        if (!bottom.IsHeld)
+        {
+            Settle(bottom);
+            depth--;
+        }
+
+        throw thrown;
+    }
+
+    private bool Catches(Handler handler, ThrownByCode thrown) =>
+        handler.Catches is null || Program.IsException(thrown.Type, handler.Catches.Id);
+
+    /// <summary>Notes that a stretch of code wasn't read, and opens all that it could have changed.</summary>
+    public void Lose(Origin at, string reason)
+    {
+        Draft.Record(new Gap(Places.At(at), reason));
+        Draft.Record(new AllTouched());
+    }
+
+    /// <summary>Stores a value where another way through the code may have to find the old one.</summary>
+    public void Write(object?[] items, int index, object? value)
+    {
+        Journal.Written(items, index);
+        items[index] = value;
+    }
+
+    /// <summary>What an unknown boolean, enum or side is on this path; the unknown itself when it can't be decided.</summary>
+    public object? Decide(object? value)
+    {
+        if (value is not OpenValue open)
+            return value;
+        if (open.NegationOf is { } negated)
+            return Decide(negated) is bool known ? !known : value;
+        if (!open.CanFork)
+            return value;
+        if (decided.TryGetValue(open, out var before))
+            return before;
+        var choices = open.Type!.Choices;
+        var answer = decisions.Take(choices.Count);
+        return decided[open] = answer < 0 ? open : choices[answer];
+    }
+
+    /// <summary>A member of something unknown: asked for twice it is the same unknown.</summary>
+    public object? MemberOf(object owner, string member, TypeKey? type)
+    {
+        if (!openMembers.TryGetValue((owner, member), out var value))
+            openMembers[(owner, member)] = value = Opens.Of(type, this, canFork: true);
+        return value;
+    }
+
+    /// <summary>Runs a type's static initialisers before its first use.</summary>
+    public object?[] StaticsOf(string type)
+    {
+        var layout = Program.StaticsOf(type);
+        if (!Statics.TryGetValue(type, out var values))
+        {
+            Statics[type] = values = new object?[layout.Fields.Count];
+            for (var i = 0; i < values.Length; i++)
+                values[i] = Defaults.Of(layout.FieldTypes[i], this);
+        }
+
+        if (initialised.Add(type))
+        {
+            foreach (var body in Program.StaticInitialisersOf(type))
+                Call(body, null, []);
+        }
+
+        return values;
+    }
+}

@@ -1,0 +1,34 @@
+using Condyle.Model;
+using Microsoft.CodeAnalysis.Text;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>The places of a reading: each call that recorded something, by its span in its file.</summary>
+internal sealed class PlaceTable
+{
+    private readonly Dictionary<CondyleCall, int> ids = [];
+    private readonly List<(Origin Call, TextSpan Line)> places = [];
+
+    /// <summary>The place of a call: what it spans, and where its own parenthesis opens, whose line the program knows.</summary>
+    public PlaceId Of(CondyleCall call, string path)
+    {
+        if (!ids.TryGetValue(call, out var id))
+        {
+            places.Add((new Origin(path, call.Span), call.LineSpan));
+            ids[call] = id = places.Count;
+        }
+
+        return new PlaceId(id);
+    }
+
+    /// <summary>The place of a stretch of source.</summary>
+    public PlaceId At(Origin origin)
+    {
+        places.Add((origin, origin.Span));
+        return new PlaceId(places.Count);
+    }
+
+    public Origin? Find(PlaceId place) => place.Value > 0 ? places[place.Value - 1].Call : null;
+
+    public Origin? LineOf(PlaceId place) => place.Value > 0 ? new Origin(places[place.Value - 1].Call.Path, places[place.Value - 1].Line) : null;
+}

@@ -1,0 +1,14 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>An exception of the code that is read, on its way to whoever catches it.</summary>
+internal sealed class ThrownByCode(string type, string message, object? value = null) : Exception(message)
+{
+    /// <summary>The full name of the exception's type.</summary>
+    public string Type { get; } = type;
+
+    /// <summary>The exception object, where it is one of the code's own.</summary>
+    public object? Value { get; } = value;
+}
+
+/// <summary>The reading can't go on: a limit is reached, or something was met that it doesn't understand.</summary>
+internal sealed class ReadingStopped(string reason) : Exception(reason);

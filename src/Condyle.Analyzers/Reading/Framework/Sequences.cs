@@ -1,0 +1,57 @@
+using System.Collections;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Enumerates whatever C# can enumerate.</summary>
+internal static class Sequences
+{
+    /// <summary>The items of a value; none when they aren't known.</summary>
+    public static IEnumerable<object?>? Of(object? value, Machine machine)
+    {
+        Fields.ThrowIfNull(value);
+        return value switch
+        {
+            SequenceValue lazy => lazy,
+            ArrayValue array => OfArray(array),
+            ListValue { IsOpen: false } list => OfList(list),
+            MapValue { IsOpen: false } map => map.Entries.Select(entry => (object?)new TupleValue([entry.Key, entry.Value])).ToList(),
+            TextValue text => text.TryKnown(out var known) ? known.Select(character => (object?)character) : null,
+            IHandle handle and IEnumerable items => machine.Draft.IsOpen(handle.Id) ? null : items.Cast<object?>(),
+            IEnumerable items => items.Cast<object?>(),
+            ObjectValue own => machine.Program.EnumeratorOf(own.Type) is { } body ? Of(machine.Call(body, own, []), machine) : null,
+            _ => null,
+        };
+    }
+
+    public static void AddLimited(List<object?> items, object? item)
+    {
+        if (items.Count >= Limits.Items)
+            throw new ReadingStopped($"a collection has more than {Limits.Items} items");
+        items.Add(item);
+    }
+
+    public static List<object?> ToLimitedList(IEnumerable<object?> items)
+    {
+        var list = new List<object?>();
+        foreach (var item in items)
+            AddLimited(list, item);
+        return list;
+    }
+
+    private static IEnumerable<object?> OfArray(ArrayValue array)
+    {
+        for (var i = 0; i < array.Items.Length; i++)
+            yield return array.Items[i];
+    }
+
+    private static IEnumerable<object?> OfList(ListValue list)
+    {
+        var count = list.Items.Count;
+        for (var i = 0; i < list.Items.Count; i++)
+        {
+            if (list.Items.Count != count)
+                throw new ThrownByCode("System.InvalidOperationException", "A collection was changed while it was enumerated.");
+            yield return list.Items[list.Kind == CollectionKind.Stack ? count - 1 - i : i];
+        }
+    }
+}

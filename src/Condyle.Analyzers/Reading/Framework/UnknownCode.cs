@@ -1,0 +1,63 @@
+using Condyle.Model;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>What code that isn't read can do: anything to what it was handed, and nothing else.</summary>
+internal static class UnknownCode
+{
+    private const int Depth = 4;
+
+    public static void Touch(Machine machine, IEnumerable<object?> handed, Origin at, string what)
+    {
+        foreach (var value in handed)
+            Touch(machine, value, at, what, Depth);
+    }
+
+    private static void Touch(Machine machine, object? value, Origin at, string what, int depth)
+    {
+        switch (value)
+        {
+            case RigDraft draft:
+                draft.Record(new Gap(machine.Places.At(at), $"{what} is handed the rig, but its source is not part of this compilation"));
+                break;
+            case IHandle handle:
+                machine.Draft.Record(new Touched(machine.Places.At(at), handle.Id));
+                break;
+            case ArrayValue array:
+                Open(array.Items);
+                break;
+            case ObjectValue { Type.IsStruct: false } own:
+                Open(own.Fields);
+                break;
+            case TupleValue tuple when depth > 0:
+                foreach (var item in tuple.Items)
+                    Touch(machine, item, at, what, depth - 1);
+                break;
+            case Cell cell:
+                Touch(machine, cell.Items[cell.Index], at, what, depth - 1);
+                machine.Write(cell.Items, cell.Index, OpenValue.Any);
+                break;
+            case ICollectionValue collection:
+                foreach (var item in (collection as ListValue)?.Items.ToArray() ?? [])
+                    Touch(machine, item, at, what, depth - 1);
+                machine.Journal.Changing(collection);
+                collection.IsOpen = true;
+                break;
+            case FunctionValue:
+                // It may be called any number of times; what it captures can't be seen from here.
+                machine.Lose(at, $"{what} is handed a function and may call it");
+                break;
+        }
+
+        void Open(object?[] items)
+        {
+            if (depth == 0)
+                return;
+            for (var i = 0; i < items.Length; i++)
+            {
+                Touch(machine, items[i], at, what, depth - 1);
+                machine.Write(items, i, OpenValue.Any);
+            }
+        }
+    }
+}

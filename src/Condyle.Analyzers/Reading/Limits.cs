@@ -1,0 +1,32 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>How far a reading goes. All limits are counted, never timed, so a reading is the same on every machine.</summary>
+internal static class Limits
+{
+    /// <summary>Instructions executed in one path of a reading.</summary>
+    public const int Steps = 4_000_000;
+
+    /// <summary>Calls of the user's own code inside each other.</summary>
+    public const int Depth = 1_000;
+
+    /// <summary>Runs of the machine inside each other: lambdas called by a framework method, arms of an unknown condition.</summary>
+    public const int Nesting = 60;
+
+    /// <summary>Ways through a definition that unknown booleans, enums and sides make.</summary>
+    public const int Paths = 16;
+
+    /// <summary>Unknown conditions inside each other that are read both ways.</summary>
+    public const int Speculation = 6;
+
+    /// <summary>Items in one array or collection.</summary>
+    public const int Items = 100_000;
+
+    /// <summary>Characters in one text.</summary>
+    public const int TextLength = 20_000;
+
+    /// <summary>Sentences that one rig may say.</summary>
+    public const int Events = 400_000;
+
+    /// <summary>Definitions, besides those in the file itself, that are read live when a shared helper is edited. The build reads all.</summary>
+    public const int LiveDefinitionsForAHelper = 8;
+}

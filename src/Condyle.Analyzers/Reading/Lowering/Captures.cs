@@ -1,0 +1,54 @@
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.Operations;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Finds the variables that nested functions share with the function around them.</summary>
+internal static class Captures
+{
+    public static HashSet<ISymbol> In(IEnumerable<IOperation> roots)
+    {
+        var found = new HashSet<ISymbol>(SymbolEqualityComparer.Default);
+        foreach (var operation in roots.SelectMany(root => root.DescendantsAndSelf()))
+        {
+            ISymbol? variable = operation switch
+            {
+                ILocalReferenceOperation local => local.Local,
+                IParameterReferenceOperation parameter => parameter.Parameter,
+                _ => null,
+            };
+            if (variable is not null && FunctionAround(operation) is { } function && !SymbolEqualityComparer.Default.Equals(variable.ContainingSymbol, function))
+                found.Add(variable);
+        }
+
+        return found;
+    }
+
+    /// <summary>The operations of a function without those of the functions nested in it.</summary>
+    public static IEnumerable<IOperation> OwnDescendants(IOperation root)
+    {
+        var pending = new Stack<IOperation>([root]);
+        while (pending.Count > 0)
+        {
+            var operation = pending.Pop();
+            yield return operation;
+            if (operation is IAnonymousFunctionOperation or ILocalFunctionOperation && operation != root)
+                continue;
+            foreach (var child in operation.ChildOperations)
+                pending.Push(child);
+        }
+    }
+
+    private static IMethodSymbol? FunctionAround(IOperation operation)
+    {
+        for (var above = operation.Parent; above is not null; above = above.Parent)
+        {
+            if (above is IAnonymousFunctionOperation lambda)
+                return lambda.Symbol;
+            if (above is ILocalFunctionOperation local)
+                return local.Symbol;
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,123 @@
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.Operations;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Constructors, initialisers and the accessors that the compiler makes.</summary>
+internal sealed partial class Lowerer
+{
+    public static CodeBody LowerInitialisers(string path, IMethodSymbol? method, IEnumerable<IOperation> initialisers)
+    {
+        var list = initialisers.ToList();
+        return Start("an initialiser", path, method, list, lowerer => list.ForEach(lowerer.Initialiser));
+    }
+
+    public static CodeBody LowerConstructor(
+        string path, IMethodSymbol constructor, bool isPrimary, IReadOnlyList<IOperation> initialisers, IInvocationOperation? baseCall, IMethodSymbol? implicitBase, IOperation? own)
+    {
+        List<IOperation> roots = [.. initialisers];
+        if (baseCall is not null)
+            roots.Add(baseCall);
+        if (own is not null)
+            roots.Add(own);
+        return Start(constructor.ContainingType.Name, path, constructor, roots, lowerer =>
+        {
+            if (isPrimary)
+                lowerer.KeepParameters(constructor);
+            foreach (var initialiser in initialisers)
+                lowerer.Initialiser(initialiser);
+            if (baseCall is not null)
+            {
+                lowerer.Effect(baseCall);
+            }
+            else if (implicitBase is not null)
+            {
+                lowerer.Emit(new ConstructorCall(TypeKeys.MethodOf(implicitBase), 0, null));
+                lowerer.Emit(new Pop());
+            }
+
+            if (own is not null)
+                lowerer.Body(own);
+        });
+    }
+
+    public static CodeBody LowerAutoAccessor(string path, IMethodSymbol accessor, IPropertySymbol property)
+    {
+        var field = Members.IdOf(property);
+        return Start(property.Name, path, accessor, [], lowerer =>
+        {
+            if (accessor.MethodKind == MethodKind.PropertyGet)
+            {
+                if (property.IsStatic)
+                {
+                    lowerer.Emit(new LoadStatic(TypeKeys.IdOf(property.ContainingType), field, keepsSeam: false));
+                }
+                else
+                {
+                    lowerer.Emit(new PushThis());
+                    lowerer.Emit(new LoadField(field, TypeKeys.Of(property.Type)));
+                }
+
+                lowerer.Emit(new Return(hasValue: true));
+                return;
+            }
+
+            lowerer.LoadVariable(accessor.Parameters[0], isReference: false);
+            if (property.IsStatic)
+                lowerer.Emit(new StoreStatic(TypeKeys.IdOf(property.ContainingType), field));
+            else
+                lowerer.StoreOnThis(field);
+        });
+    }
+
+    private static CodeBody Start(string name, string path, IMethodSymbol? method, IReadOnlyList<IOperation> roots, Action<Lowerer> lower)
+    {
+        var lowered = new CodeBody(name, path)
+        {
+            ParameterCount = method?.Parameters.Length ?? 0,
+            ReturnsThis = method?.MethodKind == MethodKind.Constructor,
+        };
+        var lowerer = new Lowerer(lowered, method, null, Captures.In(roots));
+        foreach (var parameter in method?.Parameters ?? [])
+            lowerer.Declare(parameter);
+        lower(lowerer);
+        lowerer.Finish([]);
+        return lowered;
+    }
+
+    // They are fields of the object, and a record's parameters set its properties as well.
+    private void KeepParameters(IMethodSymbol constructor)
+    {
+        foreach (var parameter in constructor.Parameters)
+        {
+            LoadVariable(parameter, isReference: false);
+            StoreOnThis("<" + parameter.Name + ">");
+            if (!constructor.ContainingType.IsRecord)
+                continue;
+            if (constructor.ContainingType.GetMembers(parameter.Name).OfType<IPropertySymbol>().FirstOrDefault() is not { } property || !property.DeclaringSyntaxReferences.Any(reference => reference.GetSyntax() is Microsoft.CodeAnalysis.CSharp.Syntax.ParameterSyntax))
+                continue;
+            LoadVariable(parameter, isReference: false);
+            StoreOnThis(Members.IdOf(property));
+        }
+    }
+
+    private void Initialiser(IOperation operation)
+    {
+        if (operation is not ISymbolInitializerOperation { Value: var value })
+            return;
+        IEnumerable<(ISymbol Symbol, string Id)> targets = operation switch
+        {
+            IFieldInitializerOperation fields => fields.InitializedFields.Select(field => ((ISymbol)field, Members.IdOf(field))),
+            IPropertyInitializerOperation properties => properties.InitializedProperties.Select(property => ((ISymbol)property, Members.IdOf(property))),
+            _ => [],
+        };
+        foreach (var (symbol, id) in targets)
+        {
+            CopiedValue(value);
+            if (symbol.IsStatic)
+                Emit(new StoreStatic(TypeKeys.IdOf(symbol.ContainingType), id));
+            else
+                StoreOnThis(id);
+        }
+    }
+}

@@ -1,0 +1,377 @@
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+using Microsoft.CodeAnalysis.Operations;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Expressions: each leaves one value on the stack.</summary>
+internal sealed partial class Lowerer
+{
+    private readonly Stack<int> implicitReceivers = new();
+    private readonly Stack<int> conditionalReceivers = new();
+
+    private void Value(IOperation operation)
+    {
+        spans.Push(operation.Syntax.Span);
+        if (operation.ConstantValue is { HasValue: true, Value: var constant } && operation is not IConversionOperation { OperatorMethod: not null })
+            Constant(operation, constant);
+        else
+            Compute(operation);
+        spans.Pop();
+    }
+
+    /// <summary>A value that is about to be stored: a struct's copy.</summary>
+    private void CopiedValue(IOperation operation)
+    {
+        Value(operation);
+        var plain = operation is IConversionOperation { Operand: var operand } ? operand : operation;
+        if (plain is ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IArrayElementReferenceOperation or IPropertyReferenceOperation or IInstanceReferenceOperation
+            && plain.Type is { IsValueType: true, SpecialType: SpecialType.None, TypeKind: not TypeKind.Enum })
+            Emit(new CopyValue());
+    }
+
+    private void Compute(IOperation operation)
+    {
+        switch (operation)
+        {
+            case ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation:
+                var target = TargetOf(operation);
+                target.Prepare();
+                target.Load();
+                break;
+            case IInstanceReferenceOperation self: Instance(self); break;
+            case IParenthesizedOperation { Operand: var inner }: Value(inner); break;
+            case IConversionOperation conversion: Convert(conversion); break;
+            case IInvocationOperation call: Invocation(call); break;
+            case IObjectCreationOperation creation: Creation(creation); break;
+            case ISimpleAssignmentOperation assignment: Assign(assignment); break;
+            case ICompoundAssignmentOperation assignment: AssignCompound(assignment); break;
+            case ICoalesceAssignmentOperation assignment: AssignIfNull(assignment); break;
+            case IDeconstructionAssignmentOperation assignment: AssignParts(assignment); break;
+            case IIncrementOrDecrementOperation step: Step(step); break;
+            case IBinaryOperation binary: Binary(binary); break;
+            case IUnaryOperation unary: Unary(unary); break;
+            case IInterpolatedStringOperation text: Interpolate(text); break;
+            case ITupleOperation tuple: Tuple(tuple); break;
+            case ITupleBinaryOperation equality:
+                Value(equality.LeftOperand);
+                Value(equality.RightOperand);
+                Emit(new BinaryOperator(equality.OperatorKind, false, KeyOf(equality)));
+                break;
+            case IConditionalOperation condition: Choose(condition); break;
+            case ICoalesceOperation coalesce: Coalesce(coalesce); break;
+            case IConditionalAccessOperation access: Access(access); break;
+            case IConditionalAccessInstanceOperation: Emit(new LoadSlot(conditionalReceivers.Peek())); break;
+            case IDefaultValueOperation: Emit(new PushDefault(KeyOf(operation))); break;
+            case IArrayCreationOperation array: Array(array); break;
+            case ICollectionExpressionOperation collection: Collection(collection); break;
+            case IAnonymousFunctionOperation lambda: Lambda(lambda); break;
+            case IDelegateCreationOperation { Target: var function }: Value(function); break;
+            case IMethodReferenceOperation method: MethodGroup(method); break;
+            case IIsTypeOperation test: TypeCheck(test); break;
+            case IIsPatternOperation test: PatternCheck(test); break;
+            case ISwitchExpressionOperation choice: SwitchExpression(choice); break;
+            case IThrowOperation thrown:
+                ThrowValue(thrown);
+                break;
+            case IWithOperation changed: With(changed); break;
+            case IAnonymousObjectCreationOperation creation: Anonymous(creation); break;
+            case IObjectOrCollectionInitializerOperation initializer: Initialise(initializer); break;
+            case IMemberInitializerOperation member: InitialiseMember(member); break;
+            case IDeclarationExpressionOperation { Expression: var declared }: Value(declared); break;
+            case IDiscardOperation: Emit(new PushConstant(null)); break;
+            case IAwaitOperation { Operation: var awaited }: Value(awaited); break;
+            case ITranslatedQueryOperation { Operation: var query }: Value(query); break;
+            case ITypeOfOperation: Emit(new PushOpen(KeyOf(operation))); break;
+            case IRangeOperation range: Range(range); break;
+            case IImplicitIndexerReferenceOperation indexed: ImplicitIndex(indexed); break;
+            case IEventAssignmentOperation hooked:
+                Value(hooked.HandlerValue);
+                break;
+            default: Other(operation); break;
+        }
+    }
+
+    // Code that doesn't compile yet is read as far as it makes sense; what isn't understood may have done anything.
+    private void Other(IOperation operation)
+    {
+        if (operation is IInvalidOperation or { Kind: OperationKind.None })
+        {
+            foreach (var child in operation.ChildOperations)
+                Effect(child);
+            Emit(new PushOpen(KeyOf(operation)));
+            return;
+        }
+
+        Emit(new Unread($"'{Shorten(operation.Syntax.ToString())}'", operation.Type is null ? null : KeyOf(operation)));
+        foreach (var written in Captures.OwnDescendants(operation).OfType<IAssignmentOperation>())
+        {
+            if (written.Target is ILocalReferenceOperation { Local: var local })
+            {
+                Emit(new PushConstant(OpenValue.Any));
+                StoreVariable(local, isReference: false);
+            }
+        }
+    }
+
+    private static string Shorten(string source)
+    {
+        var line = source.Split('\n')[0].Trim();
+        return line.Length <= 40 ? line : line.Substring(0, 37) + "...";
+    }
+
+    private void Constant(IOperation operation, object? value)
+    {
+        if (value is not string text)
+        {
+            Emit(new PushConstant(value));
+            return;
+        }
+
+        Emit(new PushConstant(LiteralOf(operation) is { } literal && literal.SyntaxTree.FilePath == body.Path
+            ? new TextValue(text, Seams.Of(literal, body.Path) is { } seam ? [seam] : [], [OriginOf(literal)])
+            : TextValue.Plain(text)));
+    }
+
+    /// <summary>The literal that a constant was written as, where no other file can see it under a name.</summary>
+    private static LiteralExpressionSyntax? LiteralOf(IOperation operation) => operation switch
+    {
+        ILiteralOperation { Syntax: LiteralExpressionSyntax literal } => literal,
+        IParenthesizedOperation { Operand: var inner } => LiteralOf(inner),
+        ILocalReferenceOperation { Local.DeclaringSyntaxReferences: [var declared] } => InitialiserOf(declared),
+        IFieldReferenceOperation { Field: { DeclaredAccessibility: Accessibility.Private, DeclaringSyntaxReferences: [var declared] } } => InitialiserOf(declared),
+        _ => null,
+    };
+
+    private static LiteralExpressionSyntax? InitialiserOf(SyntaxReference declared) =>
+        (declared.GetSyntax() as VariableDeclaratorSyntax)?.Initializer?.Value as LiteralExpressionSyntax;
+
+    private void Instance(IInstanceReferenceOperation self)
+    {
+        switch (self.ReferenceKind)
+        {
+            case InstanceReferenceKind.ImplicitReceiver: Emit(new LoadSlot(implicitReceivers.Peek())); break;
+            case InstanceReferenceKind.PatternInput: Emit(new LoadSlot(patternInputs.Peek())); break;
+            case InstanceReferenceKind.ContainingTypeInstance: Emit(new PushThis()); break;
+            default: Emit(new PushOpen(KeyOf(self))); break;
+        }
+    }
+
+    private void Convert(IConversionOperation conversion)
+    {
+        if (conversion.OperatorMethod is { } converter)
+        {
+            Value(conversion.Operand);
+            var wanted = TypeKeys.Of(converter.Parameters[0].Type);
+            if (IsNumber(wanted) && IsNumber(KeyOf(conversion.Operand)) && wanted.Shape != KeyOf(conversion.Operand).Shape)
+                Emit(new ConvertNumber(wanted, false));
+            EmitCall(converter, 1, null, conversion.Syntax, [conversion.Operand.Syntax]);
+            return;
+        }
+
+        CopiedOperand(conversion.Operand);
+        var to = KeyOf(conversion);
+        var from = KeyOf(conversion.Operand);
+        if (conversion.Operand is IAnonymousFunctionOperation or IMethodReferenceOperation or ICollectionExpressionOperation || conversion.Operand.Type is null)
+            return;
+        if (IsNumber(to) && IsNumber(from))
+        {
+            if (Underlying(to).Shape != Underlying(from).Shape)
+                Emit(new ConvertNumber(to, conversion.IsChecked));
+        }
+        else if (conversion.IsTryCast)
+        {
+            Emit(new CastReference(to, throws: false));
+        }
+        else if (!conversion.IsImplicit && to.IsReference && !conversion.Conversion.IsIdentity)
+        {
+            Emit(new CastReference(to, throws: true));
+        }
+    }
+
+    private void CopiedOperand(IOperation operand) => Value(operand);
+
+    private static bool IsNumber(TypeKey type) => Underlying(type).Shape is >= TypeShape.Char and <= TypeShape.Decimal;
+
+    private static TypeKey Underlying(TypeKey type) => type.Shape is TypeShape.Enum or TypeShape.Nullable && type.Element is { } element ? Underlying(element) : type;
+
+    private void Binary(IBinaryOperation binary)
+    {
+        if (binary.OperatorMethod is { } method && !(binary.Type?.SpecialType == SpecialType.System_String || method.ContainingType?.SpecialType == SpecialType.System_String))
+        {
+            Value(binary.LeftOperand);
+            Value(binary.RightOperand);
+            if (binary.OperatorKind is BinaryOperatorKind.Equals or BinaryOperatorKind.NotEquals && IsRecordOfUser(method))
+                Emit(new BinaryOperator(binary.OperatorKind, false, KeyOf(binary)));
+            else
+                EmitCall(method, 2, null, binary.Syntax, [binary.LeftOperand.Syntax, binary.RightOperand.Syntax]);
+            return;
+        }
+
+        switch (binary.OperatorKind)
+        {
+            case BinaryOperatorKind.ConditionalAnd or BinaryOperatorKind.ConditionalOr:
+                ShortCircuit(binary.OperatorKind == BinaryOperatorKind.ConditionalOr, () => Value(binary.LeftOperand), () => Value(binary.RightOperand));
+                return;
+            case BinaryOperatorKind.Add when binary.Type?.SpecialType == SpecialType.System_String:
+                Concatenate(binary);
+                return;
+        }
+
+        Value(binary.LeftOperand);
+        Value(binary.RightOperand);
+        Emit(new BinaryOperator(binary.OperatorKind, binary.IsChecked, KeyOf(binary)));
+    }
+
+    private static bool IsRecordOfUser(IMethodSymbol method) => method.IsImplicitlyDeclared && method.ContainingType is { IsRecord: true } type && type.Locations.Any(location => location.IsInSource);
+
+    /// <summary>The second condition is only asked when the first one doesn't decide.</summary>
+    private void ShortCircuit(bool decidedBy, Action first, Action second)
+    {
+        var (decided, end) = (new JumpLabel(), new JumpLabel());
+        first();
+        Emit(new Branch(decided, decidedBy, Stops(end)));
+        second();
+        Emit(new Jump(end));
+        Mark(decided);
+        Emit(new PushConstant(decidedBy));
+        Mark(end);
+    }
+
+    private void Unary(IUnaryOperation unary)
+    {
+        Value(unary.Operand);
+        if (unary.OperatorMethod is { } method)
+            EmitCall(method, 1, null, unary.Syntax, [unary.Operand.Syntax]);
+        else if (unary.OperatorKind == UnaryOperatorKind.Hat)
+            Emit(new MakeIndex());
+        else
+            Emit(new UnaryOperator(unary.OperatorKind, unary.IsChecked, KeyOf(unary)));
+    }
+
+    private void Concatenate(IBinaryOperation binary)
+    {
+        var parts = new List<IOperation>();
+        Flatten(binary);
+        foreach (var part in parts)
+            Value(part);
+        var last = parts[parts.Count - 1].Syntax as LiteralExpressionSyntax;
+        var seam = last is null ? null : Seams.Of(last, body.Path);
+        Emit(new JoinText(parts.Count, [.. parts.Select(KeyOf)], [.. parts.Select(_ => (string?)null)], seam));
+
+        void Flatten(IOperation operation)
+        {
+            if (operation is IBinaryOperation { OperatorKind: BinaryOperatorKind.Add, Type.SpecialType: SpecialType.System_String, ConstantValue.HasValue: false } sum)
+            {
+                Flatten(sum.LeftOperand);
+                Flatten(sum.RightOperand);
+            }
+            else
+            {
+                // What is joined is converted to object first; its own type says how its text is made.
+                parts.Add(operation is IConversionOperation { IsImplicit: true, OperatorMethod: null, Operand: var plain } ? plain : operation);
+            }
+        }
+    }
+
+    private void Interpolate(IInterpolatedStringOperation text)
+    {
+        var types = new List<TypeKey?>();
+        var formats = new List<string?>();
+        foreach (var part in text.Parts)
+        {
+            switch (part)
+            {
+                case IInterpolatedStringTextOperation { Text: var literal }:
+                    Emit(new PushConstant(new TextValue((string)(literal.ConstantValue.Value ?? ""), [], [OriginOf(text.Syntax)])));
+                    types.Add(null);
+                    formats.Add(null);
+                    break;
+                case IInterpolationOperation hole:
+                    var value = hole.Expression is IConversionOperation { IsImplicit: true, OperatorMethod: null, Operand: var plain } ? plain : hole.Expression;
+                    Value(value);
+                    types.Add(KeyOf(value));
+                    formats.Add(hole.Alignment is not null ? "aligned" : hole.FormatString?.ConstantValue.Value as string);
+                    break;
+                default:
+                    Emit(new PushConstant(TextValue.Open));
+                    types.Add(null);
+                    formats.Add(null);
+                    break;
+            }
+        }
+
+        Emit(new JoinText(types.Count, types, formats, Seams.Of(text.Syntax, body.Path)));
+    }
+
+    private void Tuple(ITupleOperation tuple)
+    {
+        foreach (var element in tuple.Elements)
+            CopiedValue(element);
+        Emit(new MakeTuple(tuple.Elements.Length));
+    }
+
+    private void Choose(IConditionalOperation condition)
+    {
+        var (otherwise, end) = (new JumpLabel(), new JumpLabel());
+        Condition(condition.Condition, otherwise, jumpWhen: false, end);
+        CopiedValue(condition.WhenTrue);
+        Emit(new Jump(end));
+        Mark(otherwise);
+        if (condition.WhenFalse is { } other)
+            CopiedValue(other);
+        else
+            Emit(new PushConstant(null));
+        Mark(end);
+    }
+
+    private void Coalesce(ICoalesceOperation coalesce)
+    {
+        var end = new JumpLabel();
+        Value(coalesce.Value);
+        Emit(new Duplicate());
+        Emit(new NullTest());
+        Emit(new Branch(end, false, Stops(end)));
+        Emit(new Pop());
+        Value(coalesce.WhenNull);
+        Mark(end);
+    }
+
+    private void Access(IConditionalAccessOperation access)
+    {
+        var (isNull, end) = (new JumpLabel(), new JumpLabel());
+        var receiver = Temporary();
+        Value(access.Operation);
+        Emit(new StoreSlot(receiver));
+        Emit(new LoadSlot(receiver));
+        Emit(new NullTest());
+        Emit(new Branch(isNull, true, Stops(end)));
+        conditionalReceivers.Push(receiver);
+        Value(access.WhenNotNull);
+        conditionalReceivers.Pop();
+        Emit(new Jump(end));
+        Mark(isNull);
+        Emit(new PushConstant(null));
+        Mark(end);
+    }
+
+    private void Range(IRangeOperation range)
+    {
+        if (range.LeftOperand is { } start)
+            Value(start);
+        else
+            Emit(new PushConstant(0));
+        if (range.RightOperand is { } end)
+            Value(end);
+        else
+            Emit(new PushConstant(new IndexValue(0, FromEnd: true)));
+        Emit(new MakeRange());
+    }
+
+    private void ImplicitIndex(IImplicitIndexerReferenceOperation indexed)
+    {
+        Value(indexed.Instance);
+        Value(indexed.Argument);
+        Emit(new PartOf(KeyOf(indexed)));
+    }
+}

@@ -1,0 +1,389 @@
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.Operations;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>What can be assigned to: variables, fields, properties, elements.</summary>
+internal sealed partial class Lowerer
+{
+    /// <param name="Prepare">Evaluates what comes before, once: a receiver, an index.</param>
+    /// <param name="Load">Pushes what it holds.</param>
+    /// <param name="Store">Stores the value on the stack.</param>
+    private sealed record Target(Action Prepare, Action Load, Action Store);
+
+    private Target TargetOf(IOperation operation)
+    {
+        switch (operation)
+        {
+            case ILocalReferenceOperation { Local: var local }:
+                return new Target(Nothing, () => LoadVariable(local, local.IsRef), () => StoreVariable(local, local.IsRef));
+            case IParameterReferenceOperation { Parameter: var parameter }:
+                return ParameterTarget(parameter);
+            case IFieldReferenceOperation field:
+                return FieldTarget(field);
+            case IPropertyReferenceOperation property:
+                return PropertyTarget(property);
+            case IArrayElementReferenceOperation { Indices.Length: 1 } element:
+                var (array, index) = (Temporary(), Temporary());
+                return new Target(
+                    () => { Hold(element.ArrayReference, array); Hold(element.Indices[0], index); },
+                    () => { Emit(new LoadSlot(array)); Emit(new LoadSlot(index)); Emit(element.Indices[0].Type?.Name == "Range" ? new PartOf(KeyOf(element)) : new LoadElement(KeyOf(element))); },
+                    () =>
+                    {
+                        var value = Temporary();
+                        Emit(new StoreSlot(value));
+                        Emit(new LoadSlot(array));
+                        Emit(new LoadSlot(index));
+                        Emit(new LoadSlot(value));
+                        Emit(new StoreElement());
+                    });
+            case IDiscardOperation:
+                return new Target(Nothing, () => Emit(new PushConstant(null)), () => Emit(new Pop()));
+            case IDeclarationExpressionOperation { Expression: var declared }:
+                return TargetOf(declared);
+            case IParenthesizedOperation { Operand: var inner }:
+                return TargetOf(inner);
+            default:
+                return new Target(
+                    Nothing,
+                    () => Emit(new Unread($"'{Shorten(operation.Syntax.ToString())}'", KeyOf(operation))),
+                    () => { Emit(new Pop()); Emit(new Unread($"'{Shorten(operation.Syntax.ToString())}'", KeyOf(operation))); Emit(new Pop()); });
+        }
+    }
+
+    private static void Nothing()
+    {
+    }
+
+    private void Hold(IOperation operation, int slot)
+    {
+        Value(operation);
+        Emit(new StoreSlot(slot));
+    }
+
+    // The parameters of a primary constructor live as long as the object: they are fields of it.
+    private Target ParameterTarget(IParameterSymbol parameter)
+    {
+        if (IsPrimary(parameter) && !slots.ContainsKey(parameter))
+        {
+            var field = "<" + parameter.Name + ">";
+            var type = TypeKeys.Of(parameter.Type);
+            return new Target(
+                Nothing,
+                () => { Emit(new PushThis()); Emit(new LoadField(field, type)); },
+                () => StoreOnThis(field));
+        }
+
+        var isReference = parameter.RefKind is RefKind.Ref or RefKind.Out;
+        return new Target(Nothing, () => LoadVariable(parameter, isReference), () => StoreVariable(parameter, isReference));
+    }
+
+    private void StoreOnThis(string field)
+    {
+        var value = Temporary();
+        Emit(new StoreSlot(value));
+        Emit(new PushThis());
+        Emit(new LoadSlot(value));
+        Emit(new StoreField(field));
+    }
+
+    private static bool IsPrimary(IParameterSymbol parameter) =>
+        parameter.ContainingSymbol is IMethodSymbol { MethodKind: MethodKind.Constructor, DeclaringSyntaxReferences: [var declared] }
+        && declared.GetSyntax() is Microsoft.CodeAnalysis.CSharp.Syntax.TypeDeclarationSyntax;
+
+    private Target FieldTarget(IFieldReferenceOperation reference)
+    {
+        var field = reference.Field;
+        var type = KeyOf(reference);
+        if (field.ContainingType.IsTupleType)
+        {
+            var item = field.ContainingType.TupleElements.IndexOf(field);
+            if (item < 0)
+                item = field.ContainingType.TupleElements.IndexOf(field.CorrespondingTupleField ?? field);
+            if (item < 0 && int.TryParse(field.Name.Substring(Math.Min(4, field.Name.Length)), out var number))
+                item = number - 1;
+            return MemberTarget(reference.Instance!, item.ToString(System.Globalization.CultureInfo.InvariantCulture), type);
+        }
+
+        var isUsers = field.ContainingType.Locations.Any(location => location.IsInSource);
+        if (field.IsStatic)
+        {
+            return isUsers
+                ? StaticTarget(field.ContainingType, Members.IdOf(field), keepsSeam: field.DeclaredAccessibility == Accessibility.Private)
+                : new Target(Nothing, () => EmitFramework(field.ContainingType, "get_" + field.Name, type, 0, isStatic: true), () => Emit(new Pop()));
+        }
+
+        if (TypeKeys.Of(field.ContainingType).Shape == TypeShape.Numerics)
+        {
+            var owner = TargetOf(reference.Instance!);
+            return new Target(
+                reference.Instance is ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation ? owner.Prepare : Nothing,
+                () =>
+                {
+                    if (reference.Instance is ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation)
+                        owner.Load();
+                    else
+                        Value(reference.Instance!);
+                    Emit(new LoadField(field.Name, type));
+                },
+                () =>
+                {
+                    var value = Temporary();
+                    Emit(new StoreSlot(value));
+                    owner.Load();
+                    Emit(new LoadSlot(value));
+                    Emit(new SetComponent(field.Name));
+                    owner.Store();
+                });
+        }
+
+        return MemberTarget(reference.Instance!, Members.IdOf(field), type);
+    }
+
+    private Target MemberTarget(IOperation instance, string field, TypeKey type)
+    {
+        var owner = Temporary();
+        return new Target(
+            () => Hold(instance, owner),
+            () => { Emit(new LoadSlot(owner)); Emit(new LoadField(field, type)); },
+            () =>
+            {
+                var value = Temporary();
+                Emit(new StoreSlot(value));
+                Emit(new LoadSlot(owner));
+                Emit(new LoadSlot(value));
+                Emit(new StoreField(field));
+            });
+    }
+
+    private Target StaticTarget(ITypeSymbol type, string field, bool keepsSeam)
+    {
+        var id = TypeKeys.IdOf(type);
+        return new Target(Nothing, () => Emit(new LoadStatic(id, field, keepsSeam)), () => Emit(new StoreStatic(id, field)));
+    }
+
+    private Target PropertyTarget(IPropertyReferenceOperation reference)
+    {
+        var property = reference.Property;
+        var type = KeyOf(reference);
+        if (property.ContainingType.IsAnonymousType)
+            return MemberTarget(reference.Instance!, property.Name, type);
+        if (Members.IsPlainAuto(property))
+        {
+            return property.IsStatic
+                ? StaticTarget(property.ContainingType, Members.IdOf(property), keepsSeam: property.DeclaredAccessibility == Accessibility.Private)
+                : MemberTarget(reference.Instance!, Members.IdOf(property), type);
+        }
+
+        var owner = Temporary();
+        var arguments = reference.Arguments.OrderBy(argument => argument.Parameter?.Ordinal ?? 0).ToList();
+        var held = arguments.Select(_ => Temporary()).ToList();
+        return new Target(
+            () =>
+            {
+                if (reference.Instance is { } instance)
+                    Hold(instance, owner);
+                foreach (var argument in reference.Arguments)
+                    Hold(argument.Value, held[arguments.IndexOf(argument)]);
+            },
+            () =>
+            {
+                if (property.GetMethod is not { } getter)
+                {
+                    Emit(new PushOpen(type));
+                    return;
+                }
+
+                Receiver();
+                EmitCall(getter, held.Count, null, reference.Syntax, arguments.Select(argument => argument.Syntax));
+            },
+            () =>
+            {
+                var value = Temporary();
+                Emit(new StoreSlot(value));
+                if (property.SetMethod is not { } setter)
+                {
+                    // Only a constructor can set a property without a setter: its field.
+                    Emit(new LoadSlot(owner));
+                    Emit(new LoadSlot(value));
+                    Emit(new StoreField(Members.IdOf(property)));
+                    return;
+                }
+
+                Receiver();
+                Emit(new LoadSlot(value));
+                EmitCall(setter, held.Count + 1, null, reference.Syntax, []);
+                Emit(new Pop());
+            });
+
+        void Receiver()
+        {
+            if (reference.Instance is not null)
+                Emit(new LoadSlot(owner));
+            foreach (var slot in held)
+                Emit(new LoadSlot(slot));
+        }
+    }
+
+    private void Assign(ISimpleAssignmentOperation assignment)
+    {
+        var target = TargetOf(assignment.Target);
+        target.Prepare();
+        if (assignment.IsRef && assignment.Target is ILocalReferenceOperation { Local: var local })
+        {
+            Place(assignment.Value);
+            StoreVariable(local, isReference: false);
+            LoadVariable(local, isReference: true);
+            return;
+        }
+
+        CopiedValue(assignment.Value);
+        Emit(new Duplicate());
+        target.Store();
+    }
+
+    private void AssignCompound(ICompoundAssignmentOperation assignment)
+    {
+        var target = TargetOf(assignment.Target);
+        target.Prepare();
+        target.Load();
+        var isText = assignment.OperatorKind == BinaryOperatorKind.Add && assignment.Type?.SpecialType == SpecialType.System_String;
+        if (assignment.InConversion is { IsNumeric: true, IsIdentity: false })
+            Emit(new ConvertNumber(KeyOf(assignment.Value), assignment.IsChecked));
+        Value(assignment.Value);
+        if (assignment.OperatorMethod is { } method && !isText)
+            EmitCall(method, 2, null, assignment.Syntax, []);
+        else if (isText)
+            Emit(new JoinText(2, [KeyOf(assignment.Target), KeyOf(Unconverted(assignment.Value))], [null, null], Seams.Of(assignment.Value.Syntax, body.Path)));
+        else
+            Emit(new BinaryOperator(assignment.OperatorKind, assignment.IsChecked, KeyOf(assignment)));
+        if (assignment.OutConversion is { IsNumeric: true, IsIdentity: false })
+            Emit(new ConvertNumber(KeyOf(assignment), assignment.IsChecked));
+        Emit(new Duplicate());
+        target.Store();
+    }
+
+    private static IOperation Unconverted(IOperation operation) =>
+        operation is IConversionOperation { IsImplicit: true, OperatorMethod: null, Operand: var plain } ? plain : operation;
+
+    private void AssignIfNull(ICoalesceAssignmentOperation assignment)
+    {
+        var end = new JumpLabel();
+        var target = TargetOf(assignment.Target);
+        target.Prepare();
+        target.Load();
+        Emit(new Duplicate());
+        Emit(new NullTest());
+        Emit(new Branch(end, false, Stops(end)));
+        Emit(new Pop());
+        CopiedValue(assignment.Value);
+        Emit(new Duplicate());
+        target.Store();
+        Mark(end);
+    }
+
+    private void Step(IIncrementOrDecrementOperation step)
+    {
+        var target = TargetOf(step.Target);
+        target.Prepare();
+        target.Load();
+        if (step.IsPostfix)
+            Emit(new Duplicate());
+        var type = KeyOf(step.Target);
+        var kind = step.Kind == OperationKind.Increment ? BinaryOperatorKind.Add : BinaryOperatorKind.Subtract;
+        if (step.OperatorMethod is { } method)
+        {
+            EmitCall(method, 1, null, step.Syntax, []);
+        }
+        else
+        {
+            Emit(new PushConstant(Arithmetic.ConvertTo(1, Underlying(type).Shape, false)));
+            Emit(new BinaryOperator(kind, step.IsChecked, type));
+            if (IsNumber(type))
+                Emit(new ConvertNumber(type, step.IsChecked));
+        }
+
+        if (!step.IsPostfix)
+            Emit(new Duplicate());
+        target.Store();
+    }
+
+    private void AssignParts(IDeconstructionAssignmentOperation assignment)
+    {
+        Value(assignment.Value);
+        if (assignment.Type is { IsTupleType: false } || assignment.Value.Type is { IsTupleType: false })
+            Emit(new PartsOf(KeyOf(assignment.Value)));
+        else
+            Emit(new CopyValue());
+        Emit(new Duplicate());
+        Deconstruct(assignment.Target);
+    }
+
+    /// <summary>Stores the parts of the tuple on the stack in the targets of a deconstruction.</summary>
+    private void Deconstruct(IOperation target)
+    {
+        if (target is IDeclarationExpressionOperation { Expression: var declared })
+            target = declared;
+        if (target is not ITupleOperation tuple)
+        {
+            var single = TargetOf(target);
+            var value = Temporary();
+            Emit(new StoreSlot(value));
+            single.Prepare();
+            Emit(new LoadSlot(value));
+            single.Store();
+            return;
+        }
+
+        Emit(new PartsOf(new TypeKey("tuple", TypeShape.Tuple)));
+        Emit(new SplitTuple(tuple.Elements.Length));
+        var parts = tuple.Elements.Select(_ => Temporary()).ToList();
+        for (var i = parts.Count - 1; i >= 0; i--)
+            Emit(new StoreSlot(parts[i]));
+        for (var i = 0; i < parts.Count; i++)
+        {
+            Emit(new LoadSlot(parts[i]));
+            Deconstruct(tuple.Elements[i]);
+        }
+    }
+
+    /// <summary>Pushes the place that an argument by reference hands on.</summary>
+    private void Place(IOperation operation)
+    {
+        switch (operation)
+        {
+            case ILocalReferenceOperation { Local: { IsRef: false } local }:
+                Emit(new PushSlotCell(SlotOf(local), shared.Contains(local)));
+                break;
+            case ILocalReferenceOperation { Local: var local }:
+                LoadVariable(local, isReference: false);
+                break;
+            case IParameterReferenceOperation { Parameter: { RefKind: RefKind.Ref or RefKind.Out } parameter }:
+                LoadVariable(parameter, isReference: false);
+                break;
+            case IParameterReferenceOperation { Parameter: var parameter } when !IsPrimary(parameter) || slots.ContainsKey(parameter):
+                Emit(new PushSlotCell(SlotOf(parameter), shared.Contains(parameter)));
+                break;
+            case IFieldReferenceOperation { Field.IsStatic: false, Instance: { } instance, Field: var field }:
+                Value(instance);
+                Emit(new PushFieldCell(Members.IdOf(field)));
+                break;
+            case IArrayElementReferenceOperation { Indices.Length: 1 } element:
+                Value(element.ArrayReference);
+                Value(element.Indices[0]);
+                Emit(new PushElementCell());
+                break;
+            case IDeclarationExpressionOperation { Expression: var declared }:
+                Place(declared);
+                break;
+            case IDiscardOperation:
+                Emit(new PushSlotCell(Temporary(), isShared: false));
+                break;
+            default:
+                var held = Temporary();
+                Hold(operation, held);
+                Emit(new PushSlotCell(held, isShared: false));
+                break;
+        }
+    }
+}

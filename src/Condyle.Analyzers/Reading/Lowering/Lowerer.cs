@@ -1,0 +1,156 @@
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.Operations;
+using Microsoft.CodeAnalysis.Text;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Lowers one function from the compiler's operations to flat code. Operations that it doesn't know become <see cref="Unread"/>.</summary>
+internal sealed partial class Lowerer
+{
+    private readonly Lowerer? outer;
+    private readonly CodeBody body;
+    private readonly List<Instruction> code = [];
+    private readonly List<Handler> handlers = [];
+    private readonly Dictionary<ISymbol, int> slots = new(SymbolEqualityComparer.Default);
+    private readonly HashSet<ISymbol> shared;
+    private readonly List<(int Outer, int Inner)> captured = [];
+    private readonly List<JumpTarget> targets = [];
+    private readonly Stack<TextSpan> spans = new();
+    private readonly Dictionary<ISymbol, CodeBody> localFunctions = new(SymbolEqualityComparer.Default);
+    private readonly Dictionary<ISymbol, IReadOnlyList<(int, int)>> localCaptures = new(SymbolEqualityComparer.Default);
+    private readonly ISymbol? owner;
+    private int slotCount;
+
+    private Lowerer(CodeBody body, ISymbol? owner, Lowerer? outer, HashSet<ISymbol> shared)
+    {
+        this.body = body;
+        this.owner = owner;
+        this.outer = outer;
+        this.shared = shared;
+    }
+
+    /// <summary>Lowers a method, accessor, constructor or initialiser.</summary>
+    public static CodeBody Lower(string name, string path, IMethodSymbol? method, IEnumerable<IOperation> operations, Action<Lowerer>? before = null)
+    {
+        var roots = operations.ToList();
+        var lowered = new CodeBody(name, path)
+        {
+            ParameterCount = method?.Parameters.Length ?? 0,
+            ReturnsThis = method?.MethodKind == MethodKind.Constructor,
+            ReturnsValue = method is { ReturnsVoid: false } && method.MethodKind != MethodKind.Constructor,
+        };
+        var lowerer = new Lowerer(lowered, method, null, Captures.In(roots));
+        foreach (var parameter in method?.Parameters ?? [])
+            lowerer.Declare(parameter);
+        before?.Invoke(lowerer);
+        foreach (var root in roots)
+            lowerer.Body(root);
+        lowerer.Finish(roots);
+        return lowered;
+    }
+
+    private void Finish(IReadOnlyList<IOperation> roots)
+    {
+        if (code.Count == 0 || code[code.Count - 1] is not Return)
+            Emit(new Return(hasValue: false));
+        body.Code = [.. code];
+        body.Handlers = handlers;
+        body.SlotCount = slotCount;
+        body.CapturedSlots = [.. slots.Where(pair => shared.Contains(pair.Key) && captured.TrueForAll(capture => capture.Inner != pair.Value)).Select(pair => pair.Value)];
+        body.IsIterator = roots.Any(root => Captures.OwnDescendants(root).Any(operation => operation.Kind is OperationKind.YieldReturn or OperationKind.YieldBreak));
+    }
+
+    private void Body(IOperation root)
+    {
+        switch (root)
+        {
+            case IMethodBodyOperation method:
+                Statement(method.BlockBody ?? method.ExpressionBody);
+                break;
+            case IConstructorBodyOperation constructor:
+                if (constructor.Initializer is { } initializer)
+                    Statement(initializer);
+                Statement(constructor.BlockBody ?? constructor.ExpressionBody);
+                break;
+            case IBlockOperation block:
+                Statement(block);
+                break;
+            default:
+                // An expression body.
+                Value(root);
+                Emit(new Return(hasValue: true));
+                break;
+        }
+    }
+
+    private int Declare(ISymbol symbol)
+    {
+        if (!slots.TryGetValue(symbol, out var slot))
+            slots[symbol] = slot = slotCount++;
+        return slot;
+    }
+
+    private int Temporary() => slotCount++;
+
+    /// <summary>A variable's slot here; a variable of a function around this one is captured on its way in.</summary>
+    private int SlotOf(ISymbol symbol)
+    {
+        if (slots.TryGetValue(symbol, out var slot))
+            return slot;
+        if (outer is not null && shared.Contains(symbol) && outer.Knows(symbol))
+        {
+            var from = outer.SlotOf(symbol);
+            slots[symbol] = slot = slotCount++;
+            captured.Add((from, slot));
+            return slot;
+        }
+
+        return Declare(symbol);
+    }
+
+    /// <summary>Tells for a slot of a function around this one which slot holds the same variable here.</summary>
+    internal Func<int, int> SlotFor(Lowerer around)
+    {
+        var here = new Dictionary<int, int>();
+        // Capture now all that could be needed: once this function is lowered its slots are fixed.
+        foreach (var pair in around.slots.Where(pair => shared.Contains(pair.Key)).ToList())
+            here[pair.Value] = SlotOf(pair.Key);
+        return slot => here.TryGetValue(slot, out var mine) ? mine : throw new ReadingStopped("a local function captures a variable that its caller can't see");
+    }
+
+    private bool Knows(ISymbol symbol) => slots.ContainsKey(symbol)
+        || SymbolEqualityComparer.Default.Equals(symbol.ContainingSymbol, owner)
+        || (outer?.Knows(symbol) ?? false);
+
+    private void Emit(Instruction instruction)
+    {
+        if (instruction.Span == default && spans.Count > 0)
+            instruction.Span = spans.Peek();
+        code.Add(instruction);
+    }
+
+    private void Mark(JumpLabel label) => label.Position = code.Count;
+
+    /// <summary>Where the ways of a condition can end: where they join, and at the ends of the loops around it.</summary>
+    private JumpLabel[] Stops(params JumpLabel[] first) =>
+        [.. first, .. targets.Where(target => target.Symbol is not null).SelectMany(target => new[] { target.Continue, target.Break }).OfType<JumpLabel>()];
+
+    private void LoadVariable(ISymbol symbol, bool isReference)
+    {
+        var slot = SlotOf(symbol);
+        Emit(isReference ? new LoadThrough(slot, shared.Contains(symbol)) : shared.Contains(symbol) ? new LoadShared(slot) : new LoadSlot(slot));
+    }
+
+    private void StoreVariable(ISymbol symbol, bool isReference)
+    {
+        var slot = SlotOf(symbol);
+        Emit(isReference ? new StoreThrough(slot, shared.Contains(symbol)) : shared.Contains(symbol) ? new StoreShared(slot) : new StoreSlot(slot));
+    }
+
+    private Origin OriginOf(SyntaxNode syntax) => new(body.Path, syntax.Span);
+
+    private static TypeKey KeyOf(IOperation operation) => TypeKeys.Of(operation.Type);
+
+    /// <summary>A loop, switch or protected stretch that jumps can leave.</summary>
+    private sealed record JumpTarget(ILabelSymbol? Symbol, ILabelSymbol? ContinueSymbol, JumpLabel? Break, JumpLabel? Continue, IOperation? Finally);
+}

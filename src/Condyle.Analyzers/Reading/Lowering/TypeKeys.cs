@@ -1,0 +1,100 @@
+using System.Globalization;
+using Microsoft.CodeAnalysis;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Makes the symbol-free keys of types.</summary>
+internal static class TypeKeys
+{
+    private static readonly Dictionary<string, Type> CondyleTypes = typeof(RigDraft).Assembly.GetExportedTypes().ToDictionary(type => type.FullName!);
+
+    public static TypeKey Of(ITypeSymbol? type)
+    {
+        switch (type)
+        {
+            case null: return new TypeKey("object", TypeShape.Other) { IsReference = true };
+            case IArrayTypeSymbol array: return new TypeKey(NameOf(type), TypeShape.Array) { Element = Of(array.ElementType), IsReference = true };
+            case ITypeParameterSymbol parameter: return new TypeKey(parameter.Name, TypeShape.Parameter) { IsReference = parameter.IsReferenceType };
+        }
+
+        var named = type as INamedTypeSymbol;
+        if (type.OriginalDefinition.SpecialType == SpecialType.System_Nullable_T)
+            return new TypeKey(NameOf(type), TypeShape.Nullable) { Element = Of(named!.TypeArguments[0]) };
+        if (type.IsTupleType)
+            return new TypeKey(NameOf(type), TypeShape.Tuple) { Arguments = [.. named!.TupleElements.Select(element => Of(element.Type))] };
+        if (type.TypeKind == TypeKind.Enum)
+        {
+            return new TypeKey(NameOf(type), TypeShape.Enum)
+            {
+                Element = Of(named!.EnumUnderlyingType),
+                Members = [.. type.GetMembers().OfType<IFieldSymbol>().Where(field => field.HasConstantValue).Select(field => new KeyValuePair<string, object>(field.Name, field.ConstantValue!))],
+            };
+        }
+
+        if (ShapeOf(type.SpecialType) is { } primitive)
+            return new TypeKey(NameOf(type), primitive) { IsReference = type.IsReferenceType };
+        var plain = PlainNameOf(type);
+        if (CondyleTypes.TryGetValue(plain, out var condyle) && type.Locations.All(location => !location.IsInSource))
+            return new TypeKey(NameOf(type), TypeShape.Condyle) { Host = condyle, IsReference = type.IsReferenceType };
+        if (plain is "System.Numerics.Vector3" or "System.Numerics.Quaternion")
+            return new TypeKey(NameOf(type), TypeShape.Numerics) { Host = plain.EndsWith("3", StringComparison.Ordinal) ? typeof(System.Numerics.Vector3) : typeof(System.Numerics.Quaternion) };
+        var shape = type.Locations.Any(location => location.IsInSource) || type.IsAnonymousType ? TypeShape.User : TypeShape.Other;
+        return new TypeKey(shape == TypeShape.User ? IdOf(type) : NameOf(type), shape)
+        {
+            IsReference = type.IsReferenceType,
+            Arguments = named is null ? [] : [.. named.TypeArguments.Select(Of)],
+        };
+    }
+
+    /// <summary>The id by which a type of the user's is found again in a compilation.</summary>
+    public static string IdOf(ITypeSymbol type) => type.IsAnonymousType
+        ? "anonymous " + string.Join(",", type.GetMembers().OfType<IPropertySymbol>().Select(property => property.Name))
+        : type.OriginalDefinition.GetDocumentationCommentId() ?? NameOf(type);
+
+    /// <summary>The full name without type arguments.</summary>
+    public static string PlainNameOf(ITypeSymbol type)
+    {
+        var name = type.MetadataName;
+        var tick = name.IndexOf('`');
+        if (tick >= 0)
+            name = name.Substring(0, tick);
+        if (type.ContainingType is { } outer)
+            return PlainNameOf(outer) + "." + name;
+        return type.ContainingNamespace is { IsGlobalNamespace: false } space ? space.ToDisplayString() + "." + name : name;
+    }
+
+    public static MethodRef MethodOf(IMethodSymbol method) => new(
+        method.OriginalDefinition.GetDocumentationCommentId() ?? method.Name,
+        method.ContainingType is null ? "" : method.ContainingType.Locations.Any(location => location.IsInSource) ? IdOf(method.ContainingType) : PlainNameOf(method.ContainingType),
+        method.Name)
+    {
+        Returns = method.ReturnsVoid ? new TypeKey("void", TypeShape.Void) : method.MethodKind == MethodKind.Constructor ? Of(method.ContainingType) : Of(method.ReturnType),
+        IsStatic = method.IsStatic || method.MethodKind == MethodKind.Constructor,
+        IsDispatched = method.IsVirtual || method.IsAbstract || method.IsOverride || method.ContainingType?.TypeKind == TypeKind.Interface,
+        TypeParameters = [.. method.OriginalDefinition.TypeParameters.Select(parameter => parameter.Name)],
+        TypeArguments = [.. method.TypeArguments.Select(Of)],
+        Parameters = [.. method.Parameters.Select(parameter => Of(parameter.Type))],
+    };
+
+    private static string NameOf(ITypeSymbol type) => type.ToDisplayString(SymbolDisplayFormat.CSharpErrorMessageFormat).ToString(CultureInfo.InvariantCulture);
+
+    private static TypeShape? ShapeOf(SpecialType type) => type switch
+    {
+        SpecialType.System_Void => TypeShape.Void,
+        SpecialType.System_Boolean => TypeShape.Bool,
+        SpecialType.System_Char => TypeShape.Char,
+        SpecialType.System_SByte => TypeShape.SByte,
+        SpecialType.System_Byte => TypeShape.Byte,
+        SpecialType.System_Int16 => TypeShape.Int16,
+        SpecialType.System_UInt16 => TypeShape.UInt16,
+        SpecialType.System_Int32 => TypeShape.Int32,
+        SpecialType.System_UInt32 => TypeShape.UInt32,
+        SpecialType.System_Int64 => TypeShape.Int64,
+        SpecialType.System_UInt64 => TypeShape.UInt64,
+        SpecialType.System_Single => TypeShape.Single,
+        SpecialType.System_Double => TypeShape.Double,
+        SpecialType.System_Decimal => TypeShape.Decimal,
+        SpecialType.System_String => TypeShape.String,
+        _ => null,
+    };
+}

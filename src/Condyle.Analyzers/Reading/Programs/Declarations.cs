@@ -1,0 +1,63 @@
+using System.Runtime.CompilerServices;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>
+/// The fingerprint of what a compilation declares: all files without the bodies of their members but with initialisers, references and
+/// options. Lowered code of a file depends on the files around it only through that.
+/// </summary>
+internal sealed class Declarations
+{
+    private static readonly ConditionalWeakTable<SyntaxTree, Print> Prints = new();
+    private readonly ulong all;
+
+    private Declarations(ulong all) => this.all = all;
+
+    public static Declarations Of(Compilation compilation)
+    {
+        // A sum, so that one file's share can be taken out again.
+        var sum = (ulong)compilation.Options.GetHashCode() * 31;
+        foreach (var reference in compilation.References)
+            sum += (ulong)RuntimeHelpers.GetHashCode(reference) * 0x9E3779B97F4A7C15;
+        foreach (var tree in compilation.SyntaxTrees)
+            sum += PrintOf(tree);
+        return new Declarations(sum);
+    }
+
+    public ulong Without(SyntaxTree tree) => all - PrintOf(tree);
+
+    private static ulong PrintOf(SyntaxTree tree) => Prints.GetValue(tree, static of => new Print(Hash(of))).Value;
+
+    private static ulong Hash(SyntaxTree tree)
+    {
+        var hash = 14695981039346656037UL;
+        foreach (var character in tree.FilePath)
+            hash = (hash ^ character) * 1099511628211;
+        var pending = new Stack<SyntaxNodeOrToken>([tree.GetRoot()]);
+        while (pending.Count > 0)
+        {
+            var next = pending.Pop();
+            if (next.AsNode() is { } node)
+            {
+                if (node is BlockSyntax or ArrowExpressionClauseSyntax)
+                    continue;
+                foreach (var child in node.ChildNodesAndTokens().Reverse())
+                    pending.Push(child);
+                continue;
+            }
+
+            foreach (var character in next.AsToken().Text)
+                hash = (hash ^ character) * 1099511628211;
+            hash = (hash ^ ' ') * 1099511628211;
+        }
+
+        return hash;
+    }
+
+    private sealed class Print(ulong value)
+    {
+        public ulong Value { get; } = value;
+    }
+}

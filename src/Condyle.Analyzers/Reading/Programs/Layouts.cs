@@ -1,0 +1,36 @@
+using Microsoft.CodeAnalysis;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Works out which fields the objects of a type have, those of its bases included.</summary>
+internal static class Layouts
+{
+    public static UserType Of(INamedTypeSymbol type, string id)
+    {
+        var fields = new List<string>();
+        var types = new List<TypeKey?>();
+        for (var candidate = type; candidate is not null && candidate.Locations.Any(location => location.IsInSource); candidate = candidate.BaseType)
+        {
+            foreach (var field in candidate.GetMembers().OfType<IFieldSymbol>().Where(field => !field.IsStatic && !field.IsConst))
+                Add(Members.IdOf(field), field.Type);
+            foreach (var parameter in BodySource.PrimaryConstructorOf(candidate)?.Parameters ?? [])
+                Add("<" + parameter.Name + ">", parameter.Type);
+        }
+
+        return new UserType(id, fields, types, type.IsValueType, type.IsRecord || type.IsValueType);
+
+        void Add(string field, ITypeSymbol of)
+        {
+            if (fields.Contains(field))
+                return;
+            fields.Add(field);
+            types.Add(of is ITypeParameterSymbol ? null : TypeKeys.Of(of));
+        }
+    }
+
+    public static UserType StaticsOf(INamedTypeSymbol type, string id)
+    {
+        var fields = type.GetMembers().OfType<IFieldSymbol>().Where(field => field.IsStatic && !field.IsConst).ToList();
+        return new UserType(id, [.. fields.Select(Members.IdOf)], [.. fields.Select(field => (TypeKey?)TypeKeys.Of(field.Type))], false, false);
+    }
+}

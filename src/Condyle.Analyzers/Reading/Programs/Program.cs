@@ -1,0 +1,123 @@
+using Microsoft.CodeAnalysis;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>The code of one compilation as a reading asks for it: bodies by method, layouts by type. All by id, so that code needs no symbols.</summary>
+internal sealed class Program(Compilation compilation, CodeCache cache, Func<SyntaxTree, SemanticModel> models, CancellationToken cancellation)
+{
+    private readonly Dictionary<string, ISymbol?> symbols = [];
+    private readonly Dictionary<string, UserType?> types = [];
+    private readonly Dictionary<string, UserType> statics = [];
+    private readonly Dictionary<string, CodeBody?> bodies = [];
+    private readonly Dictionary<(string, string), CodeBody?> dispatched = [];
+    private readonly Dictionary<(string, string), bool> subtypes = [];
+
+    public BodySource Source { get; } = new(compilation, cache, models, cancellation);
+
+    /// <summary>The code of a method; none when its source isn't part of the compilation.</summary>
+    public CodeBody? BodyOf(MethodRef method) => BodyOf(method.Id, () => Find(method.Id) as IMethodSymbol);
+
+    public CodeBody? BodyOf(IMethodSymbol method) => BodyOf(method.OriginalDefinition.GetDocumentationCommentId() ?? method.Name, () => method.OriginalDefinition);
+
+    private CodeBody? BodyOf(string id, Func<IMethodSymbol?> symbol)
+    {
+        if (!bodies.TryGetValue(id, out var body))
+            bodies[id] = body = symbol() is { } method ? Source.Of(method) : null;
+        return body;
+    }
+
+    /// <summary>The code that a call of a virtual or interface method runs on an object of a type.</summary>
+    public CodeBody? BodyFor(UserType type, MethodRef method)
+    {
+        if (!dispatched.TryGetValue((type.Id, method.Id), out var body))
+            dispatched[(type.Id, method.Id)] = body = Find(type.Id) is INamedTypeSymbol own && Find(method.Id) is IMethodSymbol called && Dispatch.Find(own, called) is { } target ? BodyOf(target) : null;
+        return body;
+    }
+
+    public UserType? TypeOf(string id)
+    {
+        if (id.StartsWith("anonymous ", StringComparison.Ordinal))
+            return AnonymousType(id);
+        if (!types.TryGetValue(id, out var type))
+            types[id] = type = Find(id) is INamedTypeSymbol symbol ? Layouts.Of(symbol, id) : null;
+        return type;
+    }
+
+    public UserType AnonymousType(string id)
+    {
+        if (!types.TryGetValue(id, out var type))
+        {
+            var names = id.Substring("anonymous ".Length).Split([','], StringSplitOptions.RemoveEmptyEntries);
+            types[id] = type = new UserType(id, names, [.. names.Select(_ => (TypeKey?)null)], isStruct: false, comparesByParts: true);
+        }
+
+        return type!;
+    }
+
+    public UserType StaticsOf(string id)
+    {
+        if (!statics.TryGetValue(id, out var type))
+            statics[id] = type = Find(id) is INamedTypeSymbol symbol ? Layouts.StaticsOf(symbol, id) : new UserType(id, [], [], false, false);
+        return type;
+    }
+
+    public IReadOnlyList<CodeBody> StaticInitialisersOf(string id) => Find(id) is INamedTypeSymbol symbol ? Source.StaticInitialisersOf(symbol) : [];
+
+    public bool IsOfType(string id, string wanted)
+    {
+        if (!subtypes.TryGetValue((id, wanted), out var known))
+        {
+            known = Find(id) is INamedTypeSymbol own && Dispatch.BasesOf(own).Any(candidate => TypeKeys.IdOf(candidate) == wanted || candidate.ToDisplayString(SymbolDisplayFormat.CSharpErrorMessageFormat) == wanted);
+            subtypes[(id, wanted)] = known;
+        }
+
+        return known;
+    }
+
+    /// <summary>Whether an exception's type is another one or derives from it.</summary>
+    public bool IsException(string thrown, string caught)
+    {
+        if (thrown == caught)
+            return true;
+        var type = Find(thrown) as INamedTypeSymbol ?? compilation.GetTypeByMetadataName(thrown);
+        return type is not null && Dispatch.BasesOf(type).Any(candidate => TypeKeys.IdOf(candidate) == caught || TypeKeys.PlainNameOf(candidate) == caught);
+    }
+
+    public CodeBody? ToStringOf(UserType type) => MethodNamed(type, "ToString", parameters: 0);
+
+    public CodeBody? EnumeratorOf(UserType type) => MethodNamed(type, "GetEnumerator", parameters: 0);
+
+    public CodeBody? DeconstructorOf(UserType type) => Find(type.Id) is INamedTypeSymbol symbol
+        && symbol.GetMembers("Deconstruct").OfType<IMethodSymbol>().FirstOrDefault(method => !method.IsImplicitlyDeclared) is { } found ? BodyOf(found) : null;
+
+    /// <summary>The fields behind the parameters of a record, in order.</summary>
+    public IReadOnlyList<string>? PartsOf(UserType type)
+    {
+        if (type.Id.StartsWith("anonymous ", StringComparison.Ordinal))
+            return type.Fields;
+        return Find(type.Id) is INamedTypeSymbol { IsRecord: true } record && BodySource.PrimaryConstructorOf(record) is { } primary
+            ? [.. primary.Parameters.Select(parameter => record.GetMembers(parameter.Name).OfType<IPropertySymbol>().FirstOrDefault() is { } property ? Members.IdOf(property) : "")]
+            : null;
+    }
+
+    private CodeBody? MethodNamed(UserType type, string name, int parameters)
+    {
+        for (var candidate = Find(type.Id) as INamedTypeSymbol; candidate is not null; candidate = candidate.BaseType)
+        {
+            if (!candidate.Locations.Any(location => location.IsInSource))
+                return null;
+            if (candidate.GetMembers(name).OfType<IMethodSymbol>().FirstOrDefault(method => method.Parameters.Length == parameters && !method.IsImplicitlyDeclared) is { } found)
+                return BodyOf(found);
+        }
+
+        return null;
+    }
+
+    private ISymbol? Find(string id)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        if (!symbols.TryGetValue(id, out var symbol))
+            symbols[id] = symbol = id.Length > 1 && id[1] == ':' ? DocumentationCommentId.GetFirstSymbolForDeclarationId(id, compilation) : null;
+        return symbol;
+    }
+}

@@ -1,0 +1,112 @@
+using Condyle.Model;
+using Condyle.Naming;
+using Condyle.Rules;
+using Microsoft.CodeAnalysis;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Reads a rig definition, or a helper that no definition reaches, path by path.</summary>
+internal static class RigReader
+{
+    public static ReadingResult ReadDefinition(INamedTypeSymbol definition, IMethodSymbol define, Program program, Conventions conventions, CancellationToken cancellation) =>
+        Read(definition.Name, define, program, conventions, cancellation, machine =>
+        {
+            var self = New(machine, definition);
+            var body = machine.Program.BodyFor(self.Type, TypeKeys.MethodOf(define)) ?? machine.Program.BodyOf(define);
+            if (body is not null)
+                machine.Call(body, self, [machine.Draft]);
+        });
+
+    /// <summary>Reads a method with parameters of which only the types are known: what it finds holds for every caller.</summary>
+    public static ReadingResult ReadHelper(IMethodSymbol helper, Program program, Conventions conventions, CancellationToken cancellation) =>
+        Read(helper.Name, helper, program, conventions, cancellation, machine =>
+        {
+            var body = machine.Program.BodyOf(helper);
+            object? self = helper.IsStatic ? null : new OpenValue(TypeKeys.Of(helper.ContainingType));
+            var arguments = helper.Parameters.Select(parameter => Opens.Of(TypeKeys.Of(parameter.Type), machine, canFork: true));
+            if (body is { IsIterator: false })
+                machine.Call(body, self, [.. arguments.Select((value, index) => helper.Parameters[index].RefKind is RefKind.Ref or RefKind.Out ? new Cell([value], 0) : value)]);
+        });
+
+    private static ReadingResult Read(string name, IMethodSymbol entry, Program program, Conventions conventions, CancellationToken cancellation, Action<Machine> run)
+    {
+        var paths = new List<ReadPath>();
+        var decisions = new Decisions();
+        string? failure = null;
+        do
+        {
+            decisions.Restart();
+            var machine = new Machine(program, new RigDraft(conventions, new ProgramPlaces()), decisions, cancellation);
+            var fails = Run(machine, run);
+            if (fails is not null && fails.IsFailure)
+                failure ??= fails.Reason;
+            else
+                paths.Add(Finish(machine, fails, entry, conventions, cancellation));
+        }
+        while (decisions.Advance());
+
+        if (paths.Count == 0 && failure is not null)
+        {
+            // Whichever way it goes, the code throws.
+            decisions = new Decisions();
+            var machine = new Machine(program, new RigDraft(conventions, new ProgramPlaces()), decisions, cancellation);
+            paths.Add(Finish(machine, Run(machine, run), entry, conventions, cancellation));
+        }
+
+        return new ReadingResult(name, paths, [.. program.Source.Files], [.. program.Source.Methods]);
+    }
+
+    private static Stop? Run(Machine machine, Action<Machine> run)
+    {
+        try
+        {
+            run(machine);
+            return null;
+        }
+        catch (ThrownByCode thrown)
+        {
+            return new Stop(thrown.Message.Length > 0 ? thrown.Message : thrown.Type, IsFailure: true, machine.LastPlace);
+        }
+        catch (ReadingStopped stopped)
+        {
+            return new Stop(stopped.Message, IsFailure: false, machine.LastPlace);
+        }
+#pragma warning disable CA1031 // A reading must never take the compiler down: what it didn't expect is reported as code that wasn't read.
+        catch (Exception unexpected) when (unexpected is not OperationCanceledException)
+#pragma warning restore CA1031
+        {
+            return new Stop($"the reader failed with {unexpected.GetType().Name}: {unexpected.Message}", IsFailure: false, machine.LastPlace);
+        }
+    }
+
+    private static ReadPath Finish(Machine machine, Stop? stop, IMethodSymbol entry, Conventions conventions, CancellationToken cancellation)
+    {
+        if (stop is not null)
+        {
+            var location = entry.Locations[0];
+            var at = stop.At ?? new Origin(location.SourceTree?.FilePath ?? "", location.SourceSpan);
+            machine.Draft.Log.Scope = 0;
+            machine.Draft.Record(new Gap(machine.Places.At(at), stop.Reason, stop.IsFailure));
+            machine.Draft.Record(new AllTouched());
+        }
+
+        var model = RigModel.Of(machine.Draft.Log);
+        return new ReadPath(model, machine.Places, machine.Calls, RuleBook.Check(model, conventions, cancellation));
+    }
+
+    private static ObjectValue New(Machine machine, INamedTypeSymbol definition)
+    {
+        var type = machine.Program.TypeOf(TypeKeys.IdOf(definition)) ?? throw new ReadingStopped($"the type '{definition.Name}' has no source");
+        machine.StaticsOf(type.Id);
+        var self = type.New(machine);
+        var constructor = definition.InstanceConstructors.OrderBy(candidate => candidate.Parameters.Length).FirstOrDefault(candidate => !IsCopy(candidate, definition));
+        if (constructor is not null && machine.Program.BodyOf(constructor) is { } body)
+            machine.Call(body, self, [.. constructor.Parameters.Select(parameter => Opens.Of(TypeKeys.Of(parameter.Type), machine, canFork: true))]);
+        return self;
+    }
+
+    private static bool IsCopy(IMethodSymbol constructor, INamedTypeSymbol type) =>
+        type.IsRecord && constructor.Parameters.Length == 1 && SymbolEqualityComparer.Default.Equals(constructor.Parameters[0].Type, type);
+
+    private sealed record Stop(string Reason, bool IsFailure, Origin? At);
+}

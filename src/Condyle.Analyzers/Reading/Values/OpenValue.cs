@@ -1,0 +1,16 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>A value that the reading doesn't know. It has an identity: the same unknown is decided the same way wherever it turns up.</summary>
+internal sealed class OpenValue(TypeKey? type, bool canFork = false)
+{
+    public TypeKey? Type { get; } = type;
+
+    /// <summary>Whether it is a boolean, an enum or a side that came from outside, which is read both ways.</summary>
+    public bool CanFork { get; } = canFork && type is { IsForkable: true };
+
+    /// <summary>The unknown of which this is the negation.</summary>
+    public OpenValue? NegationOf { get; init; }
+
+    /// <summary>A value of which not even the type is known; whoever uses it knows what type it wants.</summary>
+    public static OpenValue Any { get; } = new(null);
+}

@@ -1,0 +1,19 @@
+using Condyle.Model;
+using Condyle.Naming;
+
+namespace Condyle.Rules;
+
+/// <summary>CDY9001: rig code that throws whenever it runs builds no rig.</summary>
+internal sealed class RigCodeFails : Rule
+{
+    public override string Id => "CDY9001";
+
+    public override string Title => "Rig code that fails whenever it runs";
+
+    public override Severity Severity => Severity.Error;
+
+    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
+        from gap in model.Gaps
+        where gap.IsFailure
+        select new Finding(this, null, $"This code fails whenever it runs, so there will be no rig: {gap.Reason}", gap.Place);
+}

@@ -1,0 +1,19 @@
+using Condyle.Model;
+using Condyle.Naming;
+
+namespace Condyle.Rules;
+
+/// <summary>CDY9002: a rig of which a part couldn't be read is checked only as far as it was.</summary>
+internal sealed class RigNotReadWhole : Rule
+{
+    public override string Id => "CDY9002";
+
+    public override string Title => "Rig not read whole";
+
+    public override Severity Severity => Severity.Info;
+
+    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
+        from gap in model.Gaps
+        where !gap.IsFailure
+        select new Finding(this, null, $"The rig is not read whole, so slips in it may go unseen: {gap.Reason}.", gap.Place);
+}
