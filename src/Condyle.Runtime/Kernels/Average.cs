@@ -5,11 +5,11 @@ namespace Condyle.Runtime.Kernels;
 /// <summary>Weighted means of rotations.</summary>
 internal static class Average
 {
-    /// <summary>The iteration ends when a step turns by less than this, in radians of the half angle.</summary>
-    public const float Tolerance = 3e-7f;
+    /// <summary>The iteration ends at a step below this, in radians of the half angle: a float's rounding.</summary>
+    public const float Tolerance = 1e-7f;
 
     /// <summary>The iteration ends after this many steps.</summary>
-    public const int MostSteps = 64;
+    public const int MostSteps = 200;
 
     /// <summary>From <paramref name="a"/> to <paramref name="b"/> on the shortest arc; at a half turn apart, where there are two, on the one that the signs as given say.</summary>
     public static Quaternion Slerp(Quaternion a, Quaternion b, float amount)
@@ -26,8 +26,8 @@ internal static class Average
     }
 
     /// <summary>
-    /// The weighted spherical average (Buss and Fillmore 2001, "Spherical averages and applications to spherical splines and interpolation", algorithm A1),
-    /// from the first rotation of the largest weight. The weights add up to <paramref name="total"/>, above zero.
+    /// The weighted spherical average (Buss and Fillmore 2001, "Spherical averages and applications to spherical splines and interpolation"),
+    /// algorithm A1, from the first rotation of the largest weight. The weights add up to <paramref name="total"/>, above zero.
     /// </summary>
     public static Quaternion Spherical(ReadOnlySpan<Quaternion> turns, ReadOnlySpan<float> weights, float total)
     {
@@ -39,13 +39,13 @@ internal static class Average
         }
 
         var mean = turns[start];
-        for (var step = 0; step < MostSteps; step++)
+        for (var count = 0; count < MostSteps; count++)
         {
-            var sum = Vector3.Zero;
+            var step = Vector3.Zero;
             for (var i = 0; i < turns.Length; i++)
-                sum += Log(Quaternion.Conjugate(mean) * turns[i]) * (weights[i] / total);
-            mean = Quaternion.Normalize(mean * Exp(sum));
-            if (sum.Length() < Tolerance)
+                step += Log(Quaternion.Conjugate(mean) * turns[i]) * (weights[i] / total);
+            mean = Quaternion.Normalize(mean * Exp(step));
+            if (step.Length() < Tolerance)
                 break;
         }
 

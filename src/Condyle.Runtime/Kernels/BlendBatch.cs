@@ -1,6 +1,6 @@
 namespace Condyle.Runtime.Kernels;
 
-/// <summary>Blends of lone nodes and of chains' first joints: the sources' world frames, seen from where the target's channels stand, and averaged there.</summary>
+/// <summary>Blends of lone nodes and of chains' first joints: the sources' world frames, averaged in the space that the target's channels stand in.</summary>
 internal sealed class BlendBatch : Batch
 {
     public required BlendTargets Targets { get; init; }
@@ -13,20 +13,15 @@ internal sealed class BlendBatch : Batch
         for (var i = 0; i < Targets.Count; i++)
         {
             var stand = Targets.Stand(i, pose);
+            var from = Rigid.Of(stand);
             pose.Mix.Clear();
             for (; source < Sources.Ends[i]; source++)
             {
-                var weight = pose.Weights[Sources.Weights[source]];
-                if (weight <= 0)
-                    continue;
-                var local = pose.Worlds[Sources.Worlds[source]].In(stand);
-                pose.Mix.Add(local.Origin, Rotation.Of(local, Targets.RestScales[i]), weight);
+                if (Sources.Weight(source, pose) is > 0 and var weight)
+                    pose.Mix.Add(Sources.Frame(source, pose).In(from), weight);
             }
 
-            if (pose.Mix.TryAverage(out var move, out var turn))
-                Targets.Write(i, move, turn, pose);
-            else
-                Targets.WriteRest(i, pose);
+            Targets.Write(i, stand, from, pose);
         }
     }
 }

@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace Condyle.Runtime.Kernels;
 
 /// <summary>The nodes that blends write: where their channels stand, and their rest, which they take while all weights are zero.</summary>
@@ -22,13 +20,22 @@ internal sealed class BlendTargets
     /// <summary>The frame that a target's channels stand in.</summary>
     public Affine Stand(int i, Buffers pose) => pose.Worlds[Bases[i]] * Placements[i];
 
-    public void WriteRest(int i, Buffers pose) => Write(i, RestMoves[i], RestTurns[i], pose);
-
-    public void Write(int i, Vector3 move, Quaternion turn, Buffers pose)
+    /// <summary>Writes what was mixed, which is seen from a frame, as channels.</summary>
+    public void Write(int i, in Affine stand, in Rigid from, Buffers pose)
     {
-        pose.Moves[Channels[i]] = move;
-        pose.Turns[Channels[i]] = turn;
-        pose.Scales[Channels[i]] = RestScales[i];
+        var channel = Channels[i];
+        pose.Scales[channel] = RestScales[i];
+        if (pose.Mix.TryAverage(out var mean))
+        {
+            var local = (from * mean).ToAffine().In(stand);
+            pose.Moves[channel] = local.Origin;
+            pose.Turns[channel] = Rotation.Of(local, RestScales[i]);
+        }
+        else
+        {
+            pose.Moves[channel] = RestMoves[i];
+            pose.Turns[channel] = RestTurns[i];
+        }
     }
 }
 
@@ -42,4 +49,8 @@ internal sealed class BlendSources
 
     /// <summary>The weight slot of each source.</summary>
     public required int[] Weights { get; init; }
+
+    public float Weight(int source, Buffers pose) => pose.Weights[Weights[source]];
+
+    public Rigid Frame(int source, Buffers pose) => Rigid.Of(pose.Worlds[Worlds[source]]);
 }

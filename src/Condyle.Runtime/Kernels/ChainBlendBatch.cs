@@ -1,10 +1,8 @@
-using System.Numerics;
-
 namespace Condyle.Runtime.Kernels;
 
 /// <summary>
-/// Blends of a chain's later joints: the average of where each source joint stands in the source joint before, taken from the chain's joint before,
-/// and brought into the space of the target's channels. From joint to joint frames are taken without scale, as metres in the world.
+/// Blends of a chain's later joints: where each source joint stands in the source joint before it, averaged, and taken from the chain's joint before,
+/// so that bones keep their length halfway.
 /// </summary>
 internal sealed class ChainBlendBatch : Batch
 {
@@ -26,27 +24,11 @@ internal sealed class ChainBlendBatch : Batch
             pose.Mix.Clear();
             for (; source < Sources.Ends[i]; source++)
             {
-                var weight = pose.Weights[Sources.Weights[source]];
-                if (weight <= 0)
-                    continue;
-                var (before, at) = (pose.Worlds[SourcesBefore[source]], pose.Worlds[Sources.Worlds[source]]);
-                var back = Quaternion.Conjugate(Rotation.Of(before, Vector3.One));
-                pose.Mix.Add(Vector3.Transform(at.Origin - before.Origin, back), back * Rotation.Of(at, Vector3.One), weight);
+                if (Sources.Weight(source, pose) is > 0 and var weight)
+                    pose.Mix.Add(Sources.Frame(source, pose).In(Rigid.Of(pose.Worlds[SourcesBefore[source]])), weight);
             }
 
-            if (pose.Mix.TryAverage(out var move, out var turn))
-                WriteBone(i, move, turn, pose);
-            else
-                Targets.WriteRest(i, pose);
+            Targets.Write(i, Targets.Stand(i, pose), Rigid.Of(pose.Worlds[Before[i]]), pose);
         }
-    }
-
-    private void WriteBone(int i, Vector3 move, Quaternion turn, Buffers pose)
-    {
-        var before = pose.Worlds[Before[i]];
-        var carry = Rotation.Of(before, Vector3.One);
-        var world = Affine.Rigid(before.Origin + Vector3.Transform(move, carry), carry * turn);
-        var local = world.In(Targets.Stand(i, pose));
-        Targets.Write(i, local.Origin, Rotation.Of(local, Targets.RestScales[i]), pose);
     }
 }

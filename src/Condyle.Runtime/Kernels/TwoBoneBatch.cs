@@ -90,17 +90,17 @@ internal sealed class TwoBoneBatch : Batch
             return (0, first);
         var foot = (((first - second) * ((first + second) / reach)) + reach) / 2;
 
-        // Heron's formula: no difference of squares, which would lose the height of an almost straight limb.
-        var area = (first + second + reach) * MathF.Max(0, first + second - reach)
-            * MathF.Max(0, reach + first - second) * MathF.Max(0, reach - first + second);
-        return (foot, MathF.Sqrt(area) / (2 * reach));
+        // Heron's formula: no difference of squares, which would lose the height of an almost straight limb; exactly zero where the reach is at its end.
+        var (sum, difference) = (first + second, first - second);
+        var area = (sum + reach) * (sum - reach) * (reach + difference) * (reach - difference);
+        return (foot, MathF.Sqrt(MathF.Max(0, area)) / (2 * reach));
     }
 
     /// <summary>Writes a turn in the world as a joint's channel, and gives the frame of the turned joint.</summary>
     private static Affine Turn(int channel, Quaternion world, in Affine stand, Buffers pose)
     {
-        var turn = Rotation.Of(Affine.Rigid(Vector3.Zero, world).In(stand), Vector3.One);
+        var turn = Rotation.Of(Affine.Of(Vector3.Zero, world, Vector3.One).In(stand), Vector3.One);
         pose.Turns[channel] = turn;
-        return stand * Affine.Rigid(Vector3.Zero, turn);
+        return stand * Affine.Of(Vector3.Zero, turn, Vector3.One);
     }
 }

@@ -34,16 +34,16 @@ internal sealed class BlendedChain : IChannelWriter
 
     public Trs ChannelsOf(RigNode joint, PoseFrames frames)
     {
-        var parent = frames.ParentOf(joint);
+        var stand = frames.StandOf(joint);
         var previous = order[joint.Id] > 0 ? Joints[order[joint.Id] - 1] : null;
-        var from = (previous is null ? parent : frames.WorldOf(previous)).Frame;
+        var from = (previous is null ? stand : frames.WorldOf(previous)).Frame;
         var each = sources.Select(source =>
         {
             var start = previous is null ? from : frames.WorldOf(source[previous.Id]).Frame;
             return start.Inverse() * frames.WorldOf(source[joint.Id]).Frame;
         }).ToList(); // all of them, so that a loop is found whatever the switches say
         return BlendWeights.Of(blend, frames) is { } weights
-            ? frames.Project(joint, parent.Inverse() * from * FrameAverage.Of(each, weights))
+            ? frames.Project(joint, stand.Inverse() * from * FrameAverage.Of(each, weights))
             : RestPose.ChannelsOf(joint);
     }
 }
