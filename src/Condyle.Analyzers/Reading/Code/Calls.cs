@@ -138,7 +138,10 @@ internal sealed class ConstructorCall(MethodRef constructor, int count, int[]? o
 internal sealed class NewException(TypeKey type, int count) : Instruction
 {
     public override void Run(Machine machine, Frame frame) =>
-        frame.Push(new ExceptionValue(type.Id, frame.PopMany(count).OfType<TextValue>().FirstOrDefault()?.ToString() ?? ""));
+        frame.Push(new ExceptionValue(type.Id, frame.PopMany(count) is [TextValue message] && message.TryKnown(out var known) && !TakesParameterName ? known : ""));
+
+    // Their first text is the name of a parameter, and the message is the framework's.
+    private bool TakesParameterName => type.Id is "System.ArgumentNullException" or "System.ArgumentOutOfRangeException" or "System.ObjectDisposedException";
 }
 
 internal static class Arguments

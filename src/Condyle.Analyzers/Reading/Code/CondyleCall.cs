@@ -3,7 +3,7 @@ using Microsoft.CodeAnalysis.Text;
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>Calls a member of Condyle on the real draft.</summary>
-internal sealed class CondyleCall(string id, bool isInstance, int count, TypeKey? returns) : Instruction
+internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? order, TypeKey? returns) : Instruction
 {
     private readonly DraftMember? member = DraftMember.Find(id);
 
@@ -18,7 +18,7 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, TypeKey
 
     public override void Run(Machine machine, Frame frame)
     {
-        var arguments = frame.PopMany(count);
+        var arguments = Arguments.InOrder(frame.PopMany(count), order);
         var self = isInstance ? frame.Pop() : null;
         frame.Push(Call(machine, frame.Body.Path, self, arguments));
     }

@@ -30,5 +30,6 @@ internal sealed class PlaceTable
 
     public Origin? Find(PlaceId place) => place.Value > 0 ? places[place.Value - 1].Call : null;
 
-    public Origin? LineOf(PlaceId place) => place.Value > 0 ? new Origin(places[place.Value - 1].Call.Path, places[place.Value - 1].Line) : null;
+    /// <summary>Where the line is that the running program knows; none where it knows none.</summary>
+    public Origin? LineOf(PlaceId place) => place.Value > 0 && places[place.Value - 1].Line != default ? new Origin(places[place.Value - 1].Call.Path, places[place.Value - 1].Line) : null;
 }

@@ -25,6 +25,10 @@ internal static class OtherCalls
         FrameworkTable.Pure("System.Char.ToUpperInvariant", arguments => arguments[0] is char character ? char.ToUpperInvariant(character) : null);
         FrameworkTable.Pure("System.Char.ToLowerInvariant", arguments => arguments[0] is char character ? char.ToLowerInvariant(character) : null);
 
+        FrameworkTable.Open("System.Exception.get_Message", (_, arguments) => arguments[0] is ExceptionValue { Message.Length: > 0 } thrown ? TextValue.Plain(thrown.Message) : TextValue.Open);
+
+        FrameworkTable.Open("System.Index.op_Implicit", (_, arguments) => Arithmetic.AsIndex(arguments[0]) is { } index ? new IndexValue(index, FromEnd: false) : OpenValue.Any);
+
         // Writing to the console or a debugger changes nothing of a rig.
         foreach (var name in new[] { "System.Console.WriteLine", "System.Console.Write", "System.Diagnostics.Debug.WriteLine", "System.Diagnostics.Debug.Assert", "System.GC.SuppressFinalize" })
             FrameworkTable.Open(name, (_, _) => null);

@@ -76,7 +76,7 @@ internal sealed partial class Lowerer
         var hasReceiver = !method.IsStatic && method.MethodKind != MethodKind.Constructor;
         if (TypeKeys.Of(method.ContainingType).Shape == TypeShape.Condyle)
         {
-            return new CondyleCall(reference.Id, hasReceiver, count, reference.Returns)
+            return new CondyleCall(reference.Id, hasReceiver, count, order, reference.Returns)
             {
                 Span = SpanOf(syntax),
                 ArgumentSpans = [.. sources.Select(source => source?.Span)],
@@ -107,8 +107,8 @@ internal sealed partial class Lowerer
         _ => syntax,
     };
 
-    // The compiler's caller line is the line of a call's own parenthesis.
-    private static TextSpan ParenthesisOf(SyntaxNode syntax) => syntax is InvocationExpressionSyntax { ArgumentList.OpenParenToken: var open } ? open.Span : syntax.Span;
+    // The compiler's caller line is the line of a call's own parenthesis; a method group has none.
+    private static TextSpan ParenthesisOf(SyntaxNode syntax) => syntax is InvocationExpressionSyntax { ArgumentList.OpenParenToken: var open } ? open.Span : default;
 
     private void Creation(IObjectCreationOperation creation)
     {
