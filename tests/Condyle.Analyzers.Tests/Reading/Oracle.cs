@@ -9,7 +9,7 @@ namespace Condyle.Analyzers.Tests.Reading;
 /// <summary>Reads a definition and runs it, and compares the two models element for element, places by their lines.</summary>
 internal static class Oracle
 {
-    private const string Usings = "using System; using System.Collections.Generic; using System.Linq; using System.Numerics; using Condyle;\n";
+    public const string Usings = "using System; using System.Collections.Generic; using System.Linq; using System.Numerics; using Condyle;\n";
 
     /// <summary>A rig whose <c>Define</c> has the given body; further members stand beside it.</summary>
     public static string Rig(string body, string members = "") =>

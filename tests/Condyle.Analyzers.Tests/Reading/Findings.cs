@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using Condyle.Analyzers.Reporting;
+using Condyle.Tests.Shared;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.Diagnostics;
+
+namespace Condyle.Analyzers.Tests.Reading;
+
+/// <summary>Runs the analyzer as the compiler does and gives back what it reports, as <c>id text-at-the-place</c>.</summary>
+internal static class Findings
+{
+    public static async Task<IReadOnlyList<string>> In(string body, string members = "", string more = "") =>
+        await InFiles(("rig.cs", Oracle.Rig(body, members)), ("more.cs", Oracle.Usings + more));
+
+    public static async Task<IReadOnlyList<string>> InFiles(params (string Path, string Source)[] files)
+    {
+        var found = await Diagnostics(CompiledCode.Compile(files));
+        return [.. found
+            .OrderBy(diagnostic => diagnostic.Location.SourceTree!.FilePath).ThenBy(diagnostic => diagnostic.Location.SourceSpan.Start)
+            .Select(diagnostic => $"{diagnostic.Id} {diagnostic.Location.SourceTree!.GetText().ToString(diagnostic.Location.SourceSpan)}")];
+    }
+
+    public static async Task<ImmutableArray<Diagnostic>> Diagnostics(Compilation compilation, CancellationToken cancellation = default)
+    {
+        var options = new CompilationWithAnalyzersOptions(new AnalyzerOptions([]), onAnalyzerException: null, concurrentAnalysis: true, logAnalyzerExecutionTime: false);
+        return await new CompilationWithAnalyzers(compilation, [new RigAnalyzer()], options).GetAnalyzerDiagnosticsAsync(cancellation);
+    }
+}
