@@ -45,7 +45,7 @@ internal static class FrameworkTable
             return CallUnknown(machine, method, arguments, at, returns);
         for (var i = 0; i < arguments.Length; i++)
             arguments[i] = machine.Decide(arguments[i]);
-        if (!method.IsStatic && method.Name != ".ctor")
+        if (!method.IsStatic && method.Name != ".ctor" && method.ContainingType != "System.Nullable")
             Fields.ThrowIfNull(arguments[0]);
         if (!known.TakesOpen && !arguments.All(KnownEquality.IsKnown))
             return Opens.Of(returns, machine);

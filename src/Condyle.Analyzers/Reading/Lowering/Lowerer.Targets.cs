@@ -1,4 +1,5 @@
 using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Microsoft.CodeAnalysis.Operations;
 
 namespace Condyle.Analyzers.Reading;
@@ -89,7 +90,7 @@ internal sealed partial class Lowerer
 
     private static bool IsPrimary(IParameterSymbol parameter) =>
         parameter.ContainingSymbol is IMethodSymbol { MethodKind: MethodKind.Constructor, DeclaringSyntaxReferences: [var declared] }
-        && declared.GetSyntax() is Microsoft.CodeAnalysis.CSharp.Syntax.TypeDeclarationSyntax;
+        && declared.GetSyntax() is TypeDeclarationSyntax;
 
     private Target FieldTarget(IFieldReferenceOperation reference)
     {
@@ -176,6 +177,7 @@ internal sealed partial class Lowerer
         }
 
         var owner = Temporary();
+        var isBase = reference.Instance is IInstanceReferenceOperation { Syntax: BaseExpressionSyntax };
         var arguments = reference.Arguments.OrderBy(argument => argument.Parameter?.Ordinal ?? 0).ToList();
         var held = arguments.Select(_ => Temporary()).ToList();
         return new Target(
@@ -195,7 +197,7 @@ internal sealed partial class Lowerer
                 }
 
                 Receiver();
-                EmitCall(getter, held.Count, null, reference.Syntax, arguments.Select(argument => argument.Syntax));
+                EmitCall(getter, held.Count, null, reference.Syntax, arguments.Select(argument => argument.Syntax), isBase);
             },
             () =>
             {
@@ -212,7 +214,7 @@ internal sealed partial class Lowerer
 
                 Receiver();
                 Emit(new LoadSlot(value));
-                EmitCall(setter, held.Count + 1, null, reference.Syntax, []);
+                EmitCall(setter, held.Count + 1, null, reference.Syntax, [], isBase);
                 Emit(new Pop());
             });
 
