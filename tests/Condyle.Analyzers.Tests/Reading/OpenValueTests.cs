@@ -192,4 +192,9 @@ public class OpenValueTests
     public async Task A_rig_that_unknown_code_is_handed_is_said_not_to_be_read_whole() => Assert.Equal(
         ["CDY1001 \"crate\"", "CDY9002 Console.Out.WriteLine(rig)"],
         await Findings.In("""rig.Group("crate"); Console.Out.WriteLine(rig);"""));
+
+    [Fact]
+    public async Task A_query_whose_items_are_not_known_opens_what_was_made_and_goes_on() => Assert.Equal(
+        ["CDY9002 new[] { \"a\", \"b\" }.Where(word => Config.Count > word.Length)", "CDY1001 \"late\""],
+        await Findings.In("""foreach (var word in new[] { "a", "b" }.Where(word => Config.Count > word.Length)) rig.Group($"{word}_group"); rig.Group("late");""", more: Config));
 }

@@ -54,8 +54,6 @@ internal sealed class StartEnumeration(int slot) : Instruction
     internal sealed class Enumeration(IEnumerator<object?> items)
     {
         public IEnumerator<object?> Items { get; } = items;
-
-        public bool IsOpen { get; set; }
     }
 }
 
@@ -69,11 +67,19 @@ internal sealed class NextItem(int slot, TypeKey itemType, JumpLabel[] stops) : 
     {
         if (frame.Slots[slot] is StartEnumeration.Enumeration items)
         {
-            if (items.Items.MoveNext())
-                frame.Push(items.Items.Current);
-            else
-                frame.Position = stops[1].Position;
-            return;
+            try
+            {
+                if (items.Items.MoveNext())
+                    frame.Push(items.Items.Current);
+                else
+                    frame.Position = stops[1].Position;
+                return;
+            }
+            catch (SequenceIsOpen open)
+            {
+                machine.Lose(machine.Here, open.Message);
+                machine.Write(frame.Slots, slot, OpenValue.Any);
+            }
         }
 
         machine.ManyTurns(frame, frame.Position, stops, () => Opens.Of(itemType, machine));

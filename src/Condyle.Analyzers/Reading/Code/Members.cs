@@ -182,7 +182,7 @@ internal sealed class GatherItems(IReadOnlyList<bool> spreads, CollectionTarget 
                 continue;
             }
 
-            if (Sequences.Of(parts[i], machine) is not { } more)
+            if (Sequences.ListOf(parts[i], machine) is not { } more)
             {
                 frame.Push(OpenValue.Any);
                 return;

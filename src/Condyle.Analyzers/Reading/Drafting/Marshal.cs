@@ -50,7 +50,7 @@ internal static class Marshal
             return value is OpenValue or null ? Activator.CreateInstance(wanted) : Enum.ToObject(wanted, value);
         if (wanted.IsArray)
         {
-            var items = Sequences.Of(value, machine)?.ToArray() ?? [];
+            var items = Sequences.ListOf(value, machine)?.ToArray() ?? [];
             var array = Array.CreateInstance(wanted.GetElementType()!, items.Length);
             for (var i = 0; i < items.Length; i++)
                 array.SetValue(Plain(wanted.GetElementType()!, items[i], machine), i);

@@ -28,6 +28,11 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     /// <summary>The last stretch of source that was executed.</summary>
     public Origin? LastPlace { get; private set; }
 
+    /// <summary>The stretch of source that is being executed.</summary>
+    public Origin Here => top is { Position: > 0 } running && running.Position <= running.Body.Code.Length
+        ? new Origin(running.Body.Path, running.Body.Code[running.Position - 1].Span)
+        : new Origin("", default);
+
     public CancellationToken Cancellation => cancellation;
 
     /// <summary>Runs a function to its end and gives back its result.</summary>
@@ -159,8 +164,7 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
 
     private void NotePlace()
     {
-        if (LastPlace is null && top is { Position: > 0 } running)
-            LastPlace = new Origin(running.Body.Path, running.Body.Code[running.Position - 1].Span);
+        LastPlace ??= Here;
     }
 
     private static bool IsAt(JumpLabel[] stops, int position)

@@ -19,10 +19,10 @@ internal static class CollectionCalls
             FrameworkTable.Open(type + "set_Item", (machine, arguments) => SetItem(machine, arguments[0], arguments[1], arguments[2]));
             FrameworkTable.Open(type + "Contains", (machine, arguments) => Contains(machine, arguments[0], arguments[1]));
             FrameworkTable.Open(type + "Add", (machine, arguments) => Add(machine, arguments[0], arguments[1]));
-            FrameworkTable.Open(type + "ToArray", (machine, arguments) => Sequences.Of(arguments[0], machine) is { } items ? new ArrayValue([.. items]) : OpenValue.Any);
+            FrameworkTable.Open(type + "ToArray", (machine, arguments) => Sequences.ListOf(arguments[0], machine) is { } items ? new ArrayValue([.. items]) : OpenValue.Any);
         }
 
-        FrameworkTable.Open(Space + "List.AddRange", (machine, arguments) => Sequences.Of(arguments[1], machine) is { } more
+        FrameworkTable.Open(Space + "List.AddRange", (machine, arguments) => Sequences.ListOf(arguments[1], machine) is { } more
             ? Change(machine, arguments[0], list => { foreach (var item in more) Sequences.AddLimited(list, item); return null; })
             : Lose(machine, arguments[0]));
         FrameworkTable.Open(Space + "List.Insert", (machine, arguments) => Arithmetic.AsIndex(arguments[1]) is { } at
@@ -43,7 +43,7 @@ internal static class CollectionCalls
             : null);
         FrameworkTable.Open(Space + "List.ForEach", (machine, arguments) =>
         {
-            foreach (var item in Sequences.Of(arguments[0], machine) ?? [])
+            foreach (var item in Sequences.ListOf(arguments[0], machine) ?? [])
                 (arguments[1] as FunctionValue)?.Invoke(machine, item);
             return null;
         });
@@ -61,9 +61,9 @@ internal static class CollectionCalls
         // The first "argument" of a constructor call is what it makes; a number is only a capacity.
         if (arguments is not [{ } from, ..] || from is int)
             return new ListValue(kind, []);
-        if (Sequences.Of(from, machine) is not { } items)
+        if (Sequences.ListOf(from, machine) is not { } items)
             return new ListValue(kind, []) { IsOpen = true };
-        return new ListValue(kind, kind == CollectionKind.Set ? Sequences.ToLimitedList(items).Distinct(KnownEquality.Same) : Sequences.ToLimitedList(items));
+        return new ListValue(kind, kind == CollectionKind.Set ? items.Distinct(KnownEquality.Same) : items);
     }
 
     private static List<object?>? Known(object? collection) => collection is ListValue { IsOpen: false } list ? list.Items : null;
@@ -117,7 +117,7 @@ internal static class CollectionCalls
     private static object? Contains(Machine machine, object? collection, object? item)
     {
         machine.Calls.Observe(item);
-        return KnownEquality.IsKnown(item) && Sequences.Of(collection, machine)?.ToList() is { } items && items.TrueForAll(KnownEquality.IsKnown)
+        return KnownEquality.IsKnown(item) && Sequences.ListOf(collection, machine) is { } items && items.TrueForAll(KnownEquality.IsKnown)
             ? items.Contains(item, KnownEquality.Same)
             : null;
     }

@@ -68,6 +68,11 @@ internal static class QueryCalls
             {
                 return run(machine, Sequences.Of(arguments[0], machine)!, arguments);
             }
+            catch (SequenceIsOpen open)
+            {
+                machine.Lose(machine.Here, open.Message);
+                return OpenValue.Any;
+            }
             catch (InvalidOperationException)
             {
                 throw new ThrownByCode("System.InvalidOperationException", "The sequence has no such item.");
@@ -79,12 +84,12 @@ internal static class QueryCalls
     {
         if (Sequences.Of(arguments[0], machine) is not null && arguments.Skip(1).All(argument => argument is not OpenValue))
             return true;
-        UnknownCode.Touch(machine, arguments.OfType<FunctionValue>(), new Origin("", default), "a query over items that aren't known");
+        UnknownCode.Touch(machine, arguments.OfType<FunctionValue>(), machine.Here, "a query over items that aren't known");
         return false;
     }
 
     private static IEnumerable<object?> Known(object? value, Machine machine) =>
-        Sequences.Of(value, machine) ?? throw new ReadingStopped("a query joins items that aren't known");
+        Sequences.Of(value, machine) ?? throw new SequenceIsOpen("a query joins items that aren't known");
 
     private static object? Call(Machine machine, object? function, object? item, int index) => function is FunctionValue known
         ? known.Invoke(machine, item, index)
@@ -92,9 +97,9 @@ internal static class QueryCalls
 
     private static bool Truth(Machine machine, object? value) => machine.Decide(value) is bool truth
         ? truth
-        : throw new ReadingStopped("whether a query keeps an item depends on an unknown condition");
+        : throw new SequenceIsOpen("whether a query keeps an item depends on an unknown condition");
 
-    private static int Whole(object? value) => Arithmetic.AsIndex(value) ?? throw new ReadingStopped("how many items a query takes isn't known");
+    private static int Whole(object? value) => Arithmetic.AsIndex(value) ?? throw new SequenceIsOpen("how many items a query takes isn't known");
 
     private static IEnumerable<object?> Drop(List<object?> items, int count) => items.Take(Math.Max(0, items.Count - count));
 

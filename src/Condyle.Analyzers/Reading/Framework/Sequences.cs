@@ -23,6 +23,20 @@ internal static class Sequences
         };
     }
 
+    /// <summary>All items of a value; none when they aren't known.</summary>
+    public static List<object?>? ListOf(object? value, Machine machine)
+    {
+        try
+        {
+            return Of(value, machine) is { } items ? ToLimitedList(items) : null;
+        }
+        catch (SequenceIsOpen open)
+        {
+            machine.Lose(machine.Here, open.Message);
+            return null;
+        }
+    }
+
     public static void AddLimited(List<object?> items, object? item)
     {
         if (items.Count >= Limits.Items)

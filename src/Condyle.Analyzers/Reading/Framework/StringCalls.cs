@@ -112,7 +112,7 @@ internal static class StringCalls
     {
         IEnumerable<object?>? items = parts;
         if (parts is [not TextValue and { } only])
-            items = Sequences.Of(only, machine);
+            items = Sequences.ListOf(only, machine);
         if (items is null)
             return TextValue.Open;
         var texts = new List<TextValue>();

@@ -213,10 +213,12 @@ internal sealed partial class Lowerer
         var (head, next, exit) = (new JumpLabel(), new JumpLabel(), new JumpLabel());
         var enumerator = Temporary();
         Value(loop.Collection);
+        spans.Push(loop.Collection.Syntax.Span);
         Emit(new StartEnumeration(enumerator));
         Mark(head);
         var itemType = loop.LoopControlVariable is IVariableDeclaratorOperation typed ? typed.Symbol.Type : loop.LoopControlVariable.Type;
         Emit(new NextItem(enumerator, TypeKeys.Of(itemType), Stops(next, exit)));
+        spans.Pop();
         if (loop.LoopControlVariable is IVariableDeclaratorOperation { Symbol: var variable })
         {
             if (shared.Contains(variable))
