@@ -17,8 +17,8 @@ internal sealed class Declarations
 
     public static Declarations Of(Compilation compilation)
     {
-        // A sum, so that one file's share can be taken out again.
-        var sum = (ulong)compilation.Options.GetHashCode() * 31;
+        // A sum, so that one file's share can be taken out again. The options by identity, like the references: the compiler's own can't be hashed.
+        var sum = (ulong)RuntimeHelpers.GetHashCode(compilation.Options) * 31;
         foreach (var reference in compilation.References)
             sum += (ulong)RuntimeHelpers.GetHashCode(reference) * 0x9E3779B97F4A7C15;
         foreach (var tree in compilation.SyntaxTrees)
