@@ -17,9 +17,10 @@ internal static class Oracle
 
     public static void Agrees(string body, string members = "", string more = "") => AgreesOn(("rig.cs", Rig(body, members)), ("more.cs", Usings + more));
 
-    public static void AgreesOn(params (string Path, string Source)[] files)
+    public static void AgreesOn(params (string Path, string Source)[] files) => AgreesOn(CompiledCode.Compile(files));
+
+    public static void AgreesOn(Compilation compilation)
     {
-        var compilation = CompiledCode.Compile(files);
         var assembly = CompiledCode.Load(compilation);
         foreach (var type in assembly.GetTypes().Where(type => typeof(IRigDefinition).IsAssignableFrom(type) && !type.IsAbstract))
         {
