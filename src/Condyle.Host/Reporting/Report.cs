@@ -64,7 +64,7 @@ internal sealed class Report
 
     private void Show(RigBakeResult result, IReadOnlyList<Clip> clips)
     {
-        Line($"  at rest: within {Say.Both(result.Rest.Largest)} of the delivered skeleton");
+        Line($"  at rest, every joint is within {Say.Both(result.Rest.Largest)} of the delivered skeleton");
         if (result.Rest.Moved.Count > 0)
             Line($"  warning: with every control at zero, {Names(result.Rest.Moved)} {(result.Rest.Moved.Count == 1 ? "leaves its" : "leave their")} delivered rest, by up to {Say.Both(result.Rest.Largest)}", "yellow");
         if (result.JointsNotInRig.Count > 0)
@@ -78,8 +78,8 @@ internal sealed class Report
     {
         var worst = report.BetweenFrames.Metres;
         Line(FormattableString.Invariant($"  {report.Clip}: {report.Frames} frames at {report.FramesPerSecond}/s, {Say.Seconds(report.Seconds)}"));
-        Line($"    baked is live within {Say.Both(report.OnFrames)} on frames");
-        Line($"    and within {Say.Both(report.BetweenFrames)} between them: '{worst.Joint}' at {Say.Seconds(worst.At)}{Moment(clip, worst.At)}");
+        Line($"    on frames, baked motion is live motion within {Say.Both(report.OnFrames)}");
+        Line($"    midway between frames, where the engine interpolates, within {Say.Both(report.BetweenFrames)} (most at '{worst.Joint}', {Say.Seconds(worst.At)}{Moment(clip, worst.At)})");
         if (!report.Holds)
             Line($"    error: the baked motion is not the live motion. On frames it may be off by {Say.Metres(report.AllowedMetres)} and {Say.Degrees(report.AllowedDegrees)}, and '{report.OnFrames.Metres.Joint}' is, at {Say.Seconds(report.OnFrames.Metres.At)}.", "red");
     }
