@@ -26,7 +26,7 @@ public sealed class GroupWithoutSuffix : IRigDefinition
         rig.Drive(drum).ByChannels(haul);
     }
 
-    // The slip: "drum_left_parts" doesn't end in "_group". The outliner's filter, the script that locks groups and the next rigger
+    // The slip: "drum_left_parts" doesn't end in "_group". The script that locks groups, the filter in the scene list and the next rigger
     // all take it for a control, and somebody will key it. It stands in one place, and both drums have it.
     private static Group PartsOf(RigDraft rig, string drum) => rig.Group($"{drum}_parts");
 }

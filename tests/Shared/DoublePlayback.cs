@@ -19,6 +19,8 @@ internal sealed class DoublePlayback
 
     public int NodeCount => parents.Length;
 
+    public int NodeNamed(string name) => Array.FindIndex([.. List(json, "nodes")], node => node["name"]?.GetValue<string>() == name);
+
     public static DoublePlayback Open(string path)
     {
         var bytes = File.ReadAllBytes(path);

@@ -35,7 +35,7 @@ internal sealed class RandomRig(int seed, float jitter = 0) : IRigDefinition
 
     private void AddSkeleton(RigDraft rig)
     {
-        var scales = choices.Below(3);
+        var scales = choices.Below(4);
         var (at, turned, scaled) = RandomRest(scales);
         AddJoint(rig.Skeleton("skeleton").Root(Name("joint"), JointRole.Helper, at + choices.Vector(2), turned, scaled), -1);
         Times(choices.Between(2, 39), () =>
@@ -55,20 +55,22 @@ internal sealed class RandomRig(int seed, float jitter = 0) : IRigDefinition
             Follow(joint, joints[parent]);
     }
 
-    /// <summary>Without scale, with even scale on some joints, or with uneven and mirroring scale on a few.</summary>
+    /// <summary>Without scale, with even scale on some joints, with uneven or with mirroring scale on a few.</summary>
     private (Vector3 At, Quaternion Turned, Vector3 Scaled) RandomRest(int scales)
     {
         var scaled = scales switch
         {
             1 when choices.Chance(0.2) => Vector3.One * choices.Between(0.7f, 1.5f),
             2 when choices.Chance(0.1) => new Vector3(choices.Between(0.8f, 1.3f), choices.Between(0.8f, 1.3f), choices.Between(0.8f, 1.3f)),
-            2 when choices.Chance(0.05) => new Vector3(-1, 1, 1),
+            3 when choices.Chance(0.15) => new Vector3(RandomSign(), RandomSign(), RandomSign()),
             _ => Vector3.One,
         };
         var at = choices.Direction() * choices.Between(0.05f, 0.3f);
         var turned = choices.Turn(choices.Chance(0.5) ? MathF.PI : 0.4f);
         return (at + noise.Vector(jitter), Quaternion.Normalize(noise.Turn(jitter) * turned), scaled);
     }
+
+    private float RandomSign() => choices.Chance(0.5) ? -1 : 1;
 
     private void AddControl(RigDraft rig)
     {

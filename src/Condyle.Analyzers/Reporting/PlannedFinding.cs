@@ -7,8 +7,11 @@ namespace Condyle.Analyzers.Reporting;
 /// <summary>A finding with its place in the source and the edits that repair it.</summary>
 internal sealed record PlannedFinding(Rule Rule, string Message, Origin Place, IReadOnlyList<Origin> Related, IReadOnlyList<PlannedRepair> Repairs);
 
-/// <summary>One way to repair a finding: what the rig is like afterwards, and the edits that do it.</summary>
-internal sealed record PlannedRepair(string Title, IReadOnlyList<TextEdit> Edits)
+/// <summary>One way to repair a finding.</summary>
+/// <param name="Kind">What is done; fix-all does the same elsewhere.</param>
+/// <param name="Title">What the rig is like afterwards.</param>
+/// <param name="Edits">The edits that do it; none where it is only known what is to blame.</param>
+internal sealed record PlannedRepair(string Kind, string Title, IReadOnlyList<TextEdit> Edits)
 {
     /// <summary>The place in the source that is to blame.</summary>
     public Origin Blamed { get; init; }

@@ -17,6 +17,8 @@ internal sealed class ReadingSession
     private readonly CodeCache cache = new();
     private readonly ConcurrentDictionary<SyntaxTree, SemanticModel> models = new();
     private readonly ConcurrentDictionary<ISymbol, ReadingResult> readings = new(SymbolEqualityComparer.Default);
+    private readonly ConcurrentDictionary<SyntaxTree, FileReadings> files = new();
+    private readonly Lazy<Dictionary<string, SyntaxTree>> trees;
 
     public ReadingSession(Compilation compilation, INamedTypeSymbol definition, bool isLive)
     {
@@ -24,31 +26,36 @@ internal sealed class ReadingSession
         this.definition = definition;
         this.isLive = isLive;
         conventions = ConventionsOf(compilation.Assembly);
+        trees = new(() => TreesByPath(compilation));
     }
 
     /// <summary>The findings that lie in one file.</summary>
     public IReadOnlyList<PlannedFinding> FindingsIn(SemanticModel model, CancellationToken cancellation)
     {
-        var tree = model.SyntaxTree;
-        models.TryAdd(tree, model);
-        var own = DefinitionsIn(tree, cancellation);
-        var helpers = HelpersIn(tree, cancellation);
-        var results = own.Select(type => ReadDefinition(type, cancellation)).ToList();
-        var sawAll = true;
-        if (helpers.Count > 0 || own.Count == 0)
-        {
-            var others = TreeReach.Reaching(tree, compilation, cancellation).SelectMany(other => DefinitionsIn(other, cancellation)).ToList();
-            sawAll = !isLive || others.Count <= Limits.LiveDefinitionsForAHelper;
-            results.AddRange(others.Take(sawAll ? others.Count : Limits.LiveDefinitionsForAHelper).Select(type => ReadDefinition(type, cancellation)));
-        }
+        models.TryAdd(model.SyntaxTree, model);
+        return RepairPlanner.Plan(ReadingsOf(model.SyntaxTree, cancellation), path => ReadingsOf(path, cancellation));
+    }
 
+    private FileReadings? ReadingsOf(string path, CancellationToken cancellation) =>
+        trees.Value.TryGetValue(path, out var tree) && !GeneratedCode.Includes(tree, compilation, cancellation) ? ReadingsOf(tree, cancellation) : null;
+
+    private FileReadings ReadingsOf(SyntaxTree tree, CancellationToken cancellation)
+    {
+        if (files.TryGetValue(tree, out var known))
+            return known;
+        var results = DefinitionsIn(tree, cancellation).Select(type => ReadDefinition(type, cancellation)).ToList();
+        var others = TreeReach.Reaching(tree, compilation, cancellation).SelectMany(other => DefinitionsIn(other, cancellation)).ToList();
+        var sawAll = !isLive || others.Count <= Limits.LiveDefinitionsForAHelper;
+        results.AddRange((sawAll ? others : others.Take(Limits.LiveDefinitionsForAHelper)).Select(type => ReadDefinition(type, cancellation)));
         if (sawAll)
         {
             var reached = new HashSet<string>(results.SelectMany(result => result.Methods));
-            results.AddRange(helpers.Where(helper => !reached.Contains(helper.GetDocumentationCommentId() ?? "")).Select(helper => ReadHelper(helper, cancellation)));
+            results.AddRange(HelpersIn(tree, cancellation)
+                .Where(helper => !reached.Contains(helper.GetDocumentationCommentId() ?? ""))
+                .Select(helper => ReadHelper(helper, cancellation)));
         }
 
-        return RepairPlanner.Plan(results, tree, sawAll);
+        return files.GetOrAdd(tree, new FileReadings(ModelOf(tree), results, sawAll));
     }
 
     private ReadingResult ReadDefinition(INamedTypeSymbol type, CancellationToken cancellation) => Read(type, () =>
@@ -104,6 +111,14 @@ internal sealed class ReadingSession
         }
 
         return found;
+    }
+
+    private static Dictionary<string, SyntaxTree> TreesByPath(Compilation compilation)
+    {
+        var byPath = new Dictionary<string, SyntaxTree>();
+        foreach (var tree in compilation.SyntaxTrees)
+            byPath[tree.FilePath] = tree;
+        return byPath;
     }
 
     private static Conventions ConventionsOf(IAssemblySymbol assembly)

@@ -1,88 +1,100 @@
 using Condyle.Analyzers.Reading;
 using Condyle.Rules;
 using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Microsoft.CodeAnalysis.Text;
 
 namespace Condyle.Analyzers.Reporting;
 
 /// <summary>Works out the edits of a repair, at the text that is to blame. None where an edit would change anything else of a rig.</summary>
-internal static class RepairEdits
+internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> readingsOf)
 {
     private const string Inverse = ".Inverse";
 
-    public static PlannedRepair? Of(Repair repair, ReadPath path, SourceUses uses, SyntaxTree tree, bool sawAll)
-    {
-        if (path.Calls.Find(repair.Event) is not { } call)
-            return null;
-        return repair switch
-        {
-            AppendText append => Append(append, call, uses, tree, sawAll),
-            InvertWeight invert => Invert(invert, call, uses, tree, sawAll),
-            InverseOf inverse => UseInverseOf(inverse, call, path, uses, tree, sawAll),
-            CallInstead instead => uses.EachCallWants(call, other => other is CallInstead same && same.Method == instead.Method)
-                ? new PlannedRepair(instead.Title, [new TextEdit(call.Path, call.Call.NameSpan, instead.Method)]) { Blamed = new Origin(call.Path, call.Call.Span) }
-                : null,
-            _ => null,
-        };
-    }
+    /// <summary>Whether the text to blame may lie in a file other than the call's.</summary>
+    public bool MayLieIn(string file, IReadOnlyList<Repair> repairs) =>
+        repairs.OfType<AppendText>().Any(append => TextOf(append) is { } text && text.Seams.Any(seam => seam.Expression.Path == file));
 
-    private static PlannedRepair? Append(AppendText append, CallRecord call, SourceUses uses, SyntaxTree tree, bool sawAll)
+    public PlannedRepair? Of(Repair repair) => path.Calls.Find(repair.Event) is not { } call ? null : repair switch
     {
-        if (call.Arguments[append.Argument] is not TextValue text)
-            return null;
-        foreach (var seam in text.Seams)
+        AppendText append => AtItsSource(append) ?? WhereItIsUsed(append, call),
+        InvertWeight invert => Invert(invert, call),
+        InverseOf inverse => UseInverseOf(inverse, call),
+        CallInstead instead => CallOther(instead, call),
+        _ => null,
+    };
+
+    private TextValue? TextOf(AppendText append) => path.Calls.Find(append.Event)?.Arguments[append.Argument] as TextValue;
+
+    private PlannedRepair? AtItsSource(AppendText append)
+    {
+        foreach (var seam in TextOf(append)?.Seams ?? [])
         {
-            if (uses.EachUseWants(seam, append.Suffix))
-            {
-                return new PlannedRepair(append.Title, [new TextEdit(seam.Expression.Path, new TextSpan(seam.Position, 0), append.Suffix)])
-                {
-                    Blamed = seam.Expression,
-                };
-            }
+            if (readingsOf(seam.Expression.Path) is { } file && file.Uses.EachUseWants(seam, append.Suffix))
+                return Plan(append, file, seam.Expression.Span, new TextEdit(seam.Expression.Path, new TextSpan(seam.Position, 0), append.Suffix));
         }
 
-        // The text is shared with something that is right: append where it is used.
-        return sawAll && ArgumentOf(call, append.Argument, tree) is { } argument && uses.EachCallWants(call, other => other is AppendText same && same.Suffix == append.Suffix && same.Argument == append.Argument)
-            ? new PlannedRepair(append.Title, AppendCode(call.Path, argument, $" + \"{append.Suffix}\"", IsOperand)) { Blamed = new Origin(call.Path, argument.Span) }
-            : null;
+        return null;
     }
 
-    private static PlannedRepair? Invert(InvertWeight invert, CallRecord call, SourceUses uses, SyntaxTree tree, bool sawAll)
+    // The text is shared with something that is right, or isn't written anywhere: append where it is used.
+    private PlannedRepair? WhereItIsUsed(AppendText append, CallRecord call)
     {
-        if (!sawAll || ArgumentOf(call, invert.Argument, tree) is not { } argument
-            || !uses.EachCallWants(call, other => other is InvertWeight same && same.Argument == invert.Argument))
+        if (FileOf(call, other => other is AppendText same && same.Suffix == append.Suffix && same.Argument == append.Argument) is not { } file
+            || ArgumentOf(call, append.Argument, file) is not { } argument)
             return null;
-        IReadOnlyList<TextEdit> edits = argument is MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Inverse" } already
-            ? [new TextEdit(call.Path, TextSpan.FromBounds(already.Expression.Span.End, already.Span.End), "")]
-            : AppendCode(call.Path, argument, Inverse, IsPrimary);
-        return new PlannedRepair(invert.Title, edits) { Blamed = new Origin(call.Path, argument.Span) };
+        return Plan(append, file, argument.Span, AppendCode(call.Path, argument, $" + \"{append.Suffix}\"", IsOperand(argument)));
     }
 
-    private static PlannedRepair? UseInverseOf(InverseOf inverse, CallRecord call, ReadPath path, SourceUses uses, SyntaxTree tree, bool sawAll)
+    private PlannedRepair? Invert(InvertWeight invert, CallRecord call)
     {
-        if (!sawAll || path.Calls.Find(inverse.OtherEvent) is not { } other || other.Path != call.Path
-            || ArgumentOf(call, inverse.Argument, tree) is not { } argument
-            || ArgumentOf(other, inverse.OtherArgument, tree) is not { } source
+        if (FileOf(call, other => other is InvertWeight same && same.Argument == invert.Argument) is not { } file
+            || ArgumentOf(call, invert.Argument, file) is not { } argument
+            || file.Model.GetTypeInfo(argument).Type is null) // such as a conditional whose arms only become a weight together
+            return null;
+        return Plan(invert, file, argument.Span, InverseTaken(argument) is { } taken
+            ? [new TextEdit(call.Path, TextSpan.FromBounds(taken.Span.End, argument.Span.End), "")]
+            : AppendCode(call.Path, argument, Inverse, IsPrimary(argument)));
+    }
+
+    private PlannedRepair? UseInverseOf(InverseOf inverse, CallRecord call)
+    {
+        if (FileOf(call, repair => repair is InverseOf same && same.Argument == inverse.Argument) is not { } file
+            || path.Calls.Find(inverse.OtherEvent) is not { } other || other.Path != call.Path
+            || ArgumentOf(call, inverse.Argument, file) is not { } argument
+            || ArgumentOf(other, inverse.OtherArgument, file) is not { } source
             || !IsPlainName(source)
-            || FunctionAround(argument) != FunctionAround(source)
-            || !uses.EachCallWants(call, repair => repair is InverseOf same && same.Argument == inverse.Argument))
+            || FunctionAround(argument) != FunctionAround(source))
             return null;
-        var text = source is MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Inverse" } already ? already.Expression.ToString() : source + Inverse;
-        return new PlannedRepair(inverse.Title, [new TextEdit(call.Path, argument.Span, text)]) { Blamed = new Origin(call.Path, argument.Span) };
+        var text = InverseTaken(source) is { } taken ? taken.ToString() : source + Inverse;
+        return Plan(inverse, file, argument.Span, new TextEdit(call.Path, argument.Span, text));
     }
 
-    private static IReadOnlyList<TextEdit> AppendCode(string path, ExpressionSyntax expression, string code, Func<ExpressionSyntax, bool> stands) => stands(expression)
+    private PlannedRepair? CallOther(CallInstead instead, CallRecord call) =>
+        FileOf(call, other => other is CallInstead same && same.Method == instead.Method) is { } file
+            ? Plan(instead, file, call.Call.Span, new TextEdit(call.Path, call.Call.NameSpan, instead.Method))
+            : null;
+
+    // Where others may share the text who weren't read, it is blamed but left as it is.
+    private static PlannedRepair Plan(Repair repair, FileReadings file, TextSpan blamed, params IReadOnlyList<TextEdit> edits) =>
+        new(repair.GetType().Name, repair.Title, file.SawAll ? edits : []) { Blamed = new Origin(file.Tree.FilePath, blamed) };
+
+    /// <summary>The file of a call, if all who make the call want the same change.</summary>
+    private FileReadings? FileOf(CallRecord call, Func<Repair, bool> wanted) =>
+        readingsOf(call.Path) is { } file && file.Uses.EachCallWants(call, wanted) ? file : null;
+
+    private static IReadOnlyList<TextEdit> AppendCode(string path, ExpressionSyntax expression, string code, bool stands) => stands
         ? [new TextEdit(path, new TextSpan(expression.Span.End, 0), code)]
         : [new TextEdit(path, new TextSpan(expression.SpanStart, 0), "("), new TextEdit(path, new TextSpan(expression.Span.End, 0), ")" + code)];
 
-    private static ExpressionSyntax? ArgumentOf(CallRecord call, int argument, SyntaxTree tree)
-    {
-        if (call.Path != tree.FilePath || argument >= call.Call.ArgumentSpans.Count || call.Call.ArgumentSpans[argument] is not { } span)
-            return null;
-        var node = tree.GetRoot().FindNode(span, getInnermostNodeForTie: true);
-        return node as ExpressionSyntax;
-    }
+    private static ExpressionSyntax? ArgumentOf(CallRecord call, int argument, FileReadings file) =>
+        argument < call.Call.ArgumentSpans.Count && call.Call.ArgumentSpans[argument] is { } span
+            ? file.Tree.GetRoot().FindNode(span, getInnermostNodeForTie: true) as ExpressionSyntax
+            : null;
+
+    private static ExpressionSyntax? InverseTaken(ExpressionSyntax expression) =>
+        expression is MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Inverse" } inverse ? inverse.Expression : null;
 
     private static bool IsPrimary(ExpressionSyntax expression) => expression is IdentifierNameSyntax or MemberAccessExpressionSyntax or InvocationExpressionSyntax
         or ElementAccessExpressionSyntax or ParenthesizedExpressionSyntax or LiteralExpressionSyntax or InterpolatedStringExpressionSyntax or ThisExpressionSyntax;

@@ -15,6 +15,7 @@ internal static class RepairProperties
         var properties = ImmutableDictionary.CreateBuilder<string, string?>();
         for (var i = 0; i < repairs.Count; i++)
         {
+            properties[Key("kind", i)] = repairs[i].Kind;
             properties[Key("title", i)] = repairs[i].Title;
             var edits = new StringBuilder();
             foreach (var edit in repairs[i].Edits)
@@ -34,7 +35,8 @@ internal static class RepairProperties
     public static IReadOnlyList<PlannedRepair> Read(ImmutableDictionary<string, string?> properties)
     {
         var repairs = new List<PlannedRepair>();
-        while (properties.TryGetValue(Key("title", repairs.Count), out var title) && title is not null
+        while (properties.TryGetValue(Key("kind", repairs.Count), out var kind) && kind is not null
+            && properties.TryGetValue(Key("title", repairs.Count), out var title) && title is not null
             && properties.TryGetValue(Key("edits", repairs.Count), out var written) && written is not null)
         {
             var fields = written.Split(Separator);
@@ -45,7 +47,7 @@ internal static class RepairProperties
                 edits.Add(new TextEdit(fields[i], span, fields[i + 3]));
             }
 
-            repairs.Add(new PlannedRepair(title, edits));
+            repairs.Add(new PlannedRepair(kind, title, edits));
         }
 
         return repairs;

@@ -24,5 +24,5 @@ internal static class RuleDescriptors
             _ => DiagnosticSeverity.Info,
         },
         isEnabledByDefault: true,
-        description: rule.Page);
+        description: rule.Summary);
 }

@@ -45,15 +45,22 @@ internal static class TreeReach
         {
             declared.Add(type.Identifier.ValueText);
             if (type is TypeDeclarationSyntax { Members: var members })
-                declared.UnionWith(members.OfType<MethodDeclarationSyntax>().Where(IsExtension).Select(method => method.Identifier.ValueText));
+                declared.UnionWith(members.Where(member => type is ExtensionBlockDeclarationSyntax || IsExtension(member)).Select(NameOf).OfType<string>());
         }
 
         var used = new HashSet<string>(root.DescendantTokens().Where(token => token.IsKind(SyntaxKind.IdentifierToken)).Select(token => token.ValueText));
         return new Names(declared, used);
     }
 
-    private static bool IsExtension(MethodDeclarationSyntax method) =>
-        method.ParameterList.Parameters.FirstOrDefault()?.Modifiers.Any(SyntaxKind.ThisKeyword) == true;
+    private static bool IsExtension(MemberDeclarationSyntax member) =>
+        member is MethodDeclarationSyntax method && method.ParameterList.Parameters.FirstOrDefault()?.Modifiers.Any(SyntaxKind.ThisKeyword) == true;
+
+    private static string? NameOf(MemberDeclarationSyntax member) => member switch
+    {
+        MethodDeclarationSyntax method => method.Identifier.ValueText,
+        PropertyDeclarationSyntax property => property.Identifier.ValueText,
+        _ => null,
+    };
 
     private sealed record Names(HashSet<string> Declared, HashSet<string> Used);
 }

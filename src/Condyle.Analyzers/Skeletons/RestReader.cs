@@ -8,8 +8,11 @@ internal static class RestReader
     /// <summary>The standard's validator allows a rotation this much, for rotations stored in eight bits.</summary>
     private const double LengthTolerance = 0.00769;
 
-    /// <summary>How far from perpendicular the axes of a matrix may be (the cosine between them): float noise passes, shear doesn't.</summary>
-    private const double ShearTolerance = 1e-4;
+    /// <summary>How far from perpendicular the axes of a matrix may be (the cosine between them): numbers rounded to three decimals pass, shear doesn't.</summary>
+    private const double ShearTolerance = 2e-3;
+
+    /// <summary>A float's rounding.</summary>
+    private const double Rounding = 1e-6;
 
     private const string AsParts = "Give the node as translation, rotation and scale";
 
@@ -27,7 +30,7 @@ internal static class RestReader
         return new JointRest(
             translation?.Numbers(3) is { } t ? Vector(t, 0) : Vector3.Zero,
             rotation is { } turned ? Rotation(turned) : Quaternion.Identity,
-            scale is { } scaled ? Scale(scaled) : Vector3.One);
+            scale?.Numbers(3) is { } s ? Vector(s, 0) : Vector3.One);
     }
 
     private static Quaternion Rotation(JsonPlace place)
@@ -41,18 +44,10 @@ internal static class RestReader
         return Normalised(q);
     }
 
-    private static Vector3 Scale(JsonPlace place)
-    {
-        var scale = Vector(place.Numbers(3), 0);
-        return scale.X == 0 || scale.Y == 0 || scale.Z == 0
-            ? throw place.Wrong("flattens an axis to nothing, so nothing below it can be posed", "Give every axis a scale")
-            : scale;
-    }
-
     private static JointRest Decompose(JsonPlace place)
     {
         var m = place.Numbers(16);
-        if (m[3] != 0 || m[7] != 0 || m[11] != 0 || m[15] != 1)
+        if (Math.Max(Math.Max(Math.Abs(m[3]), Math.Abs(m[7])), Math.Max(Math.Abs(m[11]), Math.Abs(m[15] - 1))) > Rounding)
             throw place.Wrong("is no affine matrix: its last row isn't 0 0 0 1", AsParts);
 
         // One axis after the other, as the columns of the matrix.

@@ -26,8 +26,8 @@ internal static class SkeletonCommand
     {
         try
         {
-            var model = GltfFile.Read(path).Model;
-            return model.LogicalMeshes.Count == 0 && model.LogicalAnimations.Count == 0 && model.LogicalBuffers.Count == 0;
+            var json = GltfFile.Read(path).ParseJson();
+            return json["meshes"] is null && json["animations"] is null && json["buffers"] is null;
         }
         catch (BadInputException)
         {

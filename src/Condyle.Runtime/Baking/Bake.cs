@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Numerics;
 using Condyle.Runtime.Baking;
 
 namespace Condyle.Runtime;
@@ -85,8 +86,26 @@ public static class Bake
             }
         }
 
-        var tracks = samples.Select((joint, index) => joint.ToTrack(rest[index])).Where(track => track is not (_, null, null, null)).ToList();
+        var units = Units(player.Rig, rest);
+        var tracks = samples.Select((joint, index) => joint.ToTrack(rest[index], units[index])).Where(track => track is not (_, null, null, null)).ToList();
         return tracks.Count > 0 ? tracks : [samples[0].ToStillTrack()];
+    }
+
+    /// <summary>How many metres of the world a unit of each joint's translation is at rest, along the axis that is scaled most.</summary>
+    private static float[] Units(CompiledRig rig, IReadOnlyList<JointRest> rest)
+    {
+        var units = new float[rig.Joints.Count];
+        foreach (var joint in rig.Joints)
+        {
+            units[joint.Index] = 1;
+            if (joint.Parent >= 0)
+            {
+                var scale = Vector3.Abs(rest[joint.Parent].Scale);
+                units[joint.Index] = units[joint.Parent] * Math.Max(scale.X, Math.Max(scale.Y, scale.Z));
+            }
+        }
+
+        return units;
     }
 
     private static BakeReport Compare(ClipPlayer player, float[] times, IReadOnlyList<JointRest> rest, IReadOnlyList<BakedTrack> tracks, BakeSettings settings, Action<int> tick)

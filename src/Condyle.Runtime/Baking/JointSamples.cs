@@ -28,10 +28,12 @@ internal sealed class JointSamples(CompiledJoint joint, int frames)
     }
 
     /// <summary>What has to be stored to play the joint from this rest.</summary>
-    public BakedTrack ToTrack(JointRest rest) => new(
+    /// <param name="rest">The joint's rest in the file.</param>
+    /// <param name="unit">How many metres of the world a unit of the joint's translation is at rest.</param>
+    public BakedTrack ToTrack(JointRest rest, float unit) => new(
         joint.Index,
-        translations.All(value => Vector3.Distance(value, rest.Translation) <= RestMetres) ? null : translations,
-        IsAtRest(rest.Rotation) ? null : rotations,
+        translations.All(value => Vector3.Distance(value, rest.Translation) * unit <= RestMetres) ? null : translations,
+        rest.IsExact && IsAtRest(rest.Rotation) ? null : rotations,
         scales.All(value => Vector3.Distance(value, rest.Scale) <= RestScale) ? null : scales);
 
     /// <summary>All of the rotation, even at rest: a clip in which nothing moves needs one track to exist.</summary>

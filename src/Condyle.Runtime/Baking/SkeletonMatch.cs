@@ -29,7 +29,7 @@ internal sealed class SkeletonMatch
     public IReadOnlyList<string> NotInRig { get; }
 
     /// <summary>The joints' rest in the file, by joint.</summary>
-    public IReadOnlyList<JointRest> Rest => [.. matches.Select(match => skeleton.Joints[match]).Select(joint => new JointRest(joint.Translation, joint.Rotation, joint.Scale))];
+    public IReadOnlyList<JointRest> Rest => [.. matches.Select(match => skeleton.Joints[match]).Select(joint => new JointRest(joint.Translation, joint.Rotation, joint.Scale, joint.IsExact))];
 
     /// <exception cref="BadInputException">A joint of the rig isn't in the file, hangs elsewhere or rests elsewhere.</exception>
     public static SkeletonMatch Of(CompiledRig rig, GltfFile file)

@@ -12,7 +12,7 @@ namespace Condyle.Runtime.Gltf;
 public sealed class GltfFile
 {
     private readonly ReadOnlyMemory<byte> jsonText;
-    private readonly Lazy<ModelRoot> model;
+    private readonly Lazy<(ModelRoot Model, string? Remark)> view;
 
     internal GltfFile(string path, ReadOnlyMemory<byte> jsonText, IReadOnlyList<GltfBuffer> buffers, IReadOnlyDictionary<int, GltfBuffer> images,
         IReadOnlyList<GlbChunk> furtherChunks)
@@ -22,17 +22,23 @@ public sealed class GltfFile
         Buffers = buffers;
         Images = images;
         FurtherChunks = furtherChunks;
-        model = new Lazy<ModelRoot>(() => StrictModel.Read(this));
+        view = new Lazy<(ModelRoot Model, string? Remark)>(() => StrictModel.Read(this));
     }
 
     /// <summary>The path that the file was read from, as the caller gave it.</summary>
     public string Path { get; }
 
     /// <summary>
-    /// The file as SharpGLTF reads it, validated strictly. It is a view for reading: changes to it don't reach <see cref="Write"/>.
+    /// The file as SharpGLTF reads it, validated strictly but for the <see cref="Remark"/>. It is a view for reading: changes to it don't reach <see cref="Write"/>.
     /// </summary>
     /// <exception cref="BadInputException">Only for a file that clips were appended to: the result isn't valid.</exception>
-    public ModelRoot Model => model.Value;
+    public ModelRoot Model => view.Value.Model;
+
+    /// <summary>
+    /// What breaks the standard in meshes and other data that nothing here touches, such as bounds that aren't the data's; null when nothing does.
+    /// It stays as it was delivered.
+    /// </summary>
+    public string? Remark => view.Value.Remark;
 
     /// <summary>The binary data, one for each of the JSON's buffers.</summary>
     internal IReadOnlyList<GltfBuffer> Buffers { get; }

@@ -12,6 +12,12 @@ namespace Condyle.Runtime.Gltf;
 /// <param name="MovesSkin">True when a skin of the file lists the joint.</param>
 public sealed record GltfJoint(string Name, int Node, int Parent, Vector3 Translation, Quaternion Rotation, Vector3 Scale, bool MovesSkin)
 {
+    /// <summary>
+    /// Whether the file says exactly these three. Not so where a rotation isn't quite of unit length or a matrix is rounded: a player may then show the node
+    /// a little differently.
+    /// </summary>
+    public bool IsExact { get; init; } = true;
+
     /// <summary>Scale, then rotation, then translation; multiplies row vectors on their right (v · M), as everywhere in System.Numerics.</summary>
     public Matrix4x4 Local => Matrix4x4.CreateScale(Scale) * Matrix4x4.CreateFromQuaternion(Rotation) * Matrix4x4.CreateTranslation(Translation);
 }

@@ -51,10 +51,10 @@ public sealed class GltfSkeleton
         var joints = new List<GltfJoint>();
         foreach (var node in tree.ParentsFirst.Where(tree.IsInSkeleton))
         {
-            var (translation, rotation, scale) = NodeTransform.Of(tree.Nodes[node] with { Node = names[node] });
+            var rest = NodeTransform.Of(tree.Nodes[node] with { Node = names[node] });
             var parent = tree.Parents[node] < 0 ? -1 : indexOf[tree.Parents[node]];
             indexOf[node] = joints.Count;
-            joints.Add(new GltfJoint(names[node], node, parent, translation, rotation, scale, tree.MovesSkin(node)));
+            joints.Add(new GltfJoint(names[node], node, parent, rest.Translation, rest.Rotation, rest.Scale, tree.MovesSkin(node)) { IsExact = rest.IsExact });
         }
         return new GltfSkeleton(joints, [.. file.Model.LogicalSkins.Select(skin => new GltfSkin(
             string.IsNullOrEmpty(skin.Name) ? null : skin.Name,

@@ -27,6 +27,20 @@ public readonly record struct Switch : IHandle
     [TakesOpen]
     public Weight Inverse => ((Weight)this).Inverse;
 
+    /// <summary>The sum of a switch and a weight.</summary>
+    [TakesOpen]
+    public static Weight operator +(Switch left, Weight right) => (Weight)left + right;
+
+    /// <inheritdoc cref="op_Addition(Switch, Weight)"/>
+    public static Weight operator +(float left, Switch right) => left + (Weight)right;
+
+    /// <summary>The product of a switch and a weight.</summary>
+    [TakesOpen]
+    public static Weight operator *(Switch left, Weight right) => (Weight)left * right;
+
+    /// <inheritdoc cref="op_Multiply(Switch, Weight)"/>
+    public static Weight operator *(float left, Switch right) => left * (Weight)right;
+
     /// <summary>Shows the same switch on a further control: setting it there sets it everywhere.</summary>
     /// <param name="control">The further control.</param>
     /// <returns>The switch.</returns>

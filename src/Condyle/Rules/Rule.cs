@@ -26,5 +26,8 @@ internal abstract class Rule
         }
     }
 
+    /// <summary>What is flagged: the first paragraph of the page.</summary>
+    public string Summary => Page.Split(["\n\n"], 3, StringSplitOptions.None)[1];
+
     public abstract IEnumerable<Finding> Check(RigModel model, Conventions conventions);
 }

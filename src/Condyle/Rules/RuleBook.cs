@@ -33,6 +33,6 @@ internal static class RuleBook
 
     // An acceptance of which the rule or the element isn't known might be the one that is meant, so it counts.
     private static bool IsAccepted(Finding finding, RigModel model) => model.Acceptances.Any(accepted =>
-        (accepted.Element is null || accepted.Element.IsUnknown || ReferenceEquals(accepted.Element, finding.Subject))
+        (accepted.Element is null || accepted.Element.IsUnknown || accepted.Element == finding.Subject || accepted.Element == finding.ActsOn)
         && accepted.Rule.SameAs(finding.Rule.Id) != Answer.No);
 }

@@ -192,6 +192,23 @@ public class CompilerTests
         Assert.Equal(Vector3.UnitY, instance.JointTranslation(0));
     }
 
+    [Theory]
+    [InlineData(1e-5f, 1)]
+    [InlineData(0, 0)]
+    public void The_least_weight_has_the_node_and_none_leaves_it_at_rest(float amount, float moved)
+    {
+        var rig = DefinedRig.Compile(draft =>
+        {
+            var source = draft.Control("source");
+            draft.Blend(draft.Skeleton("s").Root("joint")).From(source, source.Switch("amount"));
+        });
+        var instance = rig.NewInstance();
+        instance.SetMove(0, Vector3.UnitX);
+        instance.SetSwitch(0, amount);
+        instance.Evaluate();
+        Assert.Equal(new Vector3(moved, 0, 0), instance.JointTranslation(0));
+    }
+
     [Fact]
     public void A_drive_can_take_one_joint_from_a_solver_and_leave_it_the_others()
     {

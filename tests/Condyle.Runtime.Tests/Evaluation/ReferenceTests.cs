@@ -1,3 +1,4 @@
+using System.Numerics;
 using CsCheck;
 using Condyle.Evaluation;
 using Condyle.Model;
@@ -8,105 +9,136 @@ namespace Condyle.Runtime.Tests.Evaluation;
 /// <summary>Holds the float runtime to the double reference over random rigs in random poses.</summary>
 public class ReferenceTests
 {
-    /// <summary>What the design grants a character of 1.8 m. The random rigs are larger and stand up to 3.5 m from the origin; errors seen: 2.2 µm, 0.0003°.</summary>
+    /// <summary>What the design grants a character of 1.8 m. The random rigs are larger and stand up to 3.5 m from the origin.</summary>
     private const double Metres = 10e-6;
     private const double Radians = 0.0005 * Math.PI / 180;
 
-    /// <summary>How far the input strays to see where the reference is stable.</summary>
+    /// <summary>How far the input strays, in metres, radians and weight, to see whether the reference is stable.</summary>
     private const float Jitter = 1e-6f;
 
-    /// <summary>Where the strayed input moves the reference further than this, it is near a place where it can't be continuous, and a float can't follow it.</summary>
-    private const double Unstable = 100 * Jitter;
+    /// <summary>Where strayed input moves the reference further than this, it magnifies a float's rounding beyond the grant, as near a place where it can't be continuous.</summary>
+    private const double Unstable = 20 * Jitter;
+
+    /// <summary>A place where it can't be continuous is met by every second try; so many tries miss one in 65 536.</summary>
+    private const int Tries = 16;
 
     [Fact]
     public void The_runtime_equals_the_reference_wherever_the_reference_is_stable()
     {
-        var (compared, skipped) = (0, 0);
+        var (compared, excused) = (0, 0);
         Gen.Int.Sample(
             seed =>
             {
-                var cases = CompareJoints(seed);
-                Interlocked.Add(ref compared, cases.Compared);
-                Interlocked.Add(ref skipped, cases.Skipped);
+                var random = new RandomCase(seed);
+                Interlocked.Add(ref compared, random.Joints.Count);
+                Interlocked.Add(ref excused, random.Joints.Count(joint => !AreEqual(random, joint)));
             },
-            iter: 400);
-        Assert.True(skipped < 0.1 * compared, $"{skipped} joints were skipped and {compared} compared: the test would prove little.");
+            iter: 60000);
+        Assert.True(excused < compared / 200, $"{excused} of {compared} joints were excused: the test would prove little.");
     }
 
     [Fact]
-    public void Labels_show_as_in_the_reference() => Gen.Int.Sample(
+    public void Labels_show_and_stand_as_in_the_reference() => Gen.Int.Sample(
         seed =>
         {
-            var (rig, live, pose) = Evaluate(seed);
-            var exact = ReferenceEvaluator.Evaluate(rig.Model, RestPose.Of(rig.Model), pose.For(rig.Model, 0, 0));
-            Assert.All(rig.Model.Labels.Index(), label => Assert.Equal(exact.IsVisible(label.Item), live.LabelVisible(label.Index)));
-            Assert.All(rig.Model.Labels.Index(), label =>
+            var random = new RandomCase(seed);
+            foreach (var (index, label) in random.Model.Labels.Index())
             {
-                label.Item.Parent.TryKnown(out var parent);
-                if (!IsNear(exact.WorldOf(parent!), FrameOf(live.LabelWorld(label.Index))))
-                    Assert.True(IsUnstable(seed, pose, model => model.Labels[label.Index].Parent.TryKnown(out var strayed) ? strayed! : throw new InvalidOperationException(), exact.WorldOf(parent!)));
-            });
-        },
-        iter: 100);
-
-    private static (int Compared, int Skipped) CompareJoints(int seed)
-    {
-        var (rig, live, pose) = Evaluate(seed);
-        var exact = ReferenceEvaluator.Evaluate(rig.Model, RestPose.Of(rig.Model), pose.For(rig.Model, 0, 0));
-        var joints = JointsOf(rig.Model);
-        var strayed = StrayedWorlds(seed, pose);
-        var skipped = 0;
-        for (var i = 0; i < joints.Count; i++)
-        {
-            var world = exact.WorldOf(joints[i]);
-            if (strayed.Any(worlds => !IsNear(world, worlds[i], Unstable, Unstable)))
-            {
-                skipped++;
-                continue;
+                Assert.Equal(random.Exact.IsVisible(label), random.Live.LabelVisible(index));
+                label.Parent.TryKnown(out var carrier);
+                if (!IsNear(random.Exact.WorldOf(carrier!), FrameOf(random.Live.LabelWorld(index))))
+                    random.AssertUnstable(carrier!, (pose, node) => pose.WorldOf(node));
             }
+        },
+        iter: 200);
 
-            Assert.True(IsNear(world, FrameOf(live.JointWorld(i))), $"'{joints[i].Name}' stands at {FrameOf(live.JointWorld(i))} and not at {world}.");
-
-            // What an engine reads, under the exact parent: an error in a channel counts by what it moves.
-            joints[i].Parent.TryKnown(out var parent);
-            var above = parent is null ? Affine3d.Identity : exact.WorldOf(parent);
-            var channels = new Trs(live.JointTranslation(i), live.JointRotation(i), live.JointScale(i));
-            Assert.True(IsNear(above * exact.ChannelsOf(joints[i]).ToAffine(), above * channels.ToAffine()), $"'{joints[i].Name}' has the channels {channels} and not {exact.ChannelsOf(joints[i])}.");
-        }
-
-        return (joints.Count - skipped, skipped);
-    }
-
-    private static (Rig Rig, RigInstance Live, RandomPose Pose) Evaluate(int seed)
+    /// <summary>Whether a joint stands, and is played back by an engine, as in the reference; where it isn't, the reference must be unstable.</summary>
+    private static bool AreEqual(RandomCase random, RigNode joint)
     {
-        var rig = Rig.Examine(new RandomRig(seed));
-        var compiled = RigCompiler.Compile(rig);
-        var pose = new RandomPose(compiled, seed ^ 77);
-        var live = compiled.NewInstance();
-        pose.Set(live);
-        live.Evaluate();
-        return (rig, live, pose);
+        var stands = IsNear(random.Exact.WorldOf(joint), FrameOf(random.Live.JointWorld(random.Joints.IndexOf(joint))));
+        if (!stands)
+            random.AssertUnstable(joint, (pose, node) => pose.WorldOf(node));
+        var plays = IsNear(Play(joint, random.Exact.ChannelsOf), Play(joint, random.LiveChannelsOf));
+        if (!plays)
+            random.AssertUnstable(joint, (pose, node) => Play(node, pose.ChannelsOf));
+        return stands && plays;
     }
 
-    /// <summary>Where the joints are when both the rig's rest and the pose stray, three times.</summary>
-    private static List<List<Affine3d>> StrayedWorlds(int seed, RandomPose pose) =>
-        [.. Strayed(seed, pose).Select(strayed => JointsOf(strayed.Model).Select(strayed.Pose.WorldOf).ToList())];
-
-    private static bool IsUnstable(int seed, RandomPose pose, Func<RigModel, RigNode> which, Affine3d exact) =>
-        Strayed(seed, pose).Any(strayed => !IsNear(exact, strayed.Pose.WorldOf(which(strayed.Model)), Unstable, Unstable));
-
-    private static IEnumerable<(RigModel Model, ReferencePose Pose)> Strayed(int seed, RandomPose pose)
+    /// <summary>Where an engine puts a joint: it reads nothing but the joints' channels.</summary>
+    private static Affine3d Play(RigNode joint, Func<RigNode, Trs> channelsOf)
     {
-        var model = Rig.Examine(new RandomRig(seed, Jitter)).Model;
-        var rest = RestPose.Of(model);
-        return Enumerable.Range(1, 3).Select(time => (model, ReferenceEvaluator.Evaluate(model, rest, pose.For(model, Jitter, seed + time))));
+        joint.Parent.TryKnown(out var parent);
+        return (parent is null ? Affine3d.Identity : Play(parent, channelsOf)) * channelsOf(joint).ToAffine();
     }
-
-    private static List<RigNode> JointsOf(RigModel model) => [.. model.Nodes.Where(node => node.IsExported)];
 
     private static bool IsNear(Affine3d a, Affine3d b, double metres = Metres, double radians = Radians) =>
         (a.Origin - b.Origin).Length <= metres && Quaterniond.Angle(a.Rotation, b.Rotation) <= radians;
 
-    private static Affine3d FrameOf(System.Numerics.Matrix4x4 m) =>
+    private static Affine3d FrameOf(Matrix4x4 m) =>
         new(new(m.M11, m.M12, m.M13), new(m.M21, m.M22, m.M23), new(m.M31, m.M32, m.M33), new(m.M41, m.M42, m.M43));
+
+    /// <summary>A random rig in a random pose, evaluated both ways.</summary>
+    private sealed class RandomCase
+    {
+        private readonly int seed;
+        private readonly RandomPose pose;
+
+        public RandomCase(int seed)
+        {
+            this.seed = seed;
+            var rig = Rig.Examine(new RandomRig(seed));
+            Model = rig.Model;
+            Live = RigCompiler.Compile(rig).NewInstance();
+            pose = new RandomPose(Live.Rig, seed ^ 77);
+            pose.Set(Live);
+            Live.Evaluate();
+            Exact = ReferenceEvaluator.Evaluate(Model, RestPose.Of(Model), pose.For(Model, 0, 0));
+            Joints = [.. Model.Nodes.Where(node => node.IsExported)];
+        }
+
+        public RigModel Model { get; }
+
+        public RigInstance Live { get; }
+
+        public ReferencePose Exact { get; }
+
+        public List<RigNode> Joints { get; }
+
+        public Trs LiveChannelsOf(RigNode joint)
+        {
+            var index = Joints.IndexOf(joint);
+            return new Trs(Live.JointTranslation(index), Live.JointRotation(index), Live.JointScale(index));
+        }
+
+        /// <summary>The reference itself moves a node far when the skeleton's rest and the pose stray a little.</summary>
+        public void AssertUnstable(RigNode node, Func<ReferencePose, RigNode, Affine3d> where)
+        {
+            var strayed = Rig.Examine(new RandomRig(seed, Jitter)).Model;
+            var rest = RestPose.Of(strayed);
+            var there = strayed.Nodes.Single(candidate => candidate.Id == node.Id);
+            Assert.True(
+                HasTie() || Enumerable.Range(1, Tries).Any(time =>
+                    !IsNear(where(Exact, node), where(ReferenceEvaluator.Evaluate(strayed, rest, pose.For(strayed, Jitter, seed + time)), there), Unstable, Unstable)),
+                $"{node.Title} of the random rig {seed} isn't where the reference has it, and the reference is stable there: {where(Exact, node)}.");
+        }
+
+        /// <summary>
+        /// Whether two sources of a blend are half a turn apart, where both arcs are as short. Straying doesn't show it where the rig itself makes it so,
+        /// as with a limb at the end of its reach and one folded up.
+        /// </summary>
+        private bool HasTie() => Model.Blends.Any(blend => SourcesOf(blend).Any(turns =>
+            turns.Any(a => turns.Any(b => Quaterniond.Angle(a, b) > Math.PI - (100 * Jitter)))));
+
+        /// <summary>The turns that each step of a blend averages.</summary>
+        private IEnumerable<List<Quaterniond>> SourcesOf(RigBlend blend)
+        {
+            if (blend.Node is not null)
+                return [[.. blend.Sources.Select(source => Exact.WorldOf(source.Node!).Rotation)]];
+            return blend.Chain!.Joints!.Select((joint, at) => blend.Sources.Select(source =>
+            {
+                var turn = Exact.WorldOf(source.Copy!.Joints[at]).Rotation;
+                return at == 0 ? turn : Exact.WorldOf(source.Copy.Joints[at - 1]).Rotation.Inverse * turn;
+            }).ToList());
+        }
+    }
 }

@@ -273,7 +273,7 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
         {
             Statics[type] = values = new object?[layout.Fields.Count];
             for (var i = 0; i < values.Length; i++)
-                values[i] = Defaults.Of(layout.FieldTypes[i], this);
+                values[i] = Program.IsRead(type) ? Defaults.Of(layout.FieldTypes[i], this) : Opens.Of(layout.FieldTypes[i], this);
         }
 
         if (initialised.Add(type))

@@ -53,6 +53,8 @@ internal sealed partial class Lowerer
                 continue;
             if (parameter?.RefKind is RefKind.Ref or RefKind.Out)
                 Place(argument.Value);
+            else if (argument is { ArgumentKind: ArgumentKind.DefaultValue, Value.ConstantValue: { HasValue: true, Value: string text } })
+                Emit(new PushConstant(new TextValue(text, [], ConstantOrigins.Of(parameter, argument.SemanticModel))));
             else
                 CopiedValue(argument.Value);
             ordinals.Add(parameter?.Ordinal ?? ordinals.Count);
@@ -85,7 +87,7 @@ internal sealed partial class Lowerer
             };
         }
 
-        if (method.ContainingType is { } type && type.Locations.Any(location => location.IsInSource))
+        if (method.ContainingType is { } type && TypeKeys.IsOfUser(type))
             return new UserCall(isBase ? reference with { IsDispatched = false } : reference, count, order, pushesResult: true);
         return new FrameworkCall(reference, count, order, hasReceiver);
     }

@@ -13,12 +13,16 @@ internal sealed partial class Lowerer
     private void Value(IOperation operation)
     {
         spans.Push(operation.Syntax.Span);
-        if (operation.ConstantValue is { HasValue: true, Value: var constant } && operation is not IConversionOperation { OperatorMethod: not null })
+        if (operation.ConstantValue is { HasValue: true, Value: var constant } && operation is not IConversionOperation { OperatorMethod: not null } && !IsJoinedText(operation))
             Constant(operation, constant);
         else
             Compute(operation);
         spans.Pop();
     }
+
+    /// <summary>Text that is put together is so here as well, even if it is constant: each piece keeps its origin.</summary>
+    private static bool IsJoinedText(IOperation operation) =>
+        operation is IInterpolatedStringOperation or IBinaryOperation { OperatorKind: BinaryOperatorKind.Add, Type.SpecialType: SpecialType.System_String };
 
     /// <summary>A value that is about to be stored: a struct's copy.</summary>
     private void CopiedValue(IOperation operation)
@@ -130,7 +134,7 @@ internal sealed partial class Lowerer
 
         Emit(new PushConstant(LiteralOf(operation) is { } literal && literal.SyntaxTree.FilePath == body.Path
             ? new TextValue(text, Seams.Of(literal, body.Path) is { } seam ? [seam] : [], [OriginOf(literal)])
-            : TextValue.Plain(text)));
+            : new TextValue(text, [], ConstantOrigins.Of(operation))));
     }
 
     /// <summary>The literal that a constant was written as, where no other file can see it under a name.</summary>
@@ -223,7 +227,7 @@ internal sealed partial class Lowerer
         Emit(new BinaryOperator(binary.OperatorKind, binary.IsChecked, KeyOf(binary)));
     }
 
-    private static bool IsRecordOfUser(IMethodSymbol method) => method.IsImplicitlyDeclared && method.ContainingType is { IsRecord: true } type && type.Locations.Any(location => location.IsInSource);
+    private static bool IsRecordOfUser(IMethodSymbol method) => method.IsImplicitlyDeclared && method.ContainingType is { IsRecord: true } type && TypeKeys.IsOfUser(type);
 
     /// <summary>The second condition is only asked when the first one doesn't decide.</summary>
     private void ShortCircuit(bool decidedBy, Action first, Action second)
@@ -261,7 +265,7 @@ internal sealed partial class Lowerer
 
         void Flatten(IOperation operation)
         {
-            if (operation is IBinaryOperation { OperatorKind: BinaryOperatorKind.Add, Type.SpecialType: SpecialType.System_String, ConstantValue.HasValue: false } sum)
+            if (operation is IBinaryOperation { OperatorKind: BinaryOperatorKind.Add, Type.SpecialType: SpecialType.System_String } sum)
             {
                 Flatten(sum.LeftOperand);
                 Flatten(sum.RightOperand);

@@ -65,6 +65,9 @@ internal sealed partial class Lowerer
     // The parameters of a primary constructor live as long as the object: they are fields of it.
     private Target ParameterTarget(IParameterSymbol parameter)
     {
+        // The receiver of an extension block's members comes to them as an object's own.
+        if (parameter.ContainingSymbol is INamedTypeSymbol { IsExtension: true })
+            return new Target(Nothing, () => Emit(new PushThis()), () => Emit(new Pop()));
         if (IsPrimary(parameter) && !slots.ContainsKey(parameter))
         {
             var field = "<" + parameter.Name + ">";
@@ -106,7 +109,7 @@ internal sealed partial class Lowerer
             return MemberTarget(reference.Instance!, item.ToString(System.Globalization.CultureInfo.InvariantCulture), type);
         }
 
-        var isUsers = field.ContainingType.Locations.Any(location => location.IsInSource);
+        var isUsers = TypeKeys.IsOfUser(field.ContainingType);
         if (field.IsStatic)
         {
             return isUsers

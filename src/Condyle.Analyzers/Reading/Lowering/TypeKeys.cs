@@ -6,6 +6,7 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>Makes the symbol-free keys of types.</summary>
 internal static class TypeKeys
 {
+    private static readonly string CondyleName = typeof(RigDraft).Assembly.GetName().Name!;
     private static readonly Dictionary<string, Type> CondyleTypes = typeof(RigDraft).Assembly.GetExportedTypes().ToDictionary(type => type.FullName!);
 
     public static TypeKey Of(ITypeSymbol? type)
@@ -34,17 +35,23 @@ internal static class TypeKeys
         if (ShapeOf(type.SpecialType) is { } primitive)
             return new TypeKey(NameOf(type), primitive) { IsReference = type.IsReferenceType };
         var plain = PlainNameOf(type);
-        if (CondyleTypes.TryGetValue(plain, out var condyle) && type.Locations.All(location => !location.IsInSource))
+        if (CondyleTypes.TryGetValue(plain, out var condyle) && IsOfCondyle(type))
             return new TypeKey(NameOf(type), TypeShape.Condyle) { Host = condyle, IsReference = type.IsReferenceType };
         if (plain is "System.Numerics.Vector3" or "System.Numerics.Quaternion")
             return new TypeKey(NameOf(type), TypeShape.Numerics) { Host = plain.EndsWith("3", StringComparison.Ordinal) ? typeof(System.Numerics.Vector3) : typeof(System.Numerics.Quaternion) };
-        var shape = type.Locations.Any(location => location.IsInSource) || type.IsAnonymousType ? TypeShape.User : TypeShape.Other;
+        var shape = IsOfUser(type) || type.IsAnonymousType ? TypeShape.User : TypeShape.Other;
         return new TypeKey(shape == TypeShape.User ? IdOf(type) : NameOf(type), shape)
         {
             IsReference = type.IsReferenceType,
             Arguments = named is null ? [] : [.. named.TypeArguments.Select(Of)],
         };
     }
+
+    /// <summary>
+    /// Whether a type is the user's. Where an editor has Condyle or another project open beside the rigs, its types have source too:
+    /// Condyle's are called and never read, and of another project's the source counts as unknown, as it is in a build.
+    /// </summary>
+    public static bool IsOfUser(ITypeSymbol type) => type.Locations.Any(location => location.IsInSource) && !IsOfCondyle(type);
 
     /// <summary>The id by which a type of the user's is found again in a compilation.</summary>
     public static string IdOf(ITypeSymbol type) => type.IsAnonymousType
@@ -65,7 +72,7 @@ internal static class TypeKeys
 
     public static MethodRef MethodOf(IMethodSymbol method) => new(
         method.OriginalDefinition.GetDocumentationCommentId() ?? method.Name,
-        method.ContainingType is null ? "" : method.ContainingType.Locations.Any(location => location.IsInSource) ? IdOf(method.ContainingType) : PlainNameOf(method.ContainingType),
+        method.ContainingType is null ? "" : IsOfUser(method.ContainingType) ? IdOf(method.ContainingType) : PlainNameOf(method.ContainingType),
         method.Name)
     {
         Returns = method.ReturnsVoid ? new TypeKey("void", TypeShape.Void) : method.MethodKind == MethodKind.Constructor ? Of(method.ContainingType) : Of(method.ReturnType),
@@ -75,6 +82,8 @@ internal static class TypeKeys
         TypeArguments = [.. method.TypeArguments.Select(Of)],
         Parameters = [.. method.Parameters.Select(parameter => Of(parameter.Type))],
     };
+
+    private static bool IsOfCondyle(ITypeSymbol type) => type.ContainingAssembly?.Name == CondyleName;
 
     private static string NameOf(ITypeSymbol type) => type.ToDisplayString(SymbolDisplayFormat.CSharpErrorMessageFormat).ToString(CultureInfo.InvariantCulture);
 

@@ -24,7 +24,7 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
             method = implementation;
         var id = method.GetDocumentationCommentId() ?? method.Name;
         var tree = method.DeclaringSyntaxReferences.FirstOrDefault()?.SyntaxTree ?? method.ContainingType.DeclaringSyntaxReferences.FirstOrDefault()?.SyntaxTree;
-        if (tree is null || method.IsAbstract || method.IsExtern)
+        if (tree is null || !compilation.ContainsSyntaxTree(tree) || method.IsAbstract || method.IsExtern)
             return null;
         Files.Add(tree.FilePath);
         Methods.Add(id);
@@ -87,7 +87,7 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
     }
 
     private static IMethodSymbol? BaseConstructorOf(INamedTypeSymbol type) =>
-        type.BaseType is { } above && above.Locations.Any(location => location.IsInSource) ? above.InstanceConstructors.FirstOrDefault(constructor => constructor.Parameters.IsEmpty) : null;
+        type.BaseType is { } above && SymbolEqualityComparer.Default.Equals(above.ContainingAssembly, type.ContainingAssembly) ? above.InstanceConstructors.FirstOrDefault(constructor => constructor.Parameters.IsEmpty) : null;
 
     private IEnumerable<IOperation> Initialisers(TypeDeclarationSyntax? type, bool isStatic)
     {

@@ -9,7 +9,7 @@ internal static class Layouts
     {
         var fields = new List<string>();
         var types = new List<TypeKey?>();
-        for (var candidate = type; candidate is not null && candidate.Locations.Any(location => location.IsInSource); candidate = candidate.BaseType)
+        for (var candidate = type; candidate is not null && TypeKeys.IsOfUser(candidate) && SymbolEqualityComparer.Default.Equals(candidate.ContainingAssembly, type.ContainingAssembly); candidate = candidate.BaseType)
         {
             foreach (var field in candidate.GetMembers().OfType<IFieldSymbol>().Where(field => !field.IsStatic && !field.IsConst))
                 Add(Members.IdOf(field), field.Type);

@@ -39,7 +39,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
         if (id.StartsWith("anonymous ", StringComparison.Ordinal))
             return AnonymousType(id);
         if (!types.TryGetValue(id, out var type))
-            types[id] = type = Find(id) is INamedTypeSymbol symbol ? Layouts.Of(symbol, id) : null;
+            types[id] = type = IsRead(id) && Find(id) is INamedTypeSymbol symbol ? Layouts.Of(symbol, id) : null;
         return type;
     }
 
@@ -61,7 +61,10 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
         return type;
     }
 
-    public IReadOnlyList<CodeBody> StaticInitialisersOf(string id) => Find(id) is INamedTypeSymbol symbol ? Source.StaticInitialisersOf(symbol) : [];
+    /// <summary>Whether a type's source is part of the compilation.</summary>
+    public bool IsRead(string id) => Find(id) is { } symbol && SymbolEqualityComparer.Default.Equals(symbol.ContainingAssembly, compilation.Assembly);
+
+    public IReadOnlyList<CodeBody> StaticInitialisersOf(string id) => IsRead(id) && Find(id) is INamedTypeSymbol symbol ? Source.StaticInitialisersOf(symbol) : [];
 
     public bool IsOfType(string id, string wanted)
     {
@@ -104,7 +107,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     {
         for (var candidate = Find(type.Id) as INamedTypeSymbol; candidate is not null; candidate = candidate.BaseType)
         {
-            if (!candidate.Locations.Any(location => location.IsInSource))
+            if (!TypeKeys.IsOfUser(candidate))
                 return null;
             if (candidate.GetMembers(name).OfType<IMethodSymbol>().FirstOrDefault(method => method.Parameters.Length == parameters && !method.IsImplicitlyDeclared) is { } found)
                 return BodyOf(found);

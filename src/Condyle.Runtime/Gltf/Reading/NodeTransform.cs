@@ -2,21 +2,26 @@ using System.Numerics;
 
 namespace Condyle.Runtime.Gltf.Reading;
 
-/// <summary>A node's local translation, rotation (unit length) and scale, whichever way the file gives them.</summary>
-internal readonly record struct NodeTransform(Vector3 Translation, Quaternion Rotation, Vector3 Scale)
+/// <summary>A node's local translation, rotation (unit length) and scale, whichever way the file gives them. They are exact unless a rotation isn't quite of unit length or a matrix is rounded.</summary>
+internal readonly record struct NodeTransform(Vector3 Translation, Quaternion Rotation, Vector3 Scale, bool IsExact)
 {
-    /// <summary>How far from perpendicular the axes of a matrix may be (the cosine between them): float noise passes, shear doesn't.</summary>
-    private const double ShearTolerance = 1e-4;
+    /// <summary>How far from perpendicular the axes of a matrix may be (the cosine between them): numbers rounded to three decimals pass, shear doesn't.</summary>
+    private const double ShearTolerance = 2e-3;
+
+    /// <summary>A float's rounding.</summary>
+    private const double Rounding = 1e-6;
 
     /// <exception cref="BadInputException">The node's matrix is sheared or flattens an axis, so no translation, rotation and scale equals it.</exception>
     public static NodeTransform Of(JsonSpot node)
     {
         if (node["matrix"] is { Exists: true } matrix)
             return Decompose(matrix);
+        double[] rotation = node["rotation"] is { Exists: true } given ? given.Numbers(4) : [0, 0, 0, 1];
         return new NodeTransform(
             Vector(node["translation"], Vector3.Zero),
-            node["rotation"] is { Exists: true } rotation ? Normalised(rotation.Numbers(4)) : Quaternion.Identity,
-            Vector(node["scale"], Vector3.One));
+            Normalised(rotation),
+            Vector(node["scale"], Vector3.One),
+            IsExact: Math.Abs(Math.Sqrt(rotation.Sum(x => x * x)) - 1) < Rounding);
     }
 
     private static Vector3 Vector(JsonSpot spot, Vector3 whenAbsent) => spot.Exists ? ToVector(spot.Numbers(3)) : whenAbsent;
@@ -32,7 +37,7 @@ internal readonly record struct NodeTransform(Vector3 Translation, Quaternion Ro
     private static NodeTransform Decompose(JsonSpot spot)
     {
         var m = spot.Numbers(16);
-        if (m[3] != 0 || m[7] != 0 || m[11] != 0 || m[15] != 1)
+        if (Math.Max(Math.Max(Math.Abs(m[3]), Math.Abs(m[7])), Math.Max(Math.Abs(m[11]), Math.Abs(m[15] - 1))) > Rounding)
             throw spot.Wrong("is no affine matrix: its last row isn't 0 0 0 1", "Give the node as translation, rotation and scale");
         // One axis after the other, as the columns of the matrix.
         double[][] axes = [m[0..3], m[4..7], m[8..11]];
@@ -44,14 +49,15 @@ internal readonly record struct NodeTransform(Vector3 Translation, Quaternion Ro
             for (var row = 0; row < 3; row++)
                 axes[i][row] /= scale[i];
         }
-        if (Math.Abs(Dot(axes[0], axes[1])) > ShearTolerance || Math.Abs(Dot(axes[1], axes[2])) > ShearTolerance || Math.Abs(Dot(axes[2], axes[0])) > ShearTolerance)
+        var shear = Math.Max(Math.Abs(Dot(axes[0], axes[1])), Math.Max(Math.Abs(Dot(axes[1], axes[2])), Math.Abs(Dot(axes[2], axes[0]))));
+        if (shear > ShearTolerance)
             throw spot.Wrong("is sheared, which no translation, rotation and scale can say", "Take the shear out where the file was made");
         if (Dot(Cross(axes[0], axes[1]), axes[2]) < 0)
         {
             scale[0] = -scale[0];
             axes[0] = Array.ConvertAll(axes[0], x => -x);
         }
-        return new NodeTransform(ToVector(m[12..15]), Normalised(QuaternionOf(axes)), ToVector(scale));
+        return new NodeTransform(ToVector(m[12..15]), Normalised(QuaternionOf(axes)), ToVector(scale), IsExact: shear < Rounding);
     }
 
     /// <summary>From a rotation's columns to x, y, z, w, by the largest of the four so that nothing small is divided by (Shepperd 1978).</summary>

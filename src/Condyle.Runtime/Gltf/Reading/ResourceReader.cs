@@ -1,4 +1,5 @@
 using System.Buffers.Text;
+using System.Text.Json.Nodes;
 
 namespace Condyle.Runtime.Gltf.Reading;
 
@@ -15,6 +16,7 @@ internal sealed class ResourceReader(string folder)
             found.Add(uri.Text switch
             {
                 null when found.Count == 0 && binary is { } chunk => new(Exactly(length, chunk, buffer), BufferHome.Inside),
+                null when IsPacked(buffer) => throw buffer.Wrong("is packed by an extension that can't be read here", "Unpack the file first, or export it without that compression"),
                 null => throw buffer.Wrong("has neither a URI nor a binary chunk", "Export the file again with its buffers"),
                 { } text when IsDataUri(text) => new(Exactly(length, Decode(uri, text), buffer), BufferHome.DataUri),
                 { } text => new(ReadFile(uri, text, length), BufferHome.File),
@@ -38,6 +40,10 @@ internal sealed class ResourceReader(string folder)
         }
         return found;
     }
+
+    /// <summary>Extensions that compress whole buffer views leave a buffer without data in their place, and mark it so.</summary>
+    private static bool IsPacked(JsonSpot buffer) =>
+        buffer["extensions"].Value is JsonObject extensions && extensions.Any(extension => extension.Value is JsonObject packing && packing["fallback"] is not null);
 
     private static bool IsDataUri(string uri) => uri.StartsWith("data:", StringComparison.OrdinalIgnoreCase);
 

@@ -13,16 +13,19 @@ internal sealed class BinaryOutput
     private readonly IReadOnlyList<GlbChunk> further;
     private long binaryLength;
 
-    private BinaryOutput(GltfFile source)
+    private BinaryOutput(GltfFile source, JsonObject json)
     {
         file = source.Path;
-        json = source.ParseJson();
+        this.json = json;
         further = source.FurtherChunks;
     }
 
-    public static BinaryOutput Prepare(GltfFile source)
+    public static BinaryOutput Prepare(GltfFile source) => Prepare(source, source.ParseJson());
+
+    /// <summary>The file's data under another JSON, which is changed here.</summary>
+    public static BinaryOutput Prepare(GltfFile source, JsonObject json)
     {
-        var output = new BinaryOutput(source);
+        var output = new BinaryOutput(source, json);
         output.MergeBuffers(source.Buffers);
         foreach (var (index, image) in source.Images)
             output.EmbedImage((JsonObject)output.json["images"]![index]!, image.Bytes);

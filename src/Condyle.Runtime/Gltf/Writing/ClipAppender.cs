@@ -50,7 +50,7 @@ internal sealed class ClipAppender
         var node = (JsonObject)json["nodes"]![index]!;
         if (node["matrix"] is null)
             return;
-        var (t, r, s) = NodeTransform.Of(spot);
+        var (t, r, s, _) = NodeTransform.Of(spot);
         node.Remove("matrix");
         node["translation"] = new JsonArray(t.X, t.Y, t.Z);
         node["rotation"] = new JsonArray(r.X, r.Y, r.Z, r.W);

@@ -23,7 +23,7 @@ internal sealed class BlendWithoutInverse : Rule
             if (WorstOf(sum) is not { } worst)
                 continue;
             var total = sum.At(_ => worst);
-            var when = sum.Switches.Count == 0 ? "always" : $"with {NamesOf(sum, model)} at {Invariant.Short(worst)},";
+            var when = sum.Switches.Count == 0 ? "always" : $"with {NamesOf(sum, model)} at {Invariant.Short(worst)}";
             var repairs = RepairsOf(blend, sum, model);
             var place = repairs.Count > 0 ? PlaceOf(blend, repairs[0].Event) : blend.Sources[^1].Place;
             yield return new Finding(
@@ -34,6 +34,7 @@ internal sealed class BlendWithoutInverse : Rule
                     : $"The weights of {TargetOf(blend)} don't add up to 1: {when} they add up to {Invariant.Short(total)}, so {Consequence(total)}. {Advice(repairs)}",
                 place)
             {
+                ActsOn = blend.Node,
                 Related = [.. blend.Sources.Select(source => source.Place).Prepend(blend.Place).Where(other => other != place).Distinct()],
                 Repairs = repairs,
             };
@@ -70,7 +71,7 @@ internal sealed class BlendWithoutInverse : Rule
     private static string TargetOf(RigBlend blend) => blend.Node?.Title ?? blend.Chain!.Title;
 
     private static string Consequence(double total) => total > WeightPolynomial.Tolerance
-        ? "it will float between its sources instead of landing on one"
+        ? "it floats between its sources and lands on none"
         : "no source moves it and it falls back to its rest pose";
 
     private static string NamesOf(WeightPolynomial sum, RigModel model)

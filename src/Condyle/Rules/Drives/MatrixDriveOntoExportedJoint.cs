@@ -24,9 +24,10 @@ internal sealed class MatrixDriveOntoExportedJoint : Rule
                 yield return new Finding(
                     this,
                     drive,
-                    $"The {moves} '{joint.Name}' follows {source.Source?.Title ?? "its source"} by matrix: an engine reads a joint's own translation, rotation and scale, so nothing of this motion reaches the export and the joint stands still there. Drive it by channels.",
+                    $"The {moves} '{joint.Name}' follows {source.Source?.Title ?? "its source"} by matrix: an engine reads a joint's own translation, rotation and scale, so nothing of this motion is exported and the joint stands still in the game. Drive it by channels.",
                     source.Place)
                 {
+                    ActsOn = joint,
                     Related = drive.Place == source.Place ? [] : [drive.Place],
                     Repairs = [new CallInstead(source.Event, nameof(Drive.ByChannels), $"Drive '{joint.Name}' by channels")],
                 };

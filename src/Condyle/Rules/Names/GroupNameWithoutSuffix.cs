@@ -22,7 +22,7 @@ internal sealed class GroupNameWithoutSuffix : Rule
             yield return new Finding(
                 this,
                 group,
-                $"Group '{group.Name}' does not end in '{suffix}': scripts and people that tell groups from controls by their name will take it for something else. Name it '{group.Name}{suffix}'.",
+                $"Group '{group.Name}' doesn't end in '{suffix}': people and tools that tell groups from controls by their names will take it for a handle. Name it '{group.Name}{suffix}'.",
                 group.Place)
             {
                 Repairs = [new AppendText(group.Id, 0, suffix, $"Rename to '{group.Name}{suffix}'")],

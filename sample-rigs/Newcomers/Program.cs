@@ -1,0 +1,1 @@
+return Newcomers.CommandLine.Run(args, Console.Out, Console.Error);

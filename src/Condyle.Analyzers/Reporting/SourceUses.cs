@@ -1,0 +1,62 @@
+using Condyle.Analyzers.Reading;
+using Condyle.Rules;
+using Microsoft.CodeAnalysis.Text;
+
+namespace Condyle.Analyzers.Reporting;
+
+/// <summary>All that some readings make of the source: their calls by place, their texts by literal, and what the rules want changed at each.</summary>
+internal sealed class SourceUses
+{
+    private readonly Dictionary<(string Path, TextSpan Span), List<(ReadPath Path, int Event)>> byCall = [];
+    private readonly Dictionary<(ReadPath, int), List<Repair>> repairs = [];
+    private readonly Dictionary<Origin, List<(ReadPath Path, int Event, int Argument)>> byLiteral = [];
+    private readonly HashSet<Origin> observed = [];
+
+    public SourceUses(IEnumerable<ReadPath> paths)
+    {
+        foreach (var path in paths)
+        {
+            observed.UnionWith(path.Calls.Observed);
+            foreach (var finding in path.Findings)
+            {
+                foreach (var repair in finding.Repairs)
+                    Add(repairs, (path, repair.Event), repair);
+            }
+
+            foreach (var pair in path.Calls.All)
+            {
+                Add(byCall, (pair.Value.Path, pair.Value.Call.Span), (path, pair.Key));
+                for (var i = 0; i < pair.Value.Arguments.Count; i++)
+                {
+                    if (pair.Value.Arguments[i] is not TextValue text)
+                        continue;
+                    foreach (var origin in text.Origins)
+                        Add(byLiteral, origin, (path, pair.Key, i));
+                }
+            }
+        }
+    }
+
+    /// <summary>Whether every time that a call was made wants the same kind of repair.</summary>
+    public bool EachCallWants(CallRecord call, Func<Repair, bool> wanted) =>
+        byCall.TryGetValue((call.Path, call.Call.Span), out var all)
+        && all.TrueForAll(made => repairs.TryGetValue((made.Path, made.Event), out var its) && its.Exists(repair => wanted(repair)));
+
+    /// <summary>Whether a literal can be appended to: nobody looks at it, and every text that it is part of wants the same at its end.</summary>
+    public bool EachUseWants(Seam seam, string suffix) =>
+        !observed.Contains(seam.Literal)
+        && byLiteral.TryGetValue(seam.Literal, out var uses)
+        && uses.TrueForAll(use =>
+            repairs.TryGetValue((use.Path, use.Event), out var all)
+            && all.Exists(repair => repair is AppendText append && append.Argument == use.Argument && append.Suffix == suffix)
+            && use.Path.Calls.Find(use.Event)!.Arguments[use.Argument] is TextValue text
+            && text.Seams.Contains(seam));
+
+    private static void Add<TKey, TValue>(Dictionary<TKey, List<TValue>> to, TKey key, TValue value)
+        where TKey : notnull
+    {
+        if (!to.TryGetValue(key, out var list))
+            to[key] = list = [];
+        list.Add(value);
+    }
+}

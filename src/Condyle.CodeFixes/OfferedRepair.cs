@@ -1,0 +1,32 @@
+using System.Globalization;
+using Condyle.Analyzers.Reporting;
+using Microsoft.CodeAnalysis;
+
+namespace Condyle.CodeFixes;
+
+/// <summary>A repair of a finding, with the key by which fix-all knows the same kind of repair elsewhere.</summary>
+internal sealed record OfferedRepair(PlannedRepair Repair, string Key)
+{
+    /// <summary>The repairs that a finding brings along. Of two of the same kind, the second has a key of its own.</summary>
+    public static IReadOnlyList<OfferedRepair> Of(Diagnostic diagnostic)
+    {
+        var offered = new List<OfferedRepair>();
+        foreach (var repair in RepairProperties.Read(diagnostic.Properties))
+        {
+            var alike = offered.Count(other => other.Repair.Kind == repair.Kind);
+            var key = $"{diagnostic.Id}.{repair.Kind}";
+            offered.Add(new OfferedRepair(repair, alike == 0 ? key : key + "." + (alike + 1).ToString(CultureInfo.InvariantCulture)));
+        }
+
+        return offered;
+    }
+
+    /// <summary>The repair that fix-all makes of a finding of the same rule: the kind that was asked for or, where it has none of that kind, its first.</summary>
+    public static OfferedRepair? Choose(Diagnostic diagnostic, string? key)
+    {
+        if (key?.StartsWith(diagnostic.Id + ".", StringComparison.Ordinal) == false)
+            return null;
+        var offered = Of(diagnostic);
+        return offered.FirstOrDefault(repair => repair.Key == key) ?? offered.FirstOrDefault();
+    }
+}

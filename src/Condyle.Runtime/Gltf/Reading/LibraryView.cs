@@ -1,0 +1,41 @@
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+
+namespace Condyle.Runtime.Gltf.Reading;
+
+/// <summary>
+/// A file's JSON without what would stop the library although it harms nobody: empty lists and nulls where the standard wants nothing at all,
+/// and extensions that only say how meshes and pictures are stored. The file itself keeps them.
+/// </summary>
+internal static partial class LibraryView
+{
+    /// <summary>Takes it all out of this tree.</summary>
+    public static JsonObject Of(JsonObject json)
+    {
+        if (json["extensionsRequired"] is JsonArray required)
+            required.RemoveAll(name => name is JsonValue value && value.TryGetValue(out string? text) && AboutLooks().IsMatch(text));
+        Tidy(json);
+        return json;
+    }
+
+    private static void Tidy(JsonNode? node)
+    {
+        if (node is JsonArray list)
+        {
+            foreach (var item in list)
+                Tidy(item);
+        }
+
+        foreach (var (name, value) in (node as JsonObject)?.ToList() ?? [])
+        {
+            if (name is "extras" or "extensions")
+                continue;
+            Tidy(value);
+            if (value is null or JsonArray { Count: 0 })
+                ((JsonObject)node!).Remove(name);
+        }
+    }
+
+    [GeneratedRegex("^[A-Z0-9]+_(materials|texture|lights|draco_mesh)_")]
+    private static partial Regex AboutLooks();
+}

@@ -1,0 +1,95 @@
+using Microsoft.CodeAnalysis;
+
+namespace Condyle.Analyzers.Tests.Reporting;
+
+/// <summary>Where findings point, and which further places they name.</summary>
+public class PlaceTests
+{
+    [Fact]
+    public Task A_helper_names_the_call_that_makes_the_group() => Points(
+        "Parts.Of(rig, \"arm\");",
+        "internal static class Parts { public static Group Of(RigDraft rig, string name) => rig.Group(name); }",
+        "\"arm\"",
+        "Group(name)");
+
+    [Fact]
+    public Task A_text_that_names_two_groups_names_both_calls() => Points(
+        """
+        var name = "arm";
+        rig.Group(name);
+        rig.Group(name).Under(rig.Control("world"));
+        """,
+        "",
+        "\"arm\"",
+        "Group(name)",
+        "Group(name)");
+
+    [Fact]
+    public Task A_blend_names_its_sentence_and_its_sources() => Points(
+        """
+        var (arm, ik, fk, hand, amount) = Stage.Arm(rig, Side.Left);
+        var blend = rig.Blend(arm);
+        blend.From(ik, amount);
+        blend.From(fk, amount);
+        """,
+        "",
+        "amount",
+        "From(ik, amount)",
+        "Blend(arm)",
+        "From(fk, amount)");
+
+    [Fact]
+    public Task A_drive_names_where_its_sentence_begins() => Points(
+        """
+        var joints = Stage.Joints(rig, Side.Left);
+        var drive = rig.Drive(joints.Elbow);
+        drive.ByMatrix(rig.Control("hand"));
+        """,
+        "",
+        "ByMatrix(rig.Control(\"hand\"))",
+        "Drive(joints.Elbow)");
+
+    [Fact]
+    public async Task A_literal_in_generated_code_is_flagged_where_it_is_used()
+    {
+        var finding = Assert.Single(await FrontEnds.Read([
+            .. new RigSnippet("rig.Group(Arm);").PlainFiles.Select(file => (file.Path, file.Source.Replace("sealed class", "sealed partial class"))),
+            ("/0/names.g.cs", "partial class Docker { private const string Arm = \"arm\"; }"),
+        ]));
+        Assert.Equal("Arm", TextAt(finding.Location));
+    }
+
+    [Fact]
+    public async Task A_text_that_another_definition_uses_rightly_is_flagged_where_it_is_used_wrongly()
+    {
+        var finding = Assert.Single(await FrontEnds.Read([
+            .. new RigSnippet("rig.Group(Names.Arm);").PlainFiles,
+            ("/0/crane.cs", "public sealed class Crane : IRigDefinition { public void Define(RigDraft rig) => rig.Control(Names.Arm); }"),
+            ("/0/names.cs", "internal static class Names { private static readonly string part = \"arm\"; public static string Arm => part; }"),
+        ]));
+        Assert.Equal("Names.Arm", TextAt(finding.Location));
+    }
+
+    [Fact]
+    public async Task A_text_that_all_definitions_use_wrongly_is_flagged_once()
+    {
+        var finding = Assert.Single(await FrontEnds.Read([
+            .. new RigSnippet("rig.Group(Names.Arm);").PlainFiles,
+            ("/0/crane.cs", "public sealed class Crane : IRigDefinition { public void Define(RigDraft rig) => rig.Group(Names.Arm); }"),
+            ("/0/names.cs", "internal static class Names { private static readonly string part = \"arm\"; public static string Arm => part; }"),
+        ]));
+        Assert.Equal("\"arm\"", TextAt(finding.Location));
+        Assert.Equal(["/0/crane.cs", "/0/rig.cs"], finding.AdditionalLocations.Select(place => place.SourceTree!.FilePath).Order());
+    }
+
+    private static async Task Points(string body, string more, string place, params string[] further)
+    {
+        var files = new RigSnippet(body, More: more).PlainFiles;
+        var finding = Assert.Single(await FrontEnds.Read(files));
+        Assert.Equal(place, TextAt(finding.Location));
+        Assert.Equal(further, finding.AdditionalLocations.Select(TextAt));
+        await FrontEnds.Agree(files);
+    }
+
+    private static string TextAt(Location place) => place.SourceTree!.GetText().ToString(place.SourceSpan);
+}

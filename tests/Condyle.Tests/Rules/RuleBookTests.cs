@@ -1,0 +1,65 @@
+using System.Text.RegularExpressions;
+using Condyle.Rules;
+
+namespace Condyle.Tests.Rules;
+
+/// <summary>What holds for every rule.</summary>
+public partial class RuleBookTests
+{
+    public static TheoryData<string> Ids => [.. RuleBook.All.Select(rule => rule.Id)];
+
+    [Fact]
+    public void Ids_are_unique_and_in_order() =>
+        Assert.Equal(RuleBook.All.Select(rule => rule.Id).Distinct().Order(StringComparer.Ordinal), RuleBook.All.Select(rule => rule.Id));
+
+    [Fact]
+    public void Every_rule_of_the_code_is_in_the_book() => Assert.Equal(
+        typeof(Rule).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Rule))).Select(type => type.Name).Order(),
+        RuleBook.All.Select(rule => rule.GetType().Name).Order());
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void A_rule_is_found_by_its_id_in_any_case(string id) => Assert.Equal(id, RuleBook.Find(id.ToLowerInvariant())?.Id);
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Its_id_is_well_formed_and_its_title_is_a_heading(string id)
+    {
+        var rule = RuleBook.Find(id)!;
+        Assert.Matches(WellFormed(), rule.Id);
+        Assert.DoesNotMatch(@"[.!?:\s]$", rule.Title);
+        Assert.True(char.IsUpper(rule.Title[0]));
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Its_page_begins_with_its_id_and_title_and_names_its_severity(string id)
+    {
+        var rule = RuleBook.Find(id)!;
+        Assert.StartsWith($"# {rule.Id}: {rule.Title}\n\n{rule.Summary}\n", rule.Page, StringComparison.Ordinal);
+        Assert.Contains($"\nDefault severity: {rule.Severity.ToString().ToLowerInvariant()}.", rule.Page, StringComparison.Ordinal);
+        Assert.Contains($"\ndotnet_diagnostic.{rule.Id}.severity = ", rule.Page, StringComparison.Ordinal);
+        Assert.All(["Why it hurts", "Wrong", "Right", "How to fix it", "How to accept it", "Settings"], heading => Assert.Contains($"\n## {heading}\n", rule.Page, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Its_page_lies_beside_its_code_in_the_folder_of_its_family(string id)
+    {
+        var rule = RuleBook.Find(id)!;
+        var folder = Path.Combine(RulesFolder(), Families.NameOf(id));
+        Assert.True(File.Exists(Path.Combine(folder, rule.GetType().Name + ".cs")), $"{rule.GetType().Name}.cs is not in {folder}.");
+        Assert.True(File.Exists(Path.Combine(folder, id + ".md")), $"{id}.md is not in {folder}.");
+    }
+
+    private static string RulesFolder()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Condyle.slnx")))
+            folder = folder.Parent;
+        return Path.Combine(folder?.FullName ?? throw new DirectoryNotFoundException("Condyle.slnx is in no folder above the tests."), "src", "Condyle", "Rules");
+    }
+
+    [GeneratedRegex("^CDY[1-9][0-9]{3}$")]
+    private static partial Regex WellFormed();
+}
