@@ -14,7 +14,7 @@ public sealed class Stevedore : IRigDefinition
         var systems = rig.Group("systems_group");
 
         // The engine reads the way that he walks from the root; the offset shifts him against it.
-        var world = rig.Control("world");
+        var world = rig.Control("world").PlacedAt(joints.Root);
         var offset = rig.Control("offset").Under(world);
         rig.Drive(joints.Root).ByChannels(world);
 

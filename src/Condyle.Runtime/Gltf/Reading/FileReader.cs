@@ -8,6 +8,8 @@ internal static class FileReader
     public static GltfFile Read(string path)
     {
         var bytes = AllBytes(path);
+        if (bytes.Length == 0)
+            throw new BadInputException(path, "the file is empty", "Export or copy it again");
         var isGlb = GlbContainer.IsGlb(bytes);
         var container = isGlb ? GlbContainer.Read(path, bytes) : new GlbContainer(bytes, null, []);
         var root = JsonText.Parse(path, container.Json);

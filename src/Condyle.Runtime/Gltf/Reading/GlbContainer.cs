@@ -33,8 +33,10 @@ internal sealed record GlbContainer(ReadOnlyMemory<byte> Json, ReadOnlyMemory<by
         if (version != 2)
             throw Broken(file, $"its container version is {version}, not 2");
         var claimed = Word(bytes, 8);
-        if (claimed != bytes.Length)
+        if (claimed > bytes.Length)
             throw Broken(file, $"its header claims {claimed} bytes, but there are {bytes.Length}");
+        // Some tools pad the file; what comes after the claimed length is none of its content.
+        bytes = bytes[..(int)claimed];
 
         var chunks = new List<GlbChunk>();
         for (var at = HeaderLength; at < bytes.Length;)

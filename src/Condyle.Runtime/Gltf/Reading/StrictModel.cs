@@ -16,15 +16,14 @@ internal static partial class StrictModel
     {
         try
         {
-            using var stream = new MemoryStream();
-            BinaryOutput.Prepare(file, LibraryView.Of(file.ParseJson())).WriteTo(stream);
+            var bytes = Bytes(file);
             try
             {
-                return (Read(stream, ValidationMode.Strict), null);
+                return (Read(bytes, ValidationMode.Strict), null);
             }
             catch (ModelException flaw) when (flaw is DataException || flaw.Message.Contains(" Root: ", StringComparison.Ordinal))
             {
-                return (Read(stream, ValidationMode.Skip), Words(flaw));
+                return (Read(bytes, ValidationMode.Skip), Words(flaw));
             }
         }
         catch (Exception problem) when (problem is not (BadInputException or OutOfMemoryException))
@@ -34,9 +33,17 @@ internal static partial class StrictModel
         }
     }
 
-    private static ModelRoot Read(MemoryStream stream, ValidationMode mode)
+    private static MemoryStream Bytes(GltfFile file)
     {
-        stream.Position = 0;
+        var stream = new MemoryStream();
+        BinaryOutput.Prepare(file, LibraryView.Of(file.ParseJson())).WriteTo(stream);
+        return stream;
+    }
+
+    /// <summary>Reads the bytes from a stream of its own, since the library closes it.</summary>
+    private static ModelRoot Read(MemoryStream bytes, ValidationMode mode)
+    {
+        using var stream = new MemoryStream(bytes.GetBuffer(), 0, (int)bytes.Length, writable: false);
         var context = ReadContext.Create(name => throw new FileNotFoundException($"'{name}' is outside the file"));
         return context.WithSettingsFrom(new ReadSettings { Validation = mode }).ReadSchema2(stream);
     }
