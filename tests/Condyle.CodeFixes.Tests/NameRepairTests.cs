@@ -106,13 +106,13 @@ public class NameRepairTests
         rig.Group({|CDY1001:string.Join("_", "arm", Side.Left)|});
         rig.Group({|CDY1001:nameof(Docker)|});
         string? none = null;
-        rig.Group({|CDY1001:none ?? string.Join("_", "hip", "left")|});
+        rig.Group({|CDY1001:none ?? "hip left".Replace(' ', '_')|});
         """,
         """
         rig.Group(string.Join("_", "arm", Side.Left) + "_group");
         rig.Group(nameof(Docker) + "_group");
         string? none = null;
-        rig.Group((none ?? string.Join("_", "hip", "left")) + "_group");
+        rig.Group((none ?? "hip left".Replace(' ', '_')) + "_group");
         """,
         steps: 3);
 

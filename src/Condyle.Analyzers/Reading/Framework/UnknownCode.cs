@@ -17,6 +17,9 @@ internal static class UnknownCode
     {
         switch (value)
         {
+            case TextValue text:
+                machine.Calls.Observe(text);
+                break;
             case RigDraft draft:
                 draft.Record(new Gap(machine.Places.At(at), $"{what} is handed the rig, but its source is not part of this compilation"));
                 break;
