@@ -7,11 +7,11 @@ internal readonly record struct JsonPlace(JsonElement Element, string Pointer, s
 {
     public SkeletonFileException Wrong(string problem, string remedy) => new($"{(Words.Length == 0 ? "the file" : Words)} {problem}. {remedy}", Pointer);
 
-    /// <summary>A member of an object, or null when it isn't there.</summary>
+    /// <summary>A member of an object, or null when it isn't there; exporters write null for that too.</summary>
     public JsonPlace? Find(string member)
     {
         Expect(JsonValueKind.Object, "an object");
-        return Element.TryGetProperty(member, out var value)
+        return Element.TryGetProperty(member, out var value) && value.ValueKind != JsonValueKind.Null
             ? new JsonPlace(value, $"{Pointer}/{member}", Words.Length == 0 ? member : $"{Words}, {member}")
             : null;
     }

@@ -2,6 +2,13 @@ namespace Condyle.Analyzers.Tests.Skeletons;
 
 public class GeneratedCodeTests
 {
+    [Theory]
+    [InlineData("""{"name": null, "scale": null}""", "Root(\"node_0\", global::Condyle.JointRole.Helper)")]
+    [InlineData("""{"name": "hidden", "scale": [0, 0, 0]}""", "Root(\"hidden\", global::Condyle.JointRole.Helper, scaled: new global::System.Numerics.Vector3(0f, 0f, 0f))")]
+    [InlineData("""{"name": "rounded", "matrix": [0.8,0.6,0.001,0, -0.6,0.8,0,0, 0,0,1,0, 1,2,3,0.99999994]}""", "Root(\"rounded\", global::Condyle.JointRole.Helper, at: new")]
+    public void What_exporters_write_is_declared_as_it_was_delivered(string node, string declaration) =>
+        Assert.Contains(declaration, GeneratorRun.Of(SmallFiles.Gltf(node)).Code, StringComparison.Ordinal);
+
     [Fact]
     public void A_small_skeleton_becomes_a_class_of_straight_line_code()
     {

@@ -21,9 +21,9 @@ internal static partial class StrictModel
             {
                 return (Read(bytes, ValidationMode.Strict), null);
             }
-            catch (ModelException flaw) when (flaw is DataException || flaw.Message.Contains(" Root: ", StringComparison.Ordinal))
+            catch (ModelException flaw) when (Remark(flaw) is { } remark)
             {
-                return (Read(bytes, ValidationMode.Skip), Words(flaw));
+                return (Read(bytes, ValidationMode.Skip), remark);
             }
         }
         catch (Exception problem) when (problem is not (BadInputException or OutOfMemoryException))
@@ -47,6 +47,11 @@ internal static partial class StrictModel
         var context = ReadContext.Create(name => throw new FileNotFoundException($"'{name}' is outside the file"));
         return context.WithSettingsFrom(new ReadSettings { Validation = mode }).ReadSchema2(stream);
     }
+
+    /// <summary>What there is to say about a flaw that stops nobody; null for one that does.</summary>
+    private static string? Remark(ModelException flaw) => flaw is DataException ? Words(flaw)
+        : flaw.Message.Contains(" Root: ", StringComparison.Ordinal) ? "the joints of a skin have no common root"
+        : null;
 
     /// <summary>What the library says, less its advertisement.</summary>
     private static string Words(Exception problem)
