@@ -21,10 +21,13 @@ internal sealed record OfferedRepair(PlannedRepair Repair, string Key)
         return offered;
     }
 
-    /// <summary>The repair that fix-all makes of a finding of the same rule: the kind that was asked for or, where it has none of that kind, its first.</summary>
-    public static OfferedRepair? Choose(Diagnostic diagnostic, string? key)
+    /// <summary>
+    /// The repair that fix-all makes of a finding: the kind that was asked for or, where it has none of that kind, its first.
+    /// None when another of the rules at hand was asked for; a command line asks for a rule with whatever key it came upon first.
+    /// </summary>
+    public static OfferedRepair? Choose(Diagnostic diagnostic, string? key, IEnumerable<string> rules)
     {
-        if (key?.StartsWith(diagnostic.Id + ".", StringComparison.Ordinal) == false)
+        if (key is not null && rules.Any(rule => rule != diagnostic.Id && key.StartsWith(rule + ".", StringComparison.Ordinal)))
             return null;
         var offered = Of(diagnostic);
         return offered.FirstOrDefault(repair => repair.Key == key) ?? offered.FirstOrDefault();

@@ -19,7 +19,7 @@ internal sealed class RepairFixAll : FixAllProvider
         var repairs = new List<(Project, IReadOnlyList<TextEdit>)>();
         foreach (var (project, diagnostic) in await FindingsOf(fixAllContext).ConfigureAwait(false))
         {
-            if (OfferedRepair.Choose(diagnostic, fixAllContext.CodeActionEquivalenceKey) is { } chosen)
+            if (OfferedRepair.Choose(diagnostic, fixAllContext.CodeActionEquivalenceKey, fixAllContext.DiagnosticIds) is { } chosen)
                 repairs.Add((project, chosen.Repair.Edits));
         }
 
