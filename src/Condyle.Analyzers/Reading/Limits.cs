@@ -12,6 +12,9 @@ internal static class Limits
     /// <summary>Runs of the machine inside each other: lambdas called by a framework method, arms of an unknown condition.</summary>
     public const int Nesting = 60;
 
+    /// <summary>Parts of a value inside each other, when it is compared.</summary>
+    public const int ValueDepth = 200;
+
     /// <summary>Ways through a definition that unknown booleans, enums and sides make.</summary>
     public const int Paths = 16;
 

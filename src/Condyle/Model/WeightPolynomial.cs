@@ -11,6 +11,9 @@ internal sealed class WeightPolynomial : IEquatable<WeightPolynomial>
     /// <summary>Above this many terms a weight counts as open.</summary>
     public const int MostTerms = 64;
 
+    /// <summary>Products of more factors than this count as open.</summary>
+    public const int MostFactors = 16;
+
     /// <summary>Coefficients closer to each other than this are the same: authors type decimals, which have no exact binary form.</summary>
     public const double Tolerance = 1e-5;
 
@@ -29,7 +32,7 @@ internal sealed class WeightPolynomial : IEquatable<WeightPolynomial>
 
     public IReadOnlyList<Term> Terms => terms;
 
-    public bool IsTooLarge => terms.Count > MostTerms;
+    public bool IsTooLarge => terms.Count > MostTerms || terms.Exists(term => term.Factors.Length > MostFactors);
 
     /// <summary>The switches it depends on, each once, in the order in which they were made.</summary>
     public IReadOnlyList<int> Switches => [.. terms.SelectMany(term => term.Factors).Distinct().OrderBy(id => id)];

@@ -17,13 +17,31 @@ public class LimitTests
     [InlineData("Func<int, int>? f = null; f = x => f!(x + 1); f(0);")]
     [InlineData("foreach (var x in Forever()) { }")]
     [InlineData("while (true) rig.Control(\"c\");")]
+    [InlineData("IEnumerable<int> s = [1]; while (true) s = s.Skip(0); ")]
+    [InlineData("var link = new Link(null); while (true) { link = new Link(link); if (link == new Link(link)) break; }")]
     public async Task Runaway_code_is_given_up_on(string code)
     {
-        var found = await Findings.In("rig.Group(\"crate\"); " + code, "static int Deep(int x) => Deep(x + 1) + 1; static IEnumerable<int> Forever() { while (true) yield return 1; }");
+        var found = await Findings.In("rig.Group(\"crate\"); " + code, "private sealed record Link(Link? Next); static int Deep(int x) => Deep(x + 1) + 1; static IEnumerable<int> Forever() { while (true) yield return 1; }");
 
         Assert.Contains(found, finding => finding.StartsWith("CDY9002 ", StringComparison.Ordinal));
         Assert.Contains("CDY1001 \"crate\"", found);
     }
+
+    [Fact]
+    public async Task An_expression_of_thousands_of_terms_does_not_exhaust_the_stack()
+    {
+        var found = await Findings.In($"rig.Group(\"crate\"); var s = 1; rig.Control($\"{{{string.Concat(Enumerable.Repeat("s + ", 3000))}1}}\");");
+
+        Assert.Contains("CDY1001 \"crate\"", found);
+    }
+
+    [Fact]
+    public async Task A_weight_that_grows_without_end_is_open() => Assert.Equal(
+        [],
+        await Findings.In("""
+            var a = rig.Control("a"); var s = a.Switch("s"); Weight w = s; for (var i = 0; i < 200; i++) w = w * w + s.Inverse;
+            rig.Blend((Node)a).From(rig.Control("b"), w).From(rig.Control("c"), w);
+            """));
 
     [Fact]
     public async Task Code_that_always_throws_is_an_error_at_its_place() => Assert.Equal(

@@ -56,8 +56,14 @@ internal static class QueryCalls
 
     private static void Lazy(string name, Func<Machine, IEnumerable<object?>, object?[], IEnumerable<object?>> run) =>
         FrameworkTable.Open(Type + name, (machine, arguments) => CanRun(machine, arguments)
-            ? new SequenceValue(() => run(machine, Sequences.Of(arguments[0], machine)!, arguments))
+            ? new SequenceValue(() => run(machine, Sequences.Of(arguments[0], machine)!, arguments), DepthAbove(arguments))
             : OpenValue.Any);
+
+    private static int DepthAbove(object?[] arguments)
+    {
+        var depth = arguments.OfType<SequenceValue>().Select(inner => inner.Depth).DefaultIfEmpty().Max() + 1;
+        return depth <= Limits.Nesting ? depth : throw new ReadingStopped($"queries lie more than {Limits.Nesting} deep inside each other");
+    }
 
     private static void Eager(string name, Func<Machine, IEnumerable<object?>, object?[], object?> run) =>
         FrameworkTable.Open(Type + name, (machine, arguments) =>

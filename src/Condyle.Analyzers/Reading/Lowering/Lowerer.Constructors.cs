@@ -85,19 +85,12 @@ internal sealed partial class Lowerer
         return lowered;
     }
 
-    // They are fields of the object, and a record's parameters set its properties as well.
     private void KeepParameters(IMethodSymbol constructor)
     {
         foreach (var parameter in constructor.Parameters)
         {
             LoadVariable(parameter, isReference: false);
-            StoreOnThis("<" + parameter.Name + ">");
-            if (!constructor.ContainingType.IsRecord)
-                continue;
-            if (constructor.ContainingType.GetMembers(parameter.Name).OfType<IPropertySymbol>().FirstOrDefault() is not { } property || !property.DeclaringSyntaxReferences.Any(reference => reference.GetSyntax() is Microsoft.CodeAnalysis.CSharp.Syntax.ParameterSyntax))
-                continue;
-            LoadVariable(parameter, isReference: false);
-            StoreOnThis(Members.IdOf(property));
+            StoreOnThis(Members.FieldOf(parameter));
         }
     }
 

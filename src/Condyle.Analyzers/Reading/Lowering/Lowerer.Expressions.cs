@@ -12,6 +12,7 @@ internal sealed partial class Lowerer
 
     private void Value(IOperation operation)
     {
+        NestingGuard.Check();
         spans.Push(operation.Syntax.Span);
         if (operation.ConstantValue is { HasValue: true, Value: var constant } && operation is not IConversionOperation { OperatorMethod: not null } && !IsJoinedText(operation))
             Constant(operation, constant);
@@ -265,6 +266,7 @@ internal sealed partial class Lowerer
 
         void Flatten(IOperation operation)
         {
+            NestingGuard.Check();
             if (operation is IBinaryOperation { OperatorKind: BinaryOperatorKind.Add, Type.SpecialType: SpecialType.System_String } sum)
             {
                 Flatten(sum.LeftOperand);

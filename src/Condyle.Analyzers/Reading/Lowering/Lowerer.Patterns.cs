@@ -52,6 +52,7 @@ internal sealed partial class Lowerer
 
     private void Pattern(IPatternOperation pattern, Action load, ITypeSymbol? type)
     {
+        NestingGuard.Check();
         switch (pattern)
         {
             case IDiscardPatternOperation:

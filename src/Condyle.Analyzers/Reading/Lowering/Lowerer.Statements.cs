@@ -12,6 +12,7 @@ internal sealed partial class Lowerer
     {
         if (operation is null)
             return;
+        NestingGuard.Check();
         spans.Push(operation.Syntax.Span);
         switch (operation)
         {

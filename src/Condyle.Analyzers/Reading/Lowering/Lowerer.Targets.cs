@@ -70,7 +70,7 @@ internal sealed partial class Lowerer
             return new Target(Nothing, () => Emit(new PushThis()), () => Emit(new Pop()));
         if (IsPrimary(parameter) && !slots.ContainsKey(parameter))
         {
-            var field = "<" + parameter.Name + ">";
+            var field = Members.FieldOf(parameter);
             var type = TypeKeys.Of(parameter.Type);
             return new Target(
                 Nothing,

@@ -21,4 +21,12 @@ internal static class Members
         ParameterSyntax => true,
         _ => false,
     });
+
+    /// <summary>The field that keeps a parameter of a primary constructor: a record's property, or a field of its own.</summary>
+    public static string FieldOf(IParameterSymbol parameter) =>
+        parameter.ContainingType is { IsRecord: true } record
+        && record.GetMembers(parameter.Name).OfType<IPropertySymbol>().FirstOrDefault() is { } property
+        && property.DeclaringSyntaxReferences.Any(reference => reference.GetSyntax() is ParameterSyntax)
+            ? IdOf(property)
+            : "<" + parameter.Name + ">";
 }

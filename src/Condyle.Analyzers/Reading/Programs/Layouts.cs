@@ -14,7 +14,7 @@ internal static class Layouts
             foreach (var field in candidate.GetMembers().OfType<IFieldSymbol>().Where(field => !field.IsStatic && !field.IsConst))
                 Add(Members.IdOf(field), field.Type);
             foreach (var parameter in BodySource.PrimaryConstructorOf(candidate)?.Parameters ?? [])
-                Add("<" + parameter.Name + ">", parameter.Type);
+                Add(Members.FieldOf(parameter), parameter.Type);
         }
 
         return new UserType(id, fields, types, type.IsValueType, type.IsRecord || type.IsValueType);
