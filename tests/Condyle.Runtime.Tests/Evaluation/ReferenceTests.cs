@@ -33,7 +33,7 @@ public class ReferenceTests
                 Interlocked.Add(ref compared, random.Joints.Count);
                 Interlocked.Add(ref excused, random.Joints.Count(joint => !AreEqual(random, joint)));
             },
-            iter: 60000);
+            iter: 500);
         Assert.True(excused < compared / 200, $"{excused} of {compared} joints were excused: the test would prove little.");
     }
 
