@@ -1,3 +1,4 @@
+using Condyle.Analyzers.Reporting;
 using Microsoft.CodeAnalysis;
 
 namespace Condyle.Analyzers.Tests.Reporting;
@@ -80,6 +81,32 @@ public class PlaceTests
         ]));
         Assert.Equal("\"arm\"", TextAt(finding.Location));
         Assert.Equal(["/0/crane.cs", "/0/rig.cs"], finding.AdditionalLocations.Select(place => place.SourceTree!.FilePath).Order());
+    }
+
+    [Fact]
+    public async Task A_constant_that_another_part_of_the_class_names_a_control_by_is_flagged_where_it_is_used()
+    {
+        var finding = Assert.Single(await FrontEnds.Read([
+            .. new RigSnippet("rig.Group(Arm);\nAdd(rig);", "private const string Arm = \"arm\";").PlainFiles
+                .Select(file => (file.Path, file.Source.Replace("sealed class", "sealed partial class"))),
+            ("/0/part.cs", "partial class Docker { private static void Add(RigDraft rig) => rig.Control($\"{Arm}_root\"); }"),
+        ]));
+        Assert.Equal("Arm", TextAt(finding.Location));
+    }
+
+    [Theory]
+    [InlineData(8, true, true)]
+    [InlineData(9, true, false)]
+    [InlineData(9, false, true)]
+    public async Task A_helper_of_many_rigs_is_blamed_while_typing_but_repaired_only_when_all_its_rigs_were_read(int rigs, bool isLive, bool isRepaired)
+    {
+        (string, string)[] files = [
+            .. new RigSnippet("Parts.Of(rig);", More: "internal static class Parts { public static Group Of(RigDraft rig) => rig.Group(\"parts\"); }").PlainFiles,
+            .. Enumerable.Range(1, rigs - 1).Select(i => ($"/0/crate{i}.cs", $"public sealed class Crate{i} : IRigDefinition {{ public void Define(RigDraft rig) => Parts.Of(rig); }}")),
+        ];
+        var finding = Assert.Single(await FrontEnds.Read(files, isLive));
+        Assert.Equal("\"parts\"", TextAt(finding.Location));
+        Assert.Equal(isRepaired, RepairProperties.Read(finding.Properties).Count == 1);
     }
 
     private static async Task Points(string body, string more, string place, params string[] further)
