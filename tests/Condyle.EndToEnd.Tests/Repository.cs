@@ -13,9 +13,14 @@ internal static class Repository
     public static string Configuration { get; } = Tests.GetCustomAttribute<AssemblyConfigurationAttribute>()!.Configuration;
 
     /// <summary>The packages that building the repository has fetched, so that no test fetches them again.</summary>
-    public static string PackageFolder { get; } = Tests.GetCustomAttributes<AssemblyMetadataAttribute>().Single(pair => pair.Key == "PackageFolder").Value!;
+    public static string PackageFolder { get; } = Noted("PackageFolder");
+
+    /// <summary>Where the SDK that built the repository keeps its compiler.</summary>
+    public static string CompilerFolder { get; } = Noted("CompilerFolder");
 
     public static string PathTo(params string[] parts) => Path.Combine([Root, .. parts]);
+
+    private static string Noted(string key) => Tests.GetCustomAttributes<AssemblyMetadataAttribute>().Single(pair => pair.Key == key).Value!;
 
     private static string FindRoot()
     {
