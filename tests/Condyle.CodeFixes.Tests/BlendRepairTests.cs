@@ -18,7 +18,7 @@ public class BlendRepairTests
     public Task A_forgotten_inverse_goes_to_the_source_that_the_switch_turns_off() => Repairs.Give(
         new RigSnippet(Arm + "rig.Blend(arm).From(ik, {|CDY2001:amount|}).From(fk, amount);"),
         new RigSnippet(Arm + "rig.Blend(arm).From(ik, amount.Inverse).From(fk, amount);"),
-        title: "Use the inverse for copy 'ik' of the chain from 'shoulder_left' to 'wrist_left'");
+        title: "Weight copy 'ik' by the inverse of switch 'fk'");
 
     [Fact]
     public Task The_order_of_the_sources_makes_no_difference() => Repairs.Give(

@@ -17,7 +17,7 @@ public class BlendWithoutInverseTests
         Assert.Equal(
             "The weights of the chain from 'shoulder_left' to 'wrist_left' don't add up to 1: with switch 'fk' at 1 they add up to 2, so it floats between its sources and lands on none. Use the inverse of the switch for one of its sources.",
             finding.Message);
-        Assert.Equal("Use the inverse for copy 'ik' of the chain from 'shoulder_left' to 'wrist_left'", Assert.IsType<InvertWeight>(Assert.Single(finding.Repairs)).Title);
+        Assert.Equal("Weight copy 'ik' by the inverse of switch 'fk'", Assert.IsType<InvertWeight>(Assert.Single(finding.Repairs)).Title);
     }
 
     [Fact]
@@ -59,6 +59,22 @@ public class BlendWithoutInverseTests
             var (arm, ik, fk, _, amount) = Checked.Arm(rig, "follow");
             rig.Blend(arm).From(ik, amount).From(fk, amount);
         }).Repairs.Count);
+
+    [Fact]
+    public void A_repair_is_named_by_the_weight_that_it_gives()
+    {
+        Assert.Equal(["Weight copy 'fk' by switch 'fk'"], Titles((s, _) => (s.Inverse, s.Inverse)));
+        Assert.Equal(["Weight copy 'ik' by the inverse of switch 'fk'"], Titles((s, _) => (1, s)));
+        Assert.Equal(["Weight copy 'ik' by the inverse of its weight", "Weight copy 'fk' by the inverse of its weight"], Titles((s, t) => (s * t, s * t)));
+        Assert.Equal(["Weight copy 'ik' by the inverse of the weight of copy 'fk'"], Titles((s, t) => (1, s * t)));
+
+        static IEnumerable<string> Titles(Func<Switch, Switch, (Weight Ik, Weight Fk)> weights) => Checked.Only(rig =>
+        {
+            var (arm, ik, fk, hand, amount) = Checked.Arm(rig);
+            var (toIk, toFk) = weights(amount, hand.Switch("hold"));
+            rig.Blend(arm).From(ik, toIk).From(fk, toFk);
+        }).Repairs.Select(repair => repair.Title);
+    }
 
     [Fact]
     public void A_constant_can_become_the_inverse_of_the_other_weight() => Assert.IsType<InverseOf>(Assert.Single(Checked.Only(rig =>

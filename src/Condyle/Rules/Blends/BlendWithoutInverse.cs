@@ -93,7 +93,7 @@ internal sealed class BlendWithoutInverse : Rule
         {
             source.Weight.TryKnown(out var weight);
             var needed = WeightPolynomial.One + sum.Times(-1) + weight;
-            if (RepairOf(blend, source, weight, needed) is not { } repair)
+            if (RepairOf(blend, source, weight, needed, model) is not { } repair)
                 continue;
             repairs.Add(repair);
             if (FitsItsTag(blend, source, needed, model))
@@ -103,18 +103,35 @@ internal sealed class BlendWithoutInverse : Rule
         return decided.Count > 0 ? [decided[0]] : repairs;
     }
 
-    private static Repair? RepairOf(RigBlend blend, BlendSource source, WeightPolynomial weight, WeightPolynomial needed)
+    private static Repair? RepairOf(RigBlend blend, BlendSource source, WeightPolynomial weight, WeightPolynomial needed, RigModel model)
     {
         if (weight.Switches.Count > 0 && needed.Equals(weight.Inverse))
-            return new InvertWeight(source.Event, 1, $"Use the inverse for {source.Title}");
+            return new InvertWeight(source.Event, 1, TitleOf(source, needed, model, "of its weight"));
         foreach (var other in blend.Sources)
         {
             if (!ReferenceEquals(other, source) && other.Weight.TryKnown(out var theirs) && theirs.Switches.Count > 0 && needed.Equals(theirs.Inverse))
-                return new InverseOf(source.Event, 1, other.Event, 1, $"Weight {source.Title} by the inverse of {other.Title}");
+                return new InverseOf(source.Event, 1, other.Event, 1, TitleOf(source, needed, model, $"of the weight of {ShortNameOf(other)}"));
         }
 
         return null;
     }
+
+    private static string TitleOf(BlendSource source, WeightPolynomial needed, RigModel model, string otherwise)
+    {
+        foreach (var id in needed.Switches)
+        {
+            if (model.SwitchOf(id) is not { } given)
+                continue;
+            if (needed.Equals(WeightPolynomial.Variable(id)))
+                return $"Weight {ShortNameOf(source)} by {given.Title}";
+            if (needed.Equals(WeightPolynomial.Variable(id).Inverse))
+                return $"Weight {ShortNameOf(source)} by the inverse of {given.Title}";
+        }
+
+        return $"Weight {ShortNameOf(source)} by the inverse {otherwise}";
+    }
+
+    private static string ShortNameOf(BlendSource source) => source.Copy is { } copy ? $"copy '{copy.Tag}'" : source.Title;
 
     // A switch is best named after the source that it turns on: that source takes the switch and the others its inverse.
     private static bool FitsItsTag(RigBlend blend, BlendSource changed, WeightPolynomial needed, RigModel model)
