@@ -11,7 +11,7 @@ internal sealed class RigLayout
 
     private RigLayout(RigModel model, IReadOnlyList<CompiledSwitch> switches)
     {
-        var graph = RigGraph.Of(model);
+        var graph = RigPlan.Of(model);
         var joints = model.Nodes.Where(node => node.IsExported).Select(node => graph[node]).ToList();
         var labels = model.Labels.Select(label =>
             Facts.Known(label.Parent, $"What {label.Title} hangs under") is { } parent ? graph[parent] : null).ToList();

@@ -12,7 +12,7 @@ internal sealed class ScheduleBuilder
     private readonly IReadOnlyList<PlannedNode> changing;
     private readonly IReadOnlyList<Writer> writers;
 
-    public ScheduleBuilder(RigGraph graph, RigModel model, IReadOnlyList<PlannedNode> outputs, WeightTable weights)
+    public ScheduleBuilder(RigPlan graph, RigModel model, IReadOnlyList<PlannedNode> outputs, WeightTable weights)
     {
         this.weights = weights;
         MarkRead(graph.Ordered, outputs);

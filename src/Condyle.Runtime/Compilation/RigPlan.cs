@@ -4,12 +4,12 @@ using Condyle.Model;
 namespace Condyle.Runtime.Compilation;
 
 /// <summary>Turns a model into planned nodes with their bases and writers. Where several sentences write a node, the one begun last has it.</summary>
-internal sealed class RigGraph
+internal sealed class RigPlan
 {
     private readonly Dictionary<int, PlannedNode> nodes;
     private readonly RestPose rest;
 
-    private RigGraph(RigModel model)
+    private RigPlan(RigModel model)
     {
         rest = RestPose.Of(model);
         nodes = model.Nodes.ToDictionary(node => node.Id, node => new PlannedNode(node, RestPose.ChannelsOf(node)));
@@ -38,7 +38,7 @@ internal sealed class RigGraph
     public PlannedNode this[RigNode node] => nodes[node.Id];
 
     /// <exception cref="RigGeometryException">Something isn't known, or nodes need each other in a loop.</exception>
-    public static RigGraph Of(RigModel model) => new(model);
+    public static RigPlan Of(RigModel model) => new(model);
 
     private void Add(RigDrive drive)
     {
