@@ -87,7 +87,7 @@ internal sealed partial class Lowerer
             };
         }
 
-        if (method.ContainingType is { } type && TypeKeys.IsOfUser(type))
+        if (method.ContainingType is { } type && IsRead(type))
             return new UserCall(isBase ? reference with { IsDispatched = false } : reference, count, order, pushesResult: true);
         return new FrameworkCall(reference, count, order, hasReceiver);
     }

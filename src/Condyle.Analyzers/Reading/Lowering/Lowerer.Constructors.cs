@@ -77,7 +77,7 @@ internal sealed partial class Lowerer
             ParameterCount = method?.Parameters.Length ?? 0,
             ReturnsThis = method?.MethodKind == MethodKind.Constructor,
         };
-        var lowerer = new Lowerer(lowered, method, null, Captures.In(roots));
+        var lowerer = new Lowerer(lowered, method, roots);
         foreach (var parameter in method?.Parameters ?? [])
             lowerer.Declare(parameter);
         lower(lowerer);

@@ -228,7 +228,7 @@ internal sealed partial class Lowerer
         Emit(new BinaryOperator(binary.OperatorKind, binary.IsChecked, KeyOf(binary)));
     }
 
-    private static bool IsRecordOfUser(IMethodSymbol method) => method.IsImplicitlyDeclared && method.ContainingType is { IsRecord: true } type && TypeKeys.IsOfUser(type);
+    private bool IsRecordOfUser(IMethodSymbol method) => method.IsImplicitlyDeclared && method.ContainingType is { IsRecord: true } type && IsRead(type);
 
     /// <summary>The second condition is only asked when the first one doesn't decide.</summary>
     private void ShortCircuit(bool decidedBy, Action first, Action second)

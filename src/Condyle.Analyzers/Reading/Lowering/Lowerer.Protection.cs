@@ -80,7 +80,7 @@ internal sealed partial class Lowerer
     {
         var dispose = type?.GetMembers("Dispose").OfType<IMethodSymbol>().FirstOrDefault(method => method.Parameters.IsEmpty)
             ?? type?.AllInterfaces.FirstOrDefault(candidate => candidate.SpecialType == SpecialType.System_IDisposable)?.GetMembers("Dispose").OfType<IMethodSymbol>().FirstOrDefault();
-        if (dispose is null || !TypeKeys.IsOfUser(dispose.ContainingType))
+        if (dispose is null || !IsRead(dispose.ContainingType))
             return;
         load();
         Emit(new UserCall(TypeKeys.MethodOf(dispose), 0, null, pushesResult: true));

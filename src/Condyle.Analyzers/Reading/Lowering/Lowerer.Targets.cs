@@ -109,7 +109,7 @@ internal sealed partial class Lowerer
             return MemberTarget(reference.Instance!, item.ToString(System.Globalization.CultureInfo.InvariantCulture), type);
         }
 
-        var isUsers = TypeKeys.IsOfUser(field.ContainingType);
+        var isUsers = IsRead(field.ContainingType);
         if (field.IsStatic)
         {
             return isUsers
@@ -172,7 +172,7 @@ internal sealed partial class Lowerer
         var type = KeyOf(reference);
         if (property.ContainingType.IsAnonymousType)
             return MemberTarget(reference.Instance!, property.Name, type);
-        if (Members.IsPlainAuto(property))
+        if (IsRead(property.ContainingType) && Members.IsPlainAuto(property))
         {
             return property.IsStatic
                 ? StaticTarget(property.ContainingType, Members.IdOf(property), keepsSeam: property.DeclaredAccessibility == Accessibility.Private)

@@ -19,10 +19,15 @@ internal sealed partial class Lowerer
     private readonly Dictionary<ISymbol, CodeBody> localFunctions = new(SymbolEqualityComparer.Default);
     private readonly Dictionary<ISymbol, IReadOnlyList<(int, int)>> localCaptures = new(SymbolEqualityComparer.Default);
     private readonly ISymbol? owner;
+    private readonly IAssemblySymbol? home;
     private int slotCount;
+
+    private Lowerer(CodeBody body, ISymbol? owner, IReadOnlyList<IOperation> roots)
+        : this(body, owner, null, Captures.In(roots)) => home ??= roots.FirstOrDefault()?.SemanticModel?.Compilation.Assembly;
 
     private Lowerer(CodeBody body, ISymbol? owner, Lowerer? outer, HashSet<ISymbol> shared)
     {
+        home = owner?.ContainingAssembly ?? outer?.home;
         this.body = body;
         this.owner = owner;
         this.outer = outer;
@@ -39,7 +44,7 @@ internal sealed partial class Lowerer
             ReturnsThis = method?.MethodKind == MethodKind.Constructor,
             ReturnsValue = method is { ReturnsVoid: false } && method.MethodKind != MethodKind.Constructor,
         };
-        var lowerer = new Lowerer(lowered, method, null, Captures.In(roots));
+        var lowerer = new Lowerer(lowered, method, roots);
         foreach (var parameter in method?.Parameters ?? [])
             lowerer.Declare(parameter);
         before?.Invoke(lowerer);
@@ -48,6 +53,9 @@ internal sealed partial class Lowerer
         lowerer.Finish(roots);
         return lowered;
     }
+
+    /// <summary>Whether the source of a type is read: that of another project isn't, even where an editor has it at hand.</summary>
+    private bool IsRead(ITypeSymbol type) => TypeKeys.IsOfUser(type) && SymbolEqualityComparer.Default.Equals(type.ContainingAssembly, home);
 
     private void Finish(IReadOnlyList<IOperation> roots)
     {

@@ -15,7 +15,7 @@ internal static class Members
         IsAuto(property) && !property.IsVirtual && !property.IsAbstract && !property.IsOverride && property.ContainingType.TypeKind != TypeKind.Interface;
 
     /// <summary>Whether the compiler makes a property's accessors.</summary>
-    public static bool IsAuto(IPropertySymbol property) => !property.IsAbstract && TypeKeys.IsOfUser(property.ContainingType) && property.DeclaringSyntaxReferences.Any(reference => reference.GetSyntax() switch
+    public static bool IsAuto(IPropertySymbol property) => !property.IsAbstract && property.DeclaringSyntaxReferences.Any(reference => reference.GetSyntax() switch
     {
         PropertyDeclarationSyntax { ExpressionBody: null, AccessorList: { } accessors } => accessors.Accessors.All(accessor => accessor.Body is null && accessor.ExpressionBody is null),
         ParameterSyntax => true,
