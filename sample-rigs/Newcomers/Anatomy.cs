@@ -76,23 +76,29 @@ internal sealed class Anatomy
     {
         if (!kinds.IsBone(root) || Next(root) is not { } middle || Next(middle) is not { } tip || flat[tip])
             return null;
-        var (upper, lower) = (Vector3.Distance(points[root], points[middle]), Vector3.Distance(points[middle], points[tip]));
-        var length = upper + lower;
-        var line = points[tip] - points[root];
-        var isFolded = line.Length() < LeastReach * length;
+        var (upper, lower, line) = (points[middle] - points[root], points[tip] - points[middle], points[tip] - points[root]);
+        var (longer, shorter) = (MathF.Max(upper.Length(), lower.Length()), MathF.Min(upper.Length(), lower.Length()));
+        var length = longer + shorter;
+        var hasBones = shorter > 0 && shorter >= LeastRatio * longer && length >= LeastLength * Extent && line.Length() >= LeastReach * length;
         var endsTheBody = reaches[tip] <= length;
-        return endsTheBody && !isFolded && length > 0 && length >= LeastLength * Extent && MathF.Min(upper, lower) >= LeastRatio * MathF.Max(upper, lower)
-            ? new Limb(root, middle, tip, length, line)
-            : null;
+        return hasBones && endsTheBody && !Forks(root, upper, length / 4) && !Forks(middle, lower, length / 4) ? new Limb(root, middle, tip, length, line) : null;
     }
 
+    /// <summary>Whether a further part of the body leads away from a bone, in another direction than this one; fingers do not.</summary>
+    private bool Forks(int bone, Vector3 direction, float least) => Below(bone).Any(joint =>
+        points[joint] - points[bone] is var other
+        && other.Length() + reaches[joint] >= least
+        && Vector3.Dot(other, direction) < 0.5f * other.Length() * direction.Length());
+
     /// <summary>The bone below a bone that leads furthest away from it, or the marker that shows where the bone ends; what lies between is passed over.</summary>
-    private int? Next(int bone) => Enumerable.Range(bone + 1, joints.Count - bone - 1)
-        .Where(joint => (kinds.IsBone(joint) || kinds.IsEnd(joint)) && kinds.BoneAbove(joint) == bone)
+    private int? Next(int bone) => Below(bone)
         .OrderByDescending(kinds.IsBone)
         .ThenByDescending(joint => Vector3.Distance(points[bone], points[joint]) + reaches[joint])
         .Select(joint => (int?)joint)
         .FirstOrDefault();
+
+    private IEnumerable<int> Below(int bone) => Enumerable.Range(bone + 1, joints.Count - bone - 1)
+        .Where(joint => (kinds.IsBone(joint) || kinds.IsEnd(joint)) && kinds.BoneAbove(joint) == bone);
 
     private IEnumerable<int> Path(int root, int tip)
     {

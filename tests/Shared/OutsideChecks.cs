@@ -42,7 +42,28 @@ internal static class OutsideChecks
         return exitCode == 0 ? output : throw new InvalidOperationException($"{script} failed: {errors}");
     }
 
-    private static string? Prepare()
+    /// <summary>
+    /// The packages of a folder below tests/outside that are too large to fetch for every run: fetched where CI is set to true, as CI does, and used
+    /// wherever they are there.
+    /// </summary>
+    /// <returns>The folder that holds them.</returns>
+    /// <exception cref="SkipException">They aren't there and aren't fetched; the test is skipped.</exception>
+    public static string LargePackages(string name, string size)
+    {
+        Skip.If(WhyNot.Value is not null, WhyNot.Value);
+        var folder = Path.Combine(Folder, name);
+        var modules = Path.Combine(folder, "node_modules");
+        Skip.If(
+            Environment.GetEnvironmentVariable("CI") != "true" && !File.Exists(Path.Combine(modules, ".package-lock.json")),
+            $"The packages of tests/outside/{name} are a download of {size}: run 'npm ci' there, or the tests with CI=true, to check against them.");
+        var whyNot = Install(folder);
+        Skip.If(whyNot is not null, whyNot);
+        return modules;
+    }
+
+    private static string? Prepare() => WhyNoNode() ?? Install(Folder);
+
+    private static string? WhyNoNode()
     {
         try
         {
@@ -54,24 +75,29 @@ internal static class OutsideChecks
             return "Node.js is missing: install it to run the checks against independent programs.";
         }
 
-        // Test projects run at the same time, and one installation serves them all.
-        using var turn = WaitForTurn();
-        if (File.Exists(Path.Combine(Folder, "node_modules", ".package-lock.json")))
-            return null;
-        var (exitCode, _, errors) = OperatingSystem.IsWindows()
-            ? Start("cmd", null, "/c", "npm", "ci", "--no-audit", "--no-fund")
-            : Start("npm", null, "ci", "--no-audit", "--no-fund");
-        return exitCode == 0 ? null : $"The Node.js packages of tests/outside can't be installed: {errors.ReplaceLineEndings(" ")}";
+        return null;
     }
 
-    private static FileStream WaitForTurn()
+    private static string? Install(string folder)
+    {
+        // Test projects run at the same time, and one installation serves them all.
+        using var turn = WaitForTurn(folder);
+        if (File.Exists(Path.Combine(folder, "node_modules", ".package-lock.json")))
+            return null;
+        var (exitCode, _, errors) = OperatingSystem.IsWindows()
+            ? StartIn(folder, "cmd", null, "/c", "npm", "ci", "--no-audit", "--no-fund")
+            : StartIn(folder, "npm", null, "ci", "--no-audit", "--no-fund");
+        return exitCode == 0 ? null : $"The Node.js packages of {folder} can't be installed: {errors.ReplaceLineEndings(" ")}";
+    }
+
+    private static FileStream WaitForTurn(string folder)
     {
         var until = Stopwatch.StartNew();
         while (true)
         {
             try
             {
-                return new FileStream(Path.Combine(Folder, "node_modules.lock"), FileMode.OpenOrCreate, FileAccess.Write, FileShare.None, 1, FileOptions.DeleteOnClose);
+                return new FileStream(Path.Combine(folder, "node_modules.lock"), FileMode.OpenOrCreate, FileAccess.Write, FileShare.None, 1, FileOptions.DeleteOnClose);
             }
             catch (IOException) when (until.Elapsed < Patience)
             {
@@ -80,11 +106,13 @@ internal static class OutsideChecks
         }
     }
 
-    private static (int ExitCode, string Output, string Errors) Start(string program, string? input, params string[] arguments)
+    private static (int ExitCode, string Output, string Errors) Start(string program, string? input, params string[] arguments) => StartIn(Folder, program, input, arguments);
+
+    private static (int ExitCode, string Output, string Errors) StartIn(string folder, string program, string? input, params string[] arguments)
     {
         var start = new ProcessStartInfo(program, arguments)
         {
-            WorkingDirectory = Folder,
+            WorkingDirectory = folder,
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
