@@ -19,16 +19,16 @@ internal static class Arrivals
         ["uneven scales over turned joints"] = () => Whole((bone, node) =>
         {
             node["rotation"] = Numbers(Turned);
-            if (bone is "chest" or "upper_arm.L" or "thigh.R")
+            if (bone is "chest" or "shoulder_left" or "hip_right")
                 node["scale"] = Numbers(1.2f, 0.8f, 1.1f);
         }),
         ["a mirrored root"] = () => Below(new() { ["scale"] = Numbers(-1, 1, 1), ["rotation"] = Numbers(Turned) }),
         ["mirrored joints"] = () => Whole((bone, node) =>
         {
             node["rotation"] = Numbers(Turned);
-            if (bone is "collar.L" or "thigh.R")
+            if (bone is "collar_left" or "hip_right")
                 node["scale"] = Numbers(-1, 1, 1);
-            if (bone is "hand.L")
+            if (bone is "wrist_left")
                 node["scale"] = Numbers(-1, -1, -1);
         }),
         ["nodes given as matrices"] = () => Whole((bone, node) => AsMatrix(node, [0.8f, 0.6f, 0, -0.6f, 0.8f, 0, 0, 0, 1])),
@@ -37,32 +37,32 @@ internal static class Arrivals
         ["rotations rounded to four decimals"] = () => Whole((_, node) => node["rotation"] = Numbers(0.1f, -0.3f, 0.5f, 0.8059f)),
         ["no names"] = () => Whole((_, node) => node.Remove("name")),
         ["one name for all"] = () => Whole((_, node) => node["name"] = "bone"),
-        ["names with spaces, dots, colons, brackets and worse"] = () => Whole((bone, node) => node["name"] = $"rig: {bone} [main] {{0}} <b> \"q\"\t\n頭 a/b\\c"),
+        ["names with spaces, dots, colons, brackets and worse"] = () => Whole((bone, node) => node["name"] = $"rig: {bone}.b [main] {{0}} <b> \"q\"\t\n頭 a/b\\c"),
         ["names that the rig would like to have"] = () => Whole((bone, node) => node["name"] = bone switch
         {
-            "hips" => "world",
+            "pelvis" => "world",
             "chest" => "systems_group",
             "head" => "ik_head",
-            "hand.L" => "turn_world",
-            "foot.R" => "node_2",
-            "shin.R" => null,
+            "wrist_left" => "turn_world",
+            "ankle_right" => "node_2",
+            "knee_right" => null,
             _ => bone,
         }),
         ["helpers between the bones"] = () => Limbed(inLine: "pivot"),
         ["twists between the bones"] = () => Limbed(inLine: "Twist", movesSkin: true),
         ["a straight arm and leg"] = () => Whole((bone, node) =>
         {
-            if (bone is "forearm.L" or "hand.L" or "shin.R" or "foot.R")
+            if (bone is "elbow_left" or "wrist_left" or "knee_right" or "ankle_right")
                 node["translation"]![2] = 0;
         }),
         ["a limb that is all but straight"] = () => Whole((bone, node) =>
         {
-            if (bone is "forearm.L" or "hand.L" or "shin.R" or "foot.R")
+            if (bone is "elbow_left" or "wrist_left" or "knee_right" or "ankle_right")
                 node["translation"]![2] = 0.005f * node["translation"]![2]!.GetValue<double>();
         }),
         ["bones of no length"] = () => Whole((_, node) => node.Remove("translation")),
         ["a head of no size"] = () => Whole((bone, node) => _ = bone is "head" ? node["scale"] = Numbers(0, 0, 0) : null),
-        ["a hand of next to no size"] = () => Whole((bone, node) => _ = bone is "hand.L" ? node["scale"] = Numbers(1e-5f, 1e-5f, 1e-5f) : null),
+        ["a hand of next to no size"] = () => Whole((bone, node) => _ = bone is "wrist_left" ? node["scale"] = Numbers(1e-5f, 1e-5f, 1e-5f) : null),
         ["several skins"] = () =>
         {
             var character = new Character().AddBody();
@@ -114,7 +114,7 @@ internal static class Arrivals
     private static Character Limbed(string inLine, bool movesSkin = false)
     {
         var character = Whole();
-        foreach (var bone in new[] { "forearm.L", "hand.L", "shin.R", "foot.R" })
+        foreach (var bone in new[] { "elbow_left", "wrist_left", "knee_right", "ankle_right" })
         {
             var index = character.Body[bone];
             var node = (JsonObject)character.Nodes[index]!;
@@ -146,14 +146,14 @@ internal static class Arrivals
     private static Character Equipped()
     {
         var character = new Character().AddBody();
-        character.AddSkin(character.Body.Values, under: character.Body["hips"]);
+        character.AddSkin(character.Body.Values, under: character.Body["pelvis"]);
         var position = character.Floats("VEC3", [0, 0, 0, 1, 0, 0, 0, 1, 0], (Numbers(0, 0, 0), Numbers(1, 1, 0)));
         character.List("meshes").Add(new JsonObject { ["primitives"] = new JsonArray(new JsonObject { ["attributes"] = new JsonObject { ["POSITION"] = position } }) });
-        var hook = character.AddNode(new JsonObject { ["name"] = "hook", ["mesh"] = 1, ["translation"] = Numbers(0.1f, 0, 0) }, character.Body["hand.L"]);
+        var hook = character.AddNode(new JsonObject { ["name"] = "hook", ["mesh"] = 1, ["translation"] = Numbers(0.1f, 0, 0) }, character.Body["wrist_left"]);
         character.AddNode(new JsonObject { ["name"] = "hook_tip", ["translation"] = Numbers(0, 0.2f, 0) }, hook);
         character.Json["cameras"] = new JsonArray(new JsonObject { ["type"] = "perspective", ["perspective"] = new JsonObject { ["yfov"] = 1, ["znear"] = 0.1 } });
         character.AddNode(new JsonObject { ["name"] = "eye", ["camera"] = 0 }, character.Body["head"]);
-        character.AddNode(new JsonObject { ["name"] = "foot_end", ["translation"] = Numbers(0, -0.05f, 0.2f) }, character.Body["foot.R"]);
+        character.AddNode(new JsonObject { ["name"] = "foot_end", ["translation"] = Numbers(0, -0.05f, 0.2f) }, character.Body["ankle_right"]);
         return character;
     }
 
@@ -175,7 +175,7 @@ internal static class Arrivals
 
     private static Character Animated(Character character) => character
         .AddClip("walk", character.Body["chest"], "rotation", "LINEAR", 0, 0, 0, 1, 0, 0, 0.6f, 0.8f, 0, 0, 0, 1)
-        .AddClip("walk", character.Body["hips"], "translation", "STEP", 0, 1, 0, 0, 1.1f, 0, 0, 1, 0)
+        .AddClip("walk", character.Body["pelvis"], "translation", "STEP", 0, 1, 0, 0, 1.1f, 0, 0, 1, 0)
         .AddClip(null, character.Body["head"], "rotation", "CUBICSPLINE", [.. Enumerable.Repeat<float[]>([0, 0, 0, 0, 0, 0, 0, 1, 0, 0, 0, 0], 3).SelectMany(key => key)])
         .AddClip("range_of_motion", character.Body["head"], "scale", "LINEAR", 1, 1, 1, 1.2f, 1, 1, 1, 1, 1);
 

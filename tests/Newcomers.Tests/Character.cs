@@ -10,16 +10,16 @@ internal sealed class Character
     /// <summary>Joint, the joint above it, and its place there in metres.</summary>
     private static readonly (string Name, string? Above, float X, float Y, float Z)[] Bones =
     [
-        ("hips", null, 0, 1, 0.02f),
-        ("chest", "hips", 0, 0.35f, 0.01f),
+        ("pelvis", null, 0, 1, 0.02f),
+        ("chest", "pelvis", 0, 0.35f, 0.01f),
         ("head", "chest", 0, 0.35f, 0.02f),
-        ("collar.L", "chest", 0.05f, 0.2f, 0),
-        ("upper_arm.L", "collar.L", 0.12f, 0, 0),
-        ("forearm.L", "upper_arm.L", 0.28f, 0, -0.01f),
-        ("hand.L", "forearm.L", 0.26f, 0, 0.01f),
-        ("thigh.R", "hips", -0.09f, -0.05f, 0),
-        ("shin.R", "thigh.R", 0, -0.43f, 0.02f),
-        ("foot.R", "shin.R", 0, -0.43f, -0.02f),
+        ("collar_left", "chest", 0.05f, 0.2f, 0),
+        ("shoulder_left", "collar_left", 0.12f, 0, 0),
+        ("elbow_left", "shoulder_left", 0.28f, 0, -0.01f),
+        ("wrist_left", "elbow_left", 0.26f, 0, 0.01f),
+        ("hip_right", "pelvis", -0.09f, -0.05f, 0),
+        ("knee_right", "hip_right", 0, -0.43f, 0.02f),
+        ("ankle_right", "knee_right", 0, -0.43f, -0.02f),
     ];
 
     private readonly MemoryStream data = new();
@@ -60,7 +60,7 @@ internal sealed class Character
     }
 
     /// <summary>Adds the bones.</summary>
-    /// <param name="under">The node that the hips hang under.</param>
+    /// <param name="under">The node that the pelvis hangs under.</param>
     /// <param name="unit">How many of the file's units a metre is.</param>
     /// <param name="change">Told each bone and its node.</param>
     public Character AddBody(int? under = null, float unit = 1, Action<string, JsonObject>? change = null)

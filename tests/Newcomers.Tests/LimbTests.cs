@@ -16,7 +16,7 @@ public sealed class LimbTests : IDisposable
     [InlineData("a skinned mesh, props and a camera below joints")]
     [InlineData("a straight arm and leg")]
     public void An_arm_and_a_leg_are_found_by_their_structure(string oddity) =>
-        Assert.Equal(["upper_arm.L forearm.L hand.L", "thigh.R shin.R foot.R"], Limbs(Arrivals.All[oddity]()).Order(StringComparer.Ordinal).Reverse());
+        Assert.Equal(["shoulder_left elbow_left wrist_left", "hip_right knee_right ankle_right"], Limbs(Arrivals.All[oddity]()).Order(StringComparer.Ordinal).Reverse());
 
     [Fact]
     public void Neither_the_spine_nor_bones_of_no_length_are_limbs() => Assert.Empty(Limbs(Arrivals.All["bones of no length"]()));
@@ -25,8 +25,8 @@ public sealed class LimbTests : IDisposable
     public void A_marker_at_the_end_of_the_last_bone_is_a_limbs_tip()
     {
         var character = new Character().AddBody();
-        character.AddSkin(character.Body.Where(bone => bone.Key is not ("hand.L" or "foot.R")).Select(bone => bone.Value));
-        Assert.Contains("thigh.R shin.R foot.R", Limbs(character));
+        character.AddSkin(character.Body.Where(bone => bone.Key is not ("wrist_left" or "ankle_right")).Select(bone => bone.Value));
+        Assert.Contains("hip_right knee_right ankle_right", Limbs(character));
     }
 
     [Fact]
@@ -36,8 +36,8 @@ public sealed class LimbTests : IDisposable
         var rig = Condyle.Runtime.RigCompiler.Compile(Condyle.Rig.Build(new Newcomer(file, GltfSkeleton.Read(file))));
         var (live, end) = (rig.NewInstance(), rig.JointIndex("foot_end"));
         var before = live.JointWorld(end).Translation;
-        live.SetSwitch(rig.SwitchIndex("reach_foot.R.ik"), 1);
-        live.SetMove(rig.ControlIndex("reach_foot.R"), new(0, 0.2f, 0.1f));
+        live.SetSwitch(rig.SwitchIndex("reach_ankle_right.ik"), 1);
+        live.SetMove(rig.ControlIndex("reach_ankle_right"), new(0, 0.2f, 0.1f));
         live.Evaluate();
         var moved = live.JointWorld(end).Translation - before;
         Assert.True((moved - new System.Numerics.Vector3(0, 0.2f, 0.1f)).Length() < 1e-5f, $"moved by {moved}");
