@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
 using System.Reflection;
+using Condyle.Host.Catalogue;
 using Condyle.Host.Commands;
 using Condyle.Runtime;
 
@@ -31,6 +32,10 @@ public static class RigProgram
         catch (BadInputException problem)
         {
             return Say(problem.Message, ExitCode.BadInput);
+        }
+        catch (RigFailure failure)
+        {
+            return Say(failure.Message, ExitCode.Failed);
         }
         catch (OperationCanceledException)
         {

@@ -67,6 +67,23 @@ public sealed class BakeTests
     }
 
     [Fact]
+    public void Clips_that_cannot_be_made_are_one_line_with_the_place_and_nothing_is_written()
+    {
+        using var program = Harbour(typeof(Hoist), typeof(Becalmed), typeof(BecalmedClips));
+        Assert.Equal(1, program.Run("--out", program["out"]));
+        Assert.Matches(@"^error: The rig 'Becalmed' has clips that can't be made: NotSupportedException: there is no wind \(.*Rigs\.cs:\d+\)\s*$", program.Error);
+        Assert.Equal(["hoist.gltf"], program.FileNames);
+    }
+
+    [Fact]
+    public void A_rig_without_anything_to_animate_says_so()
+    {
+        using var program = Harbour(typeof(Bollard));
+        Assert.Equal(0, program.Run("--out", program["out"]));
+        Assert.Contains("not baked: there is nothing to animate. Give it a control", program.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_delivered_file_can_be_named_on_the_command_line()
     {
         using var program = new TestProgram(typeof(Hoist));

@@ -57,6 +57,14 @@ public sealed class CheckTests
     }
 
     [Fact]
+    public void What_the_runtime_wraps_is_unwrapped()
+    {
+        using var program = new TestProgram(typeof(Sprung));
+        Assert.Equal(1, program.Run("check"));
+        Assert.Matches(@"The rig 'Sprung' can't be built: FormatException: The input string 'three' was not in a correct format\. \(.*Rigs\.cs:\d+\)", program.Output);
+    }
+
+    [Fact]
     public void Json_has_every_rig_and_finding()
     {
         using var program = new TestProgram(typeof(Hoist), typeof(StiffHoist), typeof(Leak));

@@ -89,3 +89,34 @@ public sealed class MistypedClips : IClipsFor<Mistyped>
 {
     public IEnumerable<Clip> Clips() => [new Clip("unload", seconds: 1).TurnAbout("slow", Axis.Y, (0, 0))];
 }
+
+/// <summary>A static field of it fails, which the runtime wraps twice.</summary>
+public sealed class Sprung : IRigDefinition
+{
+    private static readonly int Planks = int.Parse("three", System.Globalization.CultureInfo.InvariantCulture);
+
+    public void Define(RigDraft rig) => rig.Control($"plank_{Planks}");
+}
+
+/// <summary>Its clips fail halfway.</summary>
+[SkeletonFile("hoist.gltf")]
+public sealed class Becalmed : IRigDefinition
+{
+    public void Define(RigDraft rig) => new Hoist().Define(rig);
+}
+
+public sealed class BecalmedClips : IClipsFor<Becalmed>
+{
+    public IEnumerable<Clip> Clips()
+    {
+        yield return new Clip("unload", seconds: 1).TurnAbout("slew", Axis.Y, (0, 0));
+        throw new NotSupportedException("there is no wind");
+    }
+}
+
+/// <summary>Nothing of it moves.</summary>
+[SkeletonFile("hoist.gltf")]
+public sealed class Bollard : IRigDefinition
+{
+    public void Define(RigDraft rig) => rig.Skeleton("bollard").Root("post");
+}

@@ -44,7 +44,9 @@ internal sealed class RigEntry(Type definition, IReadOnlyList<Type> clipSources)
         }
         catch (Exception problem) when (problem is not BadInputException)
         {
-            var cause = problem is TargetInvocationException { InnerException: { } inner } ? inner : problem;
+            var cause = problem;
+            while (cause is TargetInvocationException or TypeInitializationException && cause.InnerException is { } inner)
+                cause = inner;
             if (cause is BadInputException)
                 throw cause;
             var kind = cause is ArgumentException or InvalidOperationException ? "" : $"{cause.GetType().Name}: ";

@@ -63,7 +63,8 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
 
     private string WhyNot(CheckedRig rig) => request.Skeleton is null && rig.Entry.SkeletonFile is null
         ? "it names no delivered file. Put [SkeletonFile(\"...\")] on its definition, or give --skeleton FILE"
-        : "it has no clip of those asked for";
+        : request.Clips.Count > 0 ? "it has no clip of those asked for"
+        : "there is nothing to animate. Give it a control that animators can move, or clips of its own";
 
     private string? FindSkeleton(CheckedRig rig)
     {
