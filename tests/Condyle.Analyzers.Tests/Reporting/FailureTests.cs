@@ -26,6 +26,23 @@ public class FailureTests
         """);
 
     [Fact]
+    public Task Building_another_rig_on_the_way_is_no_failure() => RigSnippet.FindsByReading("""
+        var crane = new Crane();
+        var other = Rig.Examine(crane);
+        rig.Group(other.Name + {|CDY1001:"_parts"|});
+        rig.Group(crane.Hook);
+        rig.Group({|CDY1001:"arm"|});
+        """,
+        """
+        private sealed class Crane : IRigDefinition
+        {
+            public string Hook { get; private set; } = "hook";
+
+            public void Define(RigDraft rig) => Hook = "hook_group";
+        }
+        """);
+
+    [Fact]
     public Task Slips_before_the_failure_are_flagged_too() => RigSnippet.FindsByReading("""
         rig.Group({|CDY1001:"arm"|});
         Fail();

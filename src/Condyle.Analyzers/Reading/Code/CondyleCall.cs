@@ -39,7 +39,10 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
         }
 
         if (!member.HasTwin && !member.TakesOpen && !((self is null || Marshal.IsKnown(self, machine)) && arguments.All(argument => Marshal.IsKnown(argument, machine))))
+        {
+            UnknownCode.Touch(machine, arguments.OfType<ObjectValue>(), new Origin(path, LineSpan), "Condyle");
             return Opens.Of(returns, machine, canFork: true);
+        }
 
         var given = new object?[member.Plain.Length + (member.TakesPlace ? 1 : 0)];
         for (var i = 0; i < member.Plain.Length; i++)

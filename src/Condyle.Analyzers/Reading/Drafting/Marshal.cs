@@ -11,7 +11,8 @@ internal static class Marshal
     /// <summary>Whether a value is known whole, so that a member without a twin can be called with it.</summary>
     public static bool IsKnown(object? value, Machine machine) => value switch
     {
-        OpenValue => false,
+        // What the user's own object does when Condyle calls it back can't be known here.
+        OpenValue or ObjectValue => false,
         TextValue text => !text.Text.IsOpen,
         IHandle handle => !machine.Draft.IsOpen(handle.Id),
         ArrayValue array => array.Items.All(item => IsKnown(item, machine)),
