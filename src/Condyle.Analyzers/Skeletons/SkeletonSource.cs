@@ -10,13 +10,13 @@ internal sealed record SkeletonSource(string HintName, string ClassName, string 
     }
 
     public SkeletonProblem NameClash() => SkeletonProblem.AtStart(FilePath,
-        $"{Path.GetFileName(FilePath)}: another skeleton file also makes the class '{ClassName}'. Give one of them another name with the metadata CondyleSkeletonName");
+        $"{Path.GetFileName(FilePath)}: another skeleton file also makes the class '{ClassName}'. Give one of them another by ClassName=\"...\" on its CondyleSkeleton");
 
     private static (string Code, SkeletonProblem? Problem) Read(SkeletonRequest request, CancellationToken cancel)
     {
         var path = request.File.Path;
         if (!Identifiers.IsValid(request.ClassName))
-            return ("", SkeletonProblem.AtStart(path, $"{request.FileName}: the metadata CondyleSkeletonName is '{request.ClassName}', which can't be the name of a class. Give a C# identifier"));
+            return ("", SkeletonProblem.AtStart(path, $"{request.FileName}: its ClassName is '{request.ClassName}', which can't be the name of a class. Give a C# identifier"));
         if (!path.EndsWith(".gltf", StringComparison.OrdinalIgnoreCase))
             return ("", SkeletonProblem.AtStart(path, $"{request.FileName}: only text .gltf files can be read here. {SkeletonProblem.WriteGltf}"));
         if (request.File.GetText(cancel) is not { } text)

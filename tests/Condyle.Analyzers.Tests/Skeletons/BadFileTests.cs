@@ -138,7 +138,7 @@ public class BadFileTests
     [InlineData("two words")]
     [InlineData("class")]
     public void A_class_name_that_is_none_is_refused(string name) => Assert.Equal(
-        $"small.gltf: the metadata CondyleSkeletonName is '{name}', which can't be the name of a class. Give a C# identifier",
+        $"small.gltf: its ClassName is '{name}', which can't be the name of a class. Give a C# identifier",
         GeneratorRun.Of([new Extra("small.gltf", "{}", ("CondyleSkeleton", "true"), ("CondyleSkeletonName", name))]).Problem.GetMessage());
 
     [Fact]
@@ -149,7 +149,7 @@ public class BadFileTests
 
         Assert.Equal("GullSkeleton.g.cs", run.Result.GeneratedSources.Single().HintName);
         Assert.Equal(["one/crane.gltf", "two/Crane.gltf"], run.Result.Diagnostics.Select(problem => problem.Location.GetLineSpan().Path).Order());
-        Assert.All(run.Result.Diagnostics, problem => Assert.Contains("another skeleton file also makes the class 'CraneSkeleton'", problem.GetMessage(), StringComparison.Ordinal));
+        Assert.All(run.Result.Diagnostics, problem => Assert.Contains("another skeleton file also makes the class 'CraneSkeleton'. Give one of them another by ClassName=\"...\" on its CondyleSkeleton", problem.GetMessage(), StringComparison.Ordinal));
     }
 
     [Fact]
