@@ -39,6 +39,14 @@ public sealed class CheckTests
     }
 
     [Fact]
+    public void A_rig_that_is_a_struct_is_a_rig_too()
+    {
+        using var program = new TestProgram(typeof(Cleat));
+        Assert.Equal(0, program.Run("check"));
+        Assert.Contains("Cleat: 1 finding", program.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_loop_is_told_with_its_path()
     {
         using var program = new TestProgram(typeof(Knot));

@@ -120,3 +120,9 @@ public sealed class Bollard : IRigDefinition
 {
     public void Define(RigDraft rig) => rig.Skeleton("bollard").Root("post");
 }
+
+/// <summary>A rig that is a struct: it needs no constructor.</summary>
+public readonly record struct Cleat : IRigDefinition
+{
+    public void Define(RigDraft rig) => rig.Group("odds");
+}

@@ -13,7 +13,7 @@ internal sealed class RigCatalogue
     /// <exception cref="BadInputException">There is no rig, or two have one name.</exception>
     public static RigCatalogue Of(Surroundings surroundings)
     {
-        var made = surroundings.Types.Where(type => type is { IsClass: true, IsAbstract: false, ContainsGenericParameters: false } && type.GetConstructor(Type.EmptyTypes) is not null).ToList();
+        var made = surroundings.Types.Where(type => type is { IsAbstract: false, ContainsGenericParameters: false } && (type.IsValueType || type.GetConstructor(Type.EmptyTypes) is not null)).ToList();
         var clips = made.Where(type => typeof(IRigClips).IsAssignableFrom(type)).OrderBy(type => type.FullName, StringComparer.Ordinal).ToList();
         List<RigEntry> rigs = [.. made
             .Where(type => typeof(IRigDefinition).IsAssignableFrom(type))
