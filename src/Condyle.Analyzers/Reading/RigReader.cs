@@ -75,9 +75,13 @@ internal static class RigReader
         catch (Exception unexpected) when (unexpected is not OperationCanceledException)
 #pragma warning restore CA1031
         {
-            return new Stop($"the reader failed with {unexpected.GetType().Name}: {unexpected.Message}", IsFailure: false, machine.LastPlace);
+            return new Stop($"the reader failed with {unexpected.GetType().Name} in {WhereIn(unexpected)}: {unexpected.Message}", IsFailure: false, machine.LastPlace);
         }
     }
+
+    // For those who mend the reader: the innermost of its own methods that was running.
+    private static string WhereIn(Exception unexpected) =>
+        unexpected.StackTrace?.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Contains(typeof(RigReader).Namespace!)) ?? "an unknown place";
 
     private static ReadPath Finish(Machine machine, Stop? stop, IMethodSymbol entry, Conventions conventions, CancellationToken cancellation)
     {

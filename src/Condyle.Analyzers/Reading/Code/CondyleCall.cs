@@ -27,11 +27,14 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
     {
         for (var i = 0; i < arguments.Length; i++)
             arguments[i] = machine.Decide(arguments[i]);
-        if (member is null)
+        // Code that doesn't compile yet may lack arguments, or give a value of another type.
+        if (member is null || arguments.Length < member.Plain.Length)
             return Opens.Of(returns, machine);
         if (isInstance)
         {
             Fields.ThrowIfNull(self);
+            if (!member.Called.DeclaringType!.IsInstanceOfType(self))
+                self = OpenValue.Any;
             if (self is OpenValue)
                 self = Opens.OfHost(member.Called.DeclaringType!, machine.Draft) ?? self;
             if (self is OpenValue)

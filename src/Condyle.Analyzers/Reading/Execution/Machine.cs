@@ -46,7 +46,8 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     public Frame Enter(CodeBody body, object? self, object?[] arguments, IReadOnlyDictionary<string, TypeKey>? typeArguments = null)
     {
         var frame = new Frame(body, self) { TypeArguments = typeArguments };
-        for (var i = 0; i < arguments.Length; i++)
+        // Code that doesn't compile yet may give more arguments than there are parameters.
+        for (var i = 0; i < Math.Min(arguments.Length, body.ParameterCount); i++)
         {
             if (frame.Slots[i] is object?[] cell && body.CapturedSlots.Contains(i))
                 cell[0] = arguments[i];

@@ -21,7 +21,7 @@ internal sealed partial class Lowerer
 
         if (method.MethodKind == MethodKind.DelegateInvoke)
         {
-            Value(call.Instance!);
+            Value(call.Instance);
             var passed = PushArguments(call.Arguments);
             Emit(new InvokeFunction(passed.Count, TypeKeys.Of(method.ReturnType)));
             return;
@@ -34,8 +34,8 @@ internal sealed partial class Lowerer
             return;
         }
 
-        if (call.Instance is { } instance && !method.IsStatic)
-            Value(instance);
+        if (!method.IsStatic)
+            Value(call.Instance);
         var arguments = PushArguments(call.Arguments);
         var isBase = call.Instance is IInstanceReferenceOperation && call.Instance.Syntax is BaseExpressionSyntax;
         EmitCall(method, arguments.Count, arguments.Order, call.Syntax, arguments.Sources, isBase);
@@ -288,8 +288,8 @@ internal sealed partial class Lowerer
             return;
         }
 
-        if (reference.Instance is { } instance && !method.IsStatic)
-            Value(instance);
+        if (!method.IsStatic)
+            Value(reference.Instance);
         var call = CallOf(method, method.Parameters.Length, null, reference.Syntax, []);
         call.Span = reference.Syntax.Span;
         Emit(new MakeMethodFunction(call, TypeKeys.MethodOf(method), method.Parameters.Length));

@@ -10,9 +10,16 @@ internal sealed partial class Lowerer
     private readonly Stack<int> implicitReceivers = new();
     private readonly Stack<int> conditionalReceivers = new();
 
-    private void Value(IOperation operation)
+    /// <summary>Pushes a value; what isn't there, such as a receiver in code that doesn't compile yet, is unknown.</summary>
+    private void Value(IOperation? operation)
     {
         NestingGuard.Check();
+        if (operation is null)
+        {
+            Emit(new PushConstant(OpenValue.Any));
+            return;
+        }
+
         spans.Push(operation.Syntax.Span);
         if (operation.ConstantValue is { HasValue: true, Value: var constant } && operation is not IConversionOperation { OperatorMethod: not null } && !IsJoinedText(operation))
             Constant(operation, constant);
@@ -66,7 +73,7 @@ internal sealed partial class Lowerer
             case IConditionalOperation condition: Choose(condition); break;
             case ICoalesceOperation coalesce: Coalesce(coalesce); break;
             case IConditionalAccessOperation access: Access(access); break;
-            case IConditionalAccessInstanceOperation: Emit(new LoadSlot(conditionalReceivers.Peek())); break;
+            case IConditionalAccessInstanceOperation: Receiver(conditionalReceivers); break;
             case IDefaultValueOperation: Emit(new PushDefault(KeyOf(operation))); break;
             case IArrayCreationOperation array: Array(array); break;
             case ICollectionExpressionOperation collection: Collection(collection); break;
@@ -81,7 +88,11 @@ internal sealed partial class Lowerer
                 break;
             case IWithOperation changed: With(changed); break;
             case IAnonymousObjectCreationOperation creation: Anonymous(creation); break;
-            case IObjectOrCollectionInitializerOperation initializer: Initialise(initializer); break;
+            case IObjectOrCollectionInitializerOperation initializer:
+                // One that stands alone belongs to an object that can't be made yet.
+                Emit(new PushConstant(OpenValue.Any));
+                Initialise(initializer);
+                break;
             case IMemberInitializerOperation member: InitialiseMember(member); break;
             case IDeclarationExpressionOperation { Expression: var declared }: Value(declared); break;
             case IDiscardOperation: Emit(new PushConstant(null)); break;
@@ -155,12 +166,15 @@ internal sealed partial class Lowerer
     {
         switch (self.ReferenceKind)
         {
-            case InstanceReferenceKind.ImplicitReceiver: Emit(new LoadSlot(implicitReceivers.Peek())); break;
-            case InstanceReferenceKind.PatternInput: Emit(new LoadSlot(patternInputs.Peek())); break;
+            case InstanceReferenceKind.ImplicitReceiver: Receiver(implicitReceivers); break;
+            case InstanceReferenceKind.PatternInput: Receiver(patternInputs); break;
             case InstanceReferenceKind.ContainingTypeInstance: Emit(new PushThis()); break;
             default: Emit(new PushOpen(KeyOf(self))); break;
         }
     }
+
+    // In code that doesn't compile yet the object that is meant may be missing.
+    private void Receiver(Stack<int> receivers) => Emit(receivers.Count > 0 ? new LoadSlot(receivers.Peek()) : new PushConstant(OpenValue.Any));
 
     private void Convert(IConversionOperation conversion)
     {

@@ -343,7 +343,7 @@ internal sealed partial class Lowerer
         if (thrown.Exception is { } exception)
             Value(exception is IConversionOperation { Operand: var plain } ? plain : exception);
         else
-            Emit(new LoadSlot(caught.Peek()));
+            Receiver(caught);
         Emit(new Throw(thrown.Exception is IConversionOperation { Operand.Type: { } type } ? TypeKeys.Of(type) : thrown.Exception is null ? null : KeyOf(thrown.Exception)));
     }
 }

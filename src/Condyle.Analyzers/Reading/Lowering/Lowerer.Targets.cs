@@ -12,8 +12,10 @@ internal sealed partial class Lowerer
     /// <param name="Store">Stores the value on the stack.</param>
     private sealed record Target(Action Prepare, Action Load, Action Store);
 
-    private Target TargetOf(IOperation operation)
+    private Target TargetOf(IOperation? operation)
     {
+        if (operation is null)
+            return new Target(Nothing, () => Value(null), () => Emit(new Pop()));
         switch (operation)
         {
             case ILocalReferenceOperation { Local: var local }:
@@ -56,7 +58,7 @@ internal sealed partial class Lowerer
     {
     }
 
-    private void Hold(IOperation operation, int slot)
+    private void Hold(IOperation? operation, int slot)
     {
         Value(operation);
         Emit(new StoreSlot(slot));
@@ -106,7 +108,7 @@ internal sealed partial class Lowerer
                 item = field.ContainingType.TupleElements.IndexOf(field.CorrespondingTupleField ?? field);
             if (item < 0 && int.TryParse(field.Name.Substring(Math.Min(4, field.Name.Length)), out var number))
                 item = number - 1;
-            return MemberTarget(reference.Instance!, item.ToString(System.Globalization.CultureInfo.InvariantCulture), type);
+            return MemberTarget(reference.Instance, item.ToString(System.Globalization.CultureInfo.InvariantCulture), type);
         }
 
         var isUsers = IsRead(field.ContainingType);
@@ -119,7 +121,7 @@ internal sealed partial class Lowerer
 
         if (TypeKeys.Of(field.ContainingType).Shape == TypeShape.Numerics)
         {
-            var owner = TargetOf(reference.Instance!);
+            var owner = TargetOf(reference.Instance);
             return new Target(
                 reference.Instance is ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation ? owner.Prepare : Nothing,
                 () =>
@@ -127,7 +129,7 @@ internal sealed partial class Lowerer
                     if (reference.Instance is ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation)
                         owner.Load();
                     else
-                        Value(reference.Instance!);
+                        Value(reference.Instance);
                     Emit(new LoadField(field.Name, type));
                 },
                 () =>
@@ -141,10 +143,10 @@ internal sealed partial class Lowerer
                 });
         }
 
-        return MemberTarget(reference.Instance!, Members.IdOf(field), type);
+        return MemberTarget(reference.Instance, Members.IdOf(field), type);
     }
 
-    private Target MemberTarget(IOperation instance, string field, TypeKey type)
+    private Target MemberTarget(IOperation? instance, string field, TypeKey type)
     {
         var owner = Temporary();
         return new Target(
@@ -171,12 +173,12 @@ internal sealed partial class Lowerer
         var property = reference.Property;
         var type = KeyOf(reference);
         if (property.ContainingType.IsAnonymousType)
-            return MemberTarget(reference.Instance!, property.Name, type);
+            return MemberTarget(reference.Instance, property.Name, type);
         if (IsRead(property.ContainingType) && Members.IsPlainAuto(property))
         {
             return property.IsStatic
                 ? StaticTarget(property.ContainingType, Members.IdOf(property), keepsSeam: property.DeclaredAccessibility == Accessibility.Private)
-                : MemberTarget(reference.Instance!, Members.IdOf(property), type);
+                : MemberTarget(reference.Instance, Members.IdOf(property), type);
         }
 
         var owner = Temporary();
@@ -186,8 +188,8 @@ internal sealed partial class Lowerer
         return new Target(
             () =>
             {
-                if (reference.Instance is { } instance)
-                    Hold(instance, owner);
+                if (!property.IsStatic)
+                    Hold(reference.Instance, owner);
                 foreach (var argument in reference.Arguments)
                     Hold(argument.Value, held[arguments.IndexOf(argument)]);
             },
@@ -223,7 +225,7 @@ internal sealed partial class Lowerer
 
         void Receiver()
         {
-            if (reference.Instance is not null)
+            if (!property.IsStatic)
                 Emit(new LoadSlot(owner));
             foreach (var slot in held)
                 Emit(new LoadSlot(slot));
