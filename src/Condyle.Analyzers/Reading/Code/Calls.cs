@@ -26,10 +26,10 @@ internal sealed class NewUserObject(MethodRef constructor, TypeKey type, int cou
         }
 
         machine.StaticsOf(type.Id);
-        var made = known.New(machine);
+        var made = known.New(machine, frame.Resolve(type)!.Arguments);
         frame.Push(made);
         if (machine.Program.BodyOf(constructor) is { } body)
-            machine.Begin(machine.Enter(body, made, arguments), pushesResult: false);
+            machine.Begin(machine.Enter(body, made, arguments, made.TypeArguments), pushesResult: false);
     }
 }
 
@@ -44,10 +44,28 @@ internal sealed class FrameworkCall(MethodRef method, int count, int[]? order, b
         if (hasReceiver)
         {
             var self = frame.Pop();
+            if (self is ObjectValue own && method.IsDispatched && machine.Program.BodyFor(own.Type, method) is not null)
+            {
+                // The user's own type overrides or implements what the framework declares.
+                machine.CallUser(frame, method, self, arguments, pushesResult: true);
+                return;
+            }
+
             arguments = [self, .. arguments];
         }
 
-        frame.Push(FrameworkTable.Call(machine, method, known, arguments, new Origin(frame.Body.Path, Span), frame.Resolve(method.Returns)));
+        frame.Push(FrameworkTable.Call(machine, frame.Resolve(method), known, arguments, new Origin(frame.Body.Path, Span)));
+    }
+}
+
+/// <summary>Waits for the task on the stack: its result is there already, or its exception.</summary>
+internal sealed class Await(TypeKey type) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var task = frame.Pop();
+        Fields.ThrowIfNull(task);
+        frame.Push(task is TaskValue done ? done.Result : Opens.Of(frame.Resolve(type), machine));
     }
 }
 
@@ -96,6 +114,8 @@ internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int 
 
         return body.IsIterator
             ? new FunctionValue((_, arguments) => new SequenceValue(() => machine.Iterate(() => Start(arguments))))
+            : body.IsAsync
+            ? new FunctionValue((running, arguments) => TaskValue.Of(() => running.RunToEnd(Start(arguments))))
             : new FunctionValue((running, arguments) => running.RunToEnd(Start(arguments))) { Start = Start };
     }
 }
@@ -129,8 +149,10 @@ internal sealed class ConstructorCall(MethodRef constructor, int count, int[]? o
     {
         var arguments = Arguments.InOrder(frame.PopMany(count), order);
         frame.Push(null);
-        if (machine.Program.BodyOf(constructor) is { } body)
-            machine.Begin(machine.Enter(body, frame.This, arguments), pushesResult: false);
+        if (frame.This is ObjectValue own && own.Type.IndexOf(ExceptionValue.MessageField) is >= 0 and var message && constructor.ContainingType.StartsWith("System.", StringComparison.Ordinal))
+            machine.Write(own.Fields, message, ExceptionValue.MessageOf(constructor.ContainingType, arguments));
+        else if (machine.Program.BodyOf(constructor) is { } body)
+            machine.Begin(machine.Enter(body, frame.This, arguments, (frame.This as ObjectValue)?.TypeArguments), pushesResult: false);
     }
 }
 
@@ -138,10 +160,7 @@ internal sealed class ConstructorCall(MethodRef constructor, int count, int[]? o
 internal sealed class NewException(TypeKey type, int count) : Instruction
 {
     public override void Run(Machine machine, Frame frame) =>
-        frame.Push(new ExceptionValue(type.Id, frame.PopMany(count) is [TextValue message] && message.TryKnown(out var known) && !TakesParameterName ? known : ""));
-
-    // Their first text is the name of a parameter, and the message is the framework's.
-    private bool TakesParameterName => type.Id is "System.ArgumentNullException" or "System.ArgumentOutOfRangeException" or "System.ObjectDisposedException";
+        frame.Push(new ExceptionValue(type.Id, ExceptionValue.MessageOf(type.Id, frame.PopMany(count))));
 }
 
 internal static class Arguments

@@ -22,6 +22,9 @@ internal sealed class CodeBody(string name, string path)
 
     public bool IsIterator { get; set; }
 
+    /// <summary>Whether its result comes in a task.</summary>
+    public bool IsAsync { get; set; }
+
     /// <summary>What is created is the result: a constructor.</summary>
     public bool ReturnsThis { get; set; }
 

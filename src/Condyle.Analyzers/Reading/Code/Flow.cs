@@ -104,9 +104,17 @@ internal sealed class Throw(TypeKey? type) : Instruction
         var value = frame.Pop();
         if (value is ThrownByCode again)
             throw again;
-        var id = value is ObjectValue own ? own.Type.Id : value is ExceptionValue framework ? framework.Type : type?.Id ?? "System.Exception";
-        throw new ThrownByCode(id, (value as ExceptionValue)?.Message ?? "", value);
+        throw value switch
+        {
+            null => new ThrownByCode("System.NullReferenceException", "Something that is null was thrown."),
+            ObjectValue own => new ThrownByCode(own.Type.Id, MessageOf(own), own),
+            ExceptionValue known => new ThrownByCode(known.Type, known.Message.TryKnown(out var message) ? message : "", known),
+            _ => new ThrownByCode(type?.Id ?? "System.Exception", "", value),
+        };
     }
+
+    private static string MessageOf(ObjectValue own) =>
+        own.Type.IndexOf(ExceptionValue.MessageField) is >= 0 and var index && own.Fields[index] is TextValue text && text.TryKnown(out var known) ? known : "";
 }
 
 /// <summary>Takes the exception object out of what was caught.</summary>
@@ -115,9 +123,7 @@ internal sealed class CaughtObject : Instruction
     public override void Run(Machine machine, Frame frame)
     {
         var thrown = (ThrownByCode)frame.Pop()!;
-        frame.Push(thrown.Value ?? new ExceptionValue(thrown.Type, thrown.Message));
+        // What the framework writes in its own exceptions isn't known.
+        frame.Push(thrown.Value ?? new ExceptionValue(thrown.Type, TextValue.Open));
     }
 }
-
-/// <summary>An exception of the framework's.</summary>
-internal sealed record ExceptionValue(string Type, string Message);

@@ -10,10 +10,16 @@ internal sealed record MethodRef(string Id, string ContainingType, string Name)
     /// <summary>Whether the receiver's own type decides which method runs.</summary>
     public bool IsDispatched { get; init; }
 
+    /// <summary>The type parameter whose static member is called: what it stands for decides which method runs.</summary>
+    public TypeKey? On { get; init; }
+
+    /// <summary>What the parameters of the types around it and its own stand for.</summary>
     public IReadOnlyList<TypeKey> TypeArguments { get; init; } = [];
 
     public IReadOnlyList<string> TypeParameters { get; init; } = [];
 
     /// <summary>The types of its parameters.</summary>
     public IReadOnlyList<TypeKey> Parameters { get; init; } = [];
+
+    public bool HasParameters => On is not null || Returns is { HasParameters: true } || TypeArguments.Any(argument => argument.HasParameters) || Parameters.Any(parameter => parameter.HasParameters);
 }

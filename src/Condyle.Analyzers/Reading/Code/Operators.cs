@@ -5,37 +5,68 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>A built-in operator on the two values on the stack.</summary>
 internal sealed class BinaryOperator(BinaryOperatorKind kind, bool isChecked, TypeKey result) : Instruction
 {
+    /// <summary>Whether it is one of nullable values: with a null there is no result, and no comparison holds.</summary>
+    public bool IsLifted { get; init; }
+
+    /// <summary>Whether two references are compared, not what they refer to.</summary>
+    public bool ComparesIdentity { get; init; }
+
     public override void Run(Machine machine, Frame frame)
     {
         var right = machine.Decide(frame.Pop());
         var left = machine.Decide(frame.Pop());
         machine.Calls.Observe(left);
         machine.Calls.Observe(right);
-        frame.Push(Arithmetic.Binary(kind, left, right, isChecked) ?? Opens.Of(result, machine));
+        frame.Push(Of(left, right) is { } known ? known : IsLifted && (left is null || right is null) && left is not OpenValue && right is not OpenValue ? null : Opens.Of(frame.Resolve(result), machine));
     }
+
+    private object? Of(object? left, object? right)
+    {
+        if (ComparesIdentity && left is ObjectValue && right is ObjectValue)
+            return ReferenceEquals(left, right) == (kind == BinaryOperatorKind.Equals);
+        if (IsLifted && (left is null || right is null) && kind is BinaryOperatorKind.LessThan or BinaryOperatorKind.LessThanOrEqual or BinaryOperatorKind.GreaterThan or BinaryOperatorKind.GreaterThanOrEqual)
+            return left is OpenValue || right is OpenValue ? null : false;
+        if (IsLifted && kind is BinaryOperatorKind.And or BinaryOperatorKind.Or && (left is null || right is null))
+            return (left ?? right) is bool decided && decided == (kind == BinaryOperatorKind.Or) ? decided : null;
+        var known = Arithmetic.Binary(kind, EnumValue.NumberOf(left), EnumValue.NumberOf(right), isChecked);
+        return known is not (null or bool) && Unwrapped(result) is { Shape: TypeShape.Enum } type ? new EnumValue(type, Arithmetic.ConvertTo(known, type.Element!.Shape, isChecked)!) : known;
+    }
+
+    private static TypeKey Unwrapped(TypeKey type) => type is { Shape: TypeShape.Nullable, Element: { } element } ? element : type;
 }
 
 internal sealed class UnaryOperator(UnaryOperatorKind kind, bool isChecked, TypeKey result) : Instruction
 {
-    public override void Run(Machine machine, Frame frame) =>
-        frame.Push(Arithmetic.Unary(kind, frame.Pop(), isChecked) ?? Opens.Of(result, machine));
-}
-
-/// <summary>Converts the value on the stack to another primitive type.</summary>
-internal sealed class ConvertNumber(TypeKey to, bool isChecked) : Instruction
-{
     public override void Run(Machine machine, Frame frame)
     {
-        var value = frame.Pop();
-        var shape = to.Shape switch { TypeShape.Enum or TypeShape.Nullable => to.Element?.Shape ?? TypeShape.Other, var own => own };
-        frame.Push(value switch
+        var operand = frame.Pop();
+        var known = operand is null && result.Shape == TypeShape.Nullable ? null : Arithmetic.Unary(kind, EnumValue.NumberOf(operand), isChecked) ?? Opens.Of(frame.Resolve(result), machine);
+        frame.Push(operand is EnumValue own && known is not OpenValue ? new EnumValue(own.Type, Arithmetic.ConvertTo(known!, own.Type.Element!.Shape, isChecked)!) : known);
+    }
+}
+
+/// <summary>Converts the value on the stack to another primitive type or enum.</summary>
+internal sealed class ConvertNumber(TypeKey to, bool isChecked) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(Convert(frame.Pop(), to, isChecked));
+
+    public static object? Convert(object? value, TypeKey to, bool isChecked)
+    {
+        if (to is { Shape: TypeShape.Nullable, Element: { } element })
+            to = element;
+        switch (value)
         {
-            null => null,
-            OpenValue open => open.CanFork ? open : new OpenValue(to),
-            IConvertible when shape == TypeShape.Enum && to.Element?.Element is { } deep => Arithmetic.ConvertTo(value, deep.Shape, isChecked) ?? new OpenValue(to),
-            IConvertible => Arithmetic.ConvertTo(value, shape, isChecked) ?? new OpenValue(to),
-            _ => value,
-        });
+            case null: return null;
+            case OpenValue open: return open.CanFork && open.Type!.Shape == to.Shape ? open : new OpenValue(to);
+        }
+
+        var number = EnumValue.NumberOf(value);
+        if (number is not IConvertible)
+            return value;
+        var shape = to is { Shape: TypeShape.Enum } ? to.Element!.Shape : to.Shape;
+        if (Arithmetic.ConvertTo(number, shape, isChecked) is not { } converted)
+            return new OpenValue(to);
+        return to.Shape == TypeShape.Enum ? new EnumValue(to, converted) : converted;
     }
 }
 
@@ -80,6 +111,7 @@ internal static class TypeTests
             OpenValue => null,
             ObjectValue own => type.Shape == TypeShape.User ? machine.Program.IsOfType(own.Type.Id, type.Id) : type.Id is "object" ? true : machine.Program.IsOfType(own.Type.Id, type.Id),
             TextValue => type.Shape == TypeShape.String || type.Id is "object" ? true : type.IsReference && type.Shape == TypeShape.Other ? null : false,
+            EnumValue own => type.Shape == TypeShape.Enum ? own.Type.Id == type.Id : type.Id is "object" or "System.Enum" or "System.ValueType" ? true : type.IsReference ? null : false,
             _ when type.Id is "object" => true,
             _ when type.Host is { } host => host.IsInstanceOfType(value),
             _ when ShapeOf(value) is { } shape => type.Shape == TypeShape.Other ? null : shape == type.Shape,

@@ -131,20 +131,28 @@ internal sealed class StoreThrough(int slot, bool isShared) : Instruction
     }
 }
 
-/// <summary>Makes the text of an interpolation or concatenation from the parts on the stack.</summary>
-internal sealed class JoinText(int count, IReadOnlyList<TypeKey?> types, IReadOnlyList<string?> formats, Seam? seam) : Instruction
+/// <summary>Makes the text of an interpolation or concatenation from the parts on the stack; literals have no hole.</summary>
+internal sealed class JoinText(IReadOnlyList<Hole?> holes, Seam? seam) : Instruction
 {
+    private static readonly Hole Plain = new();
+
     public override void Run(Machine machine, Frame frame)
     {
-        var parts = frame.PopMany(count);
-        var texts = new TextValue[count];
-        for (var i = 0; i < count; i++)
-            texts[i] = TextOf.Value(machine.Decide(parts[i]), types[i], formats[i], machine);
+        var parts = frame.PopMany(holes.Count);
+        var texts = new TextValue[parts.Length];
+        for (var i = 0; i < parts.Length; i++)
+            texts[i] = (holes[i] ?? Plain).Fill(parts[i], machine);
         var joined = TextValue.Join(texts, seam);
         if (joined.Text.Pieces.Sum(piece => piece?.Length ?? 0) > Limits.TextLength)
             throw new ReadingStopped($"a text grows beyond {Limits.TextLength} characters");
         frame.Push(joined);
     }
+}
+
+/// <summary>Makes an interpolated text whose culture is chosen by whoever takes it.</summary>
+internal sealed class MakeFormattable(IReadOnlyList<Hole?> holes) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(new FormattableValue(frame.PopMany(holes.Count), holes));
 }
 
 /// <summary>Something in the code that the reading doesn't understand: it may have said anything.</summary>

@@ -26,7 +26,7 @@ internal enum TypeShape
     /// <summary>A type of Condyle.</summary>
     Condyle,
 
-    /// <summary>A vector or quaternion of <c>System.Numerics</c>.</summary>
+    /// <summary>A vector, quaternion or matrix of <c>System.Numerics</c>.</summary>
     Numerics,
 
     /// <summary>A type declared in the source that is read.</summary>
@@ -53,10 +53,19 @@ internal sealed class TypeKey(string id, TypeShape shape)
     /// <summary>A tuple's element types, a generic type's arguments.</summary>
     public IReadOnlyList<TypeKey> Arguments { get; init; } = [];
 
+    /// <summary>Whether an enum's members can be put together.</summary>
+    public bool IsFlags { get; init; }
+
     public bool IsReference { get; init; }
 
     /// <summary>The type of Condyle or of <c>System.Numerics</c> itself.</summary>
     public Type? Host { get; init; }
+
+    /// <summary>The name as the code writes it, without namespace and type arguments.</summary>
+    public string Name { get; init; } = id;
+
+    /// <summary>Whether a type parameter is part of it, so that what it stands for has to be put in.</summary>
+    public bool HasParameters => Shape == TypeShape.Parameter || Element is { HasParameters: true } || Arguments.Any(argument => argument.HasParameters);
 
     /// <summary>A structure of the user's, which C# copies on assignment.</summary>
     public bool IsUserStruct => Shape == TypeShape.User && !IsReference;
@@ -67,9 +76,27 @@ internal sealed class TypeKey(string id, TypeShape shape)
     public IReadOnlyList<object> Choices => Shape switch
     {
         TypeShape.Bool => [true, false],
-        TypeShape.Enum => [.. Members.Select(member => member.Value).Distinct()],
+        TypeShape.Enum => [.. Members.Select(member => new EnumValue(this, member.Value)).Distinct()],
         _ => [.. Side.Both],
     };
+
+    /// <summary>The same type with what its type parameters stand for put in.</summary>
+    public TypeKey With(IReadOnlyDictionary<string, TypeKey> known)
+    {
+        if (Shape == TypeShape.Parameter)
+            return known.TryGetValue(Id, out var argument) ? argument : this;
+        if (!HasParameters)
+            return this;
+        return new TypeKey(Id, Shape)
+        {
+            Element = Element?.With(known),
+            Members = Members,
+            Arguments = [.. Arguments.Select(argument => argument.With(known))],
+            IsReference = IsReference,
+            Host = Host,
+            Name = Name,
+        };
+    }
 
     public override string ToString() => Id;
 }

@@ -35,20 +35,28 @@ internal static class Marshal
     {
         string text => TextValue.Plain(text),
         Text text => new TextValue(text, [], []),
-        Enum value => Convert.ChangeType(value, Enum.GetUnderlyingType(value.GetType()), System.Globalization.CultureInfo.InvariantCulture),
+        Enum value => OfHost(value),
         _ when returned?.GetType() is { } type && type.IsGenericType && type.GetGenericTypeDefinition() == typeof(Fact<>) => Maker(type).Read(returned),
         IEnumerable items when returned.GetType().Assembly != typeof(RigDraft).Assembly => new ArrayValue([.. items.Cast<object?>().Select(From)]),
         _ => returned,
     };
+
+    private static EnumValue OfHost(Enum value)
+    {
+        var type = value.GetType();
+        return new EnumValue(
+            new TypeKey(type.FullName!.Replace('+', '.'), TypeShape.Enum) { Name = type.Name, Element = new TypeKey("int", TypeShape.Int32), Members = [.. Enum.GetNames(type).Select(name => new KeyValuePair<string, object>(name, Convert.ToInt32(Enum.Parse(type, name), System.Globalization.CultureInfo.InvariantCulture)))] },
+            Convert.ToInt32(value, System.Globalization.CultureInfo.InvariantCulture));
+    }
 
     private static object? Plain(Type wanted, object? value, Machine machine)
     {
         if (Nullable.GetUnderlyingType(wanted) is { } underlying)
             return value is null ? null : Plain(underlying, value, machine);
         if (wanted == typeof(string))
-            return value is TextValue text && text.TryKnown(out var known) ? known : null;
+            return value is TextValue text && text.TryKnown(out var plain) ? plain : null;
         if (wanted.IsEnum)
-            return value is OpenValue or null ? Activator.CreateInstance(wanted) : Enum.ToObject(wanted, value);
+            return value is EnumValue known ? Enum.ToObject(wanted, known.Number) : Activator.CreateInstance(wanted);
         if (wanted.IsArray)
         {
             var items = Sequences.ListOf(value, machine)?.ToArray() ?? [];

@@ -77,8 +77,19 @@ internal sealed class Frame
             Push(value);
     }
 
-    public TypeKey? Resolve(TypeKey? type) =>
-        type is { Shape: TypeShape.Parameter } && TypeArguments is not null && TypeArguments.TryGetValue(type.Id, out var known) ? known : type;
+    /// <summary>The type with what the type parameters stand for here.</summary>
+    public TypeKey? Resolve(TypeKey? type) => TypeArguments is not null && type is { HasParameters: true } ? type.With(TypeArguments) : type;
+
+    /// <summary>The method with what the type parameters stand for here.</summary>
+    public MethodRef Resolve(MethodRef method) => TypeArguments is not null && method.HasParameters
+        ? method with
+        {
+            Returns = Resolve(method.Returns),
+            TypeArguments = [.. method.TypeArguments.Select(argument => argument.With(TypeArguments))],
+            Parameters = [.. method.Parameters.Select(parameter => parameter.With(TypeArguments))],
+            On = Resolve(method.On),
+        }
+        : method;
 }
 
 /// <summary>The state at which a frame became unsure whether it had already gone on to a later position, or returned (−1).</summary>

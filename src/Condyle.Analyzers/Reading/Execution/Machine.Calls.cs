@@ -5,6 +5,7 @@ internal sealed partial class Machine
 {
     public void CallUser(Frame caller, MethodRef method, object? self, object?[] arguments, bool pushesResult)
     {
+        method = method.On is null ? method : caller.Resolve(method);
         var body = Target(method, self);
         if (body is null)
         {
@@ -16,30 +17,38 @@ internal sealed partial class Machine
 
         if (method.IsStatic)
             StaticsOf(method.ContainingType);
-        var typeArguments = TypeArgumentsOf(method, caller);
-        if (body.IsIterator)
+        var typeArguments = TypeArgumentsOf(method, self, caller);
+        if (!body.IsIterator && !body.IsAsync)
         {
-            caller.Push(new SequenceValue(() => Iterate(() => Enter(body, self, arguments, typeArguments))));
+            Begin(Enter(body, self, arguments, typeArguments), pushesResult);
             return;
         }
 
-        Begin(Enter(body, self, arguments, typeArguments), pushesResult);
+        var result = Call(body, self, arguments, typeArguments);
+        if (pushesResult)
+            caller.Push(result);
     }
 
     private CodeBody? Target(MethodRef method, object? self)
     {
+        if (method.On is { Shape: TypeShape.User } on)
+            return Program.TypeOf(on.Id) is { } type ? Program.BodyFor(type, method) : null;
         if (!method.IsDispatched)
             return Program.BodyOf(method);
         return self is ObjectValue own ? Program.BodyFor(own.Type, method) : null;
     }
 
-    private static Dictionary<string, TypeKey>? TypeArgumentsOf(MethodRef method, Frame caller)
+    // An object knows what its type's parameters stand for, also where a base's method is called on it.
+    private static IReadOnlyDictionary<string, TypeKey>? TypeArgumentsOf(MethodRef method, object? self, Frame caller)
     {
+        var own = (self as ObjectValue)?.TypeArguments;
         if (method.TypeParameters.Count == 0)
-            return null;
+            return own;
         var known = new Dictionary<string, TypeKey>();
         for (var i = 0; i < method.TypeParameters.Count && i < method.TypeArguments.Count; i++)
             known[method.TypeParameters[i]] = caller.Resolve(method.TypeArguments[i])!;
+        foreach (var pair in own ?? new Dictionary<string, TypeKey>())
+            known[pair.Key] = pair.Value;
         return known;
     }
 }

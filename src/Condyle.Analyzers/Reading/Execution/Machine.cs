@@ -12,12 +12,16 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     private int depth;
     private int nesting;
     private Frame? top;
+    private KnownEquality? equality;
 
     public Program Program { get; } = program;
 
     public RigDraft Draft { get; } = draft;
 
     public Journal Journal { get; } = new();
+
+    /// <summary>When two values are equal; it asks the user's own types.</summary>
+    public KnownEquality Equality => equality ??= new OwnEquality(this);
 
     public CallRecords Calls { get; } = new();
 
@@ -35,11 +39,13 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
 
     public CancellationToken Cancellation => cancellation;
 
-    /// <summary>Runs a function to its end and gives back its result.</summary>
+    /// <summary>Runs a function to its end and gives back its result: an iterator's items, an async function's task.</summary>
     public object? Call(CodeBody body, object? self, object?[] arguments, IReadOnlyDictionary<string, TypeKey>? typeArguments = null)
     {
-        var frame = Enter(body, self, arguments, typeArguments);
-        return RunToEnd(frame);
+        typeArguments ??= (self as ObjectValue)?.TypeArguments;
+        return body.IsIterator ? new SequenceValue(() => Iterate(() => Enter(body, self, arguments, typeArguments)))
+            : body.IsAsync ? TaskValue.Of(() => RunToEnd(Enter(body, self, arguments, typeArguments)))
+            : RunToEnd(Enter(body, self, arguments, typeArguments));
     }
 
     /// <summary>A frame for a function, with its arguments in place.</summary>

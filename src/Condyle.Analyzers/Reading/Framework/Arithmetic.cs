@@ -30,9 +30,14 @@ internal static class Arithmetic
                     return (left is null && right is null) == (kind == BinaryOperatorKind.Equals);
                 }
 
-                return KnownEquality.IsKnown(left) && KnownEquality.IsKnown(right)
-                    ? KnownEquality.Instance.Equals(left, right) == (kind == BinaryOperatorKind.Equals)
-                    : null;
+                // Not a number equals nothing, not even itself; as a key it does.
+                var isEqual = (left, right) switch
+                {
+                    (float a, float b) => a == b,
+                    (double a, double b) => a == b,
+                    _ => KnownEquality.IsKnown(left) && KnownEquality.IsKnown(right) ? KnownEquality.Instance.Equals(left, right) : (bool?)null,
+                };
+                return isEqual is null ? null : isEqual == (kind == BinaryOperatorKind.Equals);
             case BinaryOperatorKind.ConditionalAnd or BinaryOperatorKind.And when left is bool a && right is bool b: return a & b;
             case BinaryOperatorKind.ConditionalOr or BinaryOperatorKind.Or when left is bool a && right is bool b: return a | b;
             case BinaryOperatorKind.ExclusiveOr when left is bool a && right is bool b: return a ^ b;

@@ -12,6 +12,7 @@ internal sealed record FrameworkMethod(Func<Machine, object?[], MethodRef, objec
 internal static class FrameworkTable
 {
     private static readonly Dictionary<string, FrameworkMethod> Methods = [];
+    private static readonly Dictionary<string, PureOverloads> PureMethods = [];
 
     static FrameworkTable()
     {
@@ -27,6 +28,18 @@ internal static class FrameworkTable
     public static FrameworkMethod? Find(MethodRef method) =>
         Methods.TryGetValue(method.ContainingType + "." + method.Name, out var known) ? known : null;
 
+    /// <summary>The overloads of a pure method, which <see cref="Reading.Pure"/> fills.</summary>
+    public static PureOverloads OverloadsOf(string name)
+    {
+        if (!PureMethods.TryGetValue(name, out var overloads))
+        {
+            PureMethods[name] = overloads = new PureOverloads();
+            Methods[name] = new FrameworkMethod((machine, arguments, _) => overloads.Call(machine, arguments), TakesOpen: false);
+        }
+
+        return overloads;
+    }
+
     /// <summary>A pure method whose answer is unknown as soon as an argument is.</summary>
     public static void Pure(string name, Func<object?[], object?> run) =>
         Methods[name] = new FrameworkMethod((_, arguments, _) => run(arguments), TakesOpen: false);
@@ -39,8 +52,9 @@ internal static class FrameworkTable
     public static void Overloaded(string name, Func<Machine, object?[], MethodRef, object?> run) =>
         Methods[name] = new FrameworkMethod(run, TakesOpen: true);
 
-    public static object? Call(Machine machine, MethodRef method, FrameworkMethod? known, object?[] arguments, Origin at, TypeKey? returns)
+    public static object? Call(Machine machine, MethodRef method, FrameworkMethod? known, object?[] arguments, Origin at)
     {
+        var returns = method.Returns;
         if (known is null)
             return CallUnknown(machine, method, arguments, at, returns);
         for (var i = 0; i < arguments.Length; i++)

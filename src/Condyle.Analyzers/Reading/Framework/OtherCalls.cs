@@ -3,15 +3,19 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>What is left: objects, nullable values, exceptions, and calls that leave a rig alone.</summary>
 internal static class OtherCalls
 {
-    private static readonly string[] Numbers = ["System.Int32.", "System.Int64.", "System.Byte.", "System.Int16.", "System.UInt32.", "System.Boolean.", "System.Char.", "System.Enum.", "System.Object.", "System.ValueType."];
+    private static readonly string[] Numbers = ["System.Int32.", "System.Int64.", "System.Byte.", "System.Int16.", "System.UInt32.", "System.UInt64.", "System.SByte.", "System.UInt16.", "System.Single.", "System.Double.", "System.Decimal.", "System.Boolean.", "System.Char.", "System.Enum.", "System.Object.", "System.ValueType."];
+
+    /// <summary>Stands for the invariant culture and what belongs to it.</summary>
+    public static object InvariantCulture { get; } = new();
 
     public static void Register()
     {
+        foreach (var name in new[] { "CultureInfo.get_InvariantCulture", "NumberFormatInfo.get_InvariantInfo" })
+            FrameworkTable.Open("System.Globalization." + name, (_, _) => InvariantCulture);
+
         foreach (var type in Numbers)
         {
-            FrameworkTable.Overloaded(type + "ToString", (machine, arguments, method) => arguments.Length == 1
-                ? TextOf.Value(arguments[0], method.Parameters.Count > 0 ? null : method.TypeArguments.FirstOrDefault(), null, machine)
-                : TextValue.Open);
+            FrameworkTable.Open(type + "ToString", (machine, arguments) => ToText(machine, arguments));
             FrameworkTable.Pure(type + "Equals", arguments => KnownEquality.Same.Equals(arguments[arguments.Length - 2], arguments[arguments.Length - 1]));
         }
 
@@ -25,7 +29,12 @@ internal static class OtherCalls
         FrameworkTable.Pure("System.Char.ToUpperInvariant", arguments => arguments[0] is char character ? char.ToUpperInvariant(character) : null);
         FrameworkTable.Pure("System.Char.ToLowerInvariant", arguments => arguments[0] is char character ? char.ToLowerInvariant(character) : null);
 
-        FrameworkTable.Open("System.Exception.get_Message", (_, arguments) => arguments[0] is ExceptionValue { Message.Length: > 0 } thrown ? TextValue.Plain(thrown.Message) : TextValue.Open);
+        FrameworkTable.Open("System.Exception.get_Message", (_, arguments) => arguments[0] switch
+        {
+            ExceptionValue thrown => thrown.Message,
+            ObjectValue own when own.Type.IndexOf(ExceptionValue.MessageField) is >= 0 and var field => own.Fields[field] ?? TextValue.Open,
+            _ => TextValue.Open,
+        });
 
         FrameworkTable.Open("System.Index.op_Implicit", (_, arguments) => Arithmetic.AsIndex(arguments[0]) is { } index ? new IndexValue(index, FromEnd: false) : OpenValue.Any);
 
@@ -35,5 +44,14 @@ internal static class OtherCalls
         FrameworkTable.Open("System.ArgumentNullException.ThrowIfNull", (_, arguments) => arguments[0] is null
             ? throw new ThrownByCode("System.ArgumentNullException", "A value that must be given is null.")
             : null);
+    }
+
+    // The format and the culture may be left out, and stand in this order.
+    private static TextValue ToText(Machine machine, object?[] arguments)
+    {
+        var format = arguments.Skip(1).OfType<TextValue>().FirstOrDefault();
+        if (format is { Text.IsOpen: true })
+            return TextValue.Open;
+        return TextOf.Of(arguments[0], machine, format?.ToString(), arguments.Contains(InvariantCulture));
     }
 }

@@ -14,7 +14,7 @@ internal static class Sequences
             SequenceValue lazy => lazy,
             ArrayValue array => OfArray(array),
             ListValue { IsOpen: false } list => OfList(list),
-            MapValue { IsOpen: false } map => map.Entries.Select(entry => (object?)new TupleValue([entry.Key, entry.Value])).ToList(),
+            MapValue { IsOpen: false } map => map.Entries.Select(entry => (object?)new TupleValue([entry.Key, entry.Value], isPair: true)).ToList(),
             TextValue text => text.TryKnown(out var known) ? known.Select(character => (object?)character) : null,
             IHandle handle and IEnumerable items => machine.Draft.IsOpen(handle.Id) ? null : items.Cast<object?>(),
             IEnumerable items => items.Cast<object?>(),

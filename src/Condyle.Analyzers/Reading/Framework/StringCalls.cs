@@ -47,7 +47,7 @@ internal static class StringCalls
 
         FrameworkTable.Open(Builder + ".ctor", (_, arguments) => new BuilderValue { Text = arguments.OfType<TextValue>().FirstOrDefault() ?? TextValue.Plain("") });
         FrameworkTable.Overloaded(Builder + "Append", (machine, arguments, method) => arguments.Length == 2
-            ? Append(machine, arguments[0], TextOf.Value(arguments[1], method.Parameters.FirstOrDefault(), null, machine))
+            ? Append(machine, arguments[0], TextOf.Of(arguments[1], machine))
             : Append(machine, arguments[0], TextValue.Open));
         FrameworkTable.Open(Builder + "AppendLine", (machine, arguments) => Append(machine, arguments[0], TextValue.Open));
         FrameworkTable.Open(Builder + "Clear", (machine, arguments) => Set(machine, arguments[0], TextValue.Plain("")));
@@ -88,7 +88,7 @@ internal static class StringCalls
     private static object? Ordinally(object?[] arguments, Func<string, bool> run) => arguments switch
     {
         [_, char character] => run(character.ToString()),
-        [_, TextValue text, int comparison] when comparison == (int)StringComparison.Ordinal => run(text.ToString()),
+        [_, TextValue text, EnumValue { Number: int comparison }] when comparison == (int)StringComparison.Ordinal => run(text.ToString()),
         _ => null, // depends on the culture
     };
 
@@ -100,8 +100,8 @@ internal static class StringCalls
 
     private static object? Split(string text, object?[] arguments) => arguments switch
     {
-        [_, char separator, ..] when arguments.Skip(2).All(argument => argument is 0) => Parts(text.Split(separator)),
-        [_, TextValue separator, ..] when arguments.Skip(2).All(argument => argument is 0 or null) => Parts(text.Split([separator.ToString()], StringSplitOptions.None)),
+        [_, char separator, ..] when arguments.Skip(2).All(argument => argument is EnumValue { Number: 0 }) => Parts(text.Split(separator)),
+        [_, TextValue separator, ..] when arguments.Skip(2).All(argument => argument is EnumValue { Number: 0 } or null) => Parts(text.Split([separator.ToString()], StringSplitOptions.None)),
         [_, ArrayValue { Items: [char separator] }, ..] when arguments.Length == 2 => Parts(text.Split(separator)),
         _ => OpenValue.Any,
     };
@@ -120,7 +120,7 @@ internal static class StringCalls
         {
             if (texts.Count > 0 && separator.Length > 0)
                 texts.Add(TextValue.Plain(separator));
-            texts.Add(TextOf.Value(item, null, null, machine));
+            texts.Add(TextOf.Of(item, machine));
             if (texts.Count > Limits.Items)
                 throw new ReadingStopped($"a text has more than {Limits.Items} parts");
         }
@@ -155,7 +155,7 @@ internal static class StringCalls
             var close = rest.IndexOf('}', open);
             if (close < 0 || !int.TryParse(rest.Substring(open + 1, close - open - 1), NumberStyles.None, CultureInfo.InvariantCulture, out var hole) || hole >= values.Length)
                 return TextValue.Open;
-            parts.Add(TextOf.Value(values[hole], null, null, machine));
+            parts.Add(TextOf.Of(values[hole], machine));
             rest = rest.Substring(close + 1);
         }
 

@@ -2,41 +2,152 @@ using System.Globalization;
 
 namespace Condyle.Analyzers.Reading;
 
-/// <summary>The text that C# makes of a value. Whole numbers are known; numbers with a point depend on the culture, so they are open.</summary>
+/// <summary>
+/// The text that C# makes of a value. Whole numbers are known in every culture; what depends on the culture is known where the code asks
+/// for the invariant one, else open.
+/// </summary>
 internal static class TextOf
 {
-    public static TextValue Value(object? value, TypeKey? type, string? format, Machine machine)
-    {
-        switch (value)
-        {
-            case null: return TextValue.Plain("");
-            case TextValue text: return format is null ? text : TextValue.Open;
-            case Side side: return TextValue.Plain(side.ToString());
-            case IHandle handle: return new TextValue(machine.Draft.NameOf(handle.Id), [], []);
-            case ObjectValue own when machine.Program.ToStringOf(own.Type) is { } body:
-                return machine.Call(body, own, []) as TextValue ?? TextValue.Open;
-            case char character: return TextValue.Plain(character.ToString());
-            case bool truth: return TextValue.Plain(truth ? "True" : "False");
-        }
+    // Runtimes before .NET Core 3.0 write other digits than the program will.
+    private static readonly bool HostWritesShortestNumbers = (1f / 3f).ToString(CultureInfo.InvariantCulture) == "0.33333334";
 
-        if (type is { Shape: TypeShape.Nullable })
-            type = type.Element;
-        if (type is { Shape: TypeShape.Enum })
-            return format is null && type.Members.FirstOrDefault(member => member.Value.Equals(value)).Key is { } name ? TextValue.Plain(name) : TextValue.Open;
-        return value is sbyte or byte or short or ushort or int or uint or long or ulong && (format is null || format.StartsWith("D", StringComparison.OrdinalIgnoreCase))
-            ? Number((IFormattable)value, format)
-            : TextValue.Open;
+    public static TextValue Of(object? value, Machine machine, string? format = null, bool isInvariant = false)
+    {
+        using var level = NestingGuard.Deeper();
+        return value switch
+        {
+            null => TextValue.Plain(""),
+            TextValue text => text,
+            bool truth => TextValue.Plain(truth ? "True" : "False"),
+            char character => TextValue.Plain(character.ToString()),
+            EnumValue own => OfEnum(own, format),
+            Side side => TextValue.Plain(side.ToString()),
+            IHandle handle => new TextValue(machine.Draft.NameOf(handle.Id), [], []),
+            ObjectValue own => OfObject(own, format, machine),
+            TupleValue tuple => OfTuple(tuple, machine),
+            FormattableValue text => text.Text(machine, isInvariant),
+            BuilderValue builder => builder.Text,
+            float or double or decimal => OfReal((IFormattable)value, format, isInvariant),
+            sbyte or byte or short or ushort or int or uint or long or ulong => isInvariant || IsFreeOfCulture(format) ? Formatted((IFormattable)value, format) : TextValue.Open,
+            _ => TextValue.Open,
+        };
     }
 
-    private static TextValue Number(IFormattable number, string? format)
+    /// <summary>The text in a field of a width: to the right where it is positive, else to the left.</summary>
+    public static TextValue Aligned(TextValue text, int width)
     {
+        if (width == 0)
+            return text;
+        if (!text.TryKnown(out var known))
+            return TextValue.Open;
+        if (Math.Abs((long)width) > Limits.TextLength)
+            throw new ReadingStopped($"a text grows beyond {Limits.TextLength} characters");
+        var missing = Math.Abs(width) - known.Length;
+        if (missing <= 0)
+            return text;
+        var gap = TextValue.Plain(new string(' ', missing));
+        return TextValue.Join(width > 0 ? [gap, text] : [text, gap], null);
+    }
+
+    private static TextValue OfEnum(EnumValue value, string? format)
+    {
+        switch (format)
+        {
+            case "D" or "d": return TextValue.Plain(((IFormattable)value.Number).ToString(null, CultureInfo.InvariantCulture));
+            case not (null or "" or "G" or "g"): return TextValue.Open;
+        }
+
+        // Of several names of one value, which is taken isn't said.
+        var named = value.Type.Members.Where(member => member.Value.Equals(value.Number)).ToList();
+        return named.Count == 1 ? TextValue.Plain(named[0].Key)
+            : named.Count > 1 ? TextValue.Open
+            : value.Type.IsFlags ? OfFlags(value)
+            : TextValue.Plain(((IFormattable)value.Number).ToString(null, CultureInfo.InvariantCulture));
+    }
+
+    private static TextValue OfFlags(EnumValue value)
+    {
+        if (Bits(value.Number) is not { } rest)
+            return TextValue.Open;
+        var names = new List<string>();
+        foreach (var (bits, name) in value.Type.Members.Select(member => (Bits: Bits(member.Value) ?? 0, member.Key)).Where(member => member.Bits != 0).OrderByDescending(member => member.Bits))
+        {
+            if ((rest & bits) != bits)
+                continue;
+            rest &= ~bits;
+            names.Insert(0, name);
+        }
+
+        return TextValue.Plain(rest == 0 ? string.Join(", ", names) : ((IFormattable)value.Number).ToString(null, CultureInfo.InvariantCulture));
+    }
+
+    private static ulong? Bits(object number)
+    {
+        var whole = Convert.ToDecimal(number, CultureInfo.InvariantCulture);
+        return whole >= 0 ? (ulong)whole : null;
+    }
+
+    private static TextValue OfObject(ObjectValue own, string? format, Machine machine)
+    {
+        if (machine.Program.FormatterOf(own.Type) is { } formatter)
+            return machine.Call(formatter, own, [format is null ? null : TextValue.Plain(format), OpenValue.Any]) as TextValue ?? TextValue.Open;
+        if (machine.Program.ToStringOf(own.Type) is { } body)
+            return machine.Call(body, own, []) as TextValue ?? TextValue.Open;
+        if (machine.Program.PrintedMembersOf(own.Type) is not { } members)
+            return machine.Program.FullNameOf(own.Type) is { } name ? TextValue.Plain(name) : TextValue.Open;
+        List<TextValue> parts = [TextValue.Plain(own.Type.Id.StartsWith("anonymous ", StringComparison.Ordinal) ? "{ " : own.Type.Name + " { ")];
+        for (var i = 0; i < members.Count; i++)
+        {
+            parts.Add(TextValue.Plain((i > 0 ? ", " : "") + members[i].Name + " = "));
+            var value = members[i].Getter is { } getter ? machine.Call(getter, own, []) : own.Fields[own.Type.IndexOf(members[i].Field)];
+            parts.Add(Of(value, machine));
+        }
+
+        parts.Add(TextValue.Plain(members.Count > 0 ? " }" : "}"));
+        return TextValue.Join(parts, null);
+    }
+
+    private static TextValue OfTuple(TupleValue tuple, Machine machine)
+    {
+        List<TextValue> parts = [TextValue.Plain(tuple.IsPair ? "[" : "(")];
+        for (var i = 0; i < tuple.Items.Length; i++)
+        {
+            if (i > 0)
+                parts.Add(TextValue.Plain(", "));
+            parts.Add(Of(tuple.Items[i], machine));
+        }
+
+        parts.Add(TextValue.Plain(tuple.IsPair ? "]" : ")"));
+        return TextValue.Join(parts, null);
+    }
+
+    // A real number that is whole is written without a point, alike in every culture.
+    private static TextValue OfReal(IFormattable number, string? format, bool isInvariant)
+    {
+        if (!HostWritesShortestNumbers)
+            return TextValue.Open;
+        if (isInvariant || (format is not null && IsFreeOfCulture(format)))
+            return Formatted(number, format);
+        var text = number.ToString(null, CultureInfo.InvariantCulture);
+        return format is null or "" && text.All(character => character is >= '0' and <= '9') ? TextValue.Plain(text) : TextValue.Open;
+    }
+
+    private static bool IsFreeOfCulture(string? format) => string.IsNullOrEmpty(format)
+        || (format![0] is 'D' or 'd' or 'X' or 'x' or 'B' or 'b' && format.Skip(1).All(char.IsDigit))
+        || format.All(character => character is '0' or '#')
+        || format is "F0" or "f0";
+
+    private static TextValue Formatted(IFormattable number, string? format)
+    {
+        if (format?.Length > 1 && int.TryParse(format.Substring(1), NumberStyles.None, CultureInfo.InvariantCulture, out var precision) && precision > Limits.TextLength)
+            throw new ReadingStopped($"a text grows beyond {Limits.TextLength} characters");
         try
         {
             return TextValue.Plain(number.ToString(format, CultureInfo.InvariantCulture));
         }
-        catch (FormatException)
+        catch (FormatException refused)
         {
-            return TextValue.Open;
+            throw new ThrownByCode("System.FormatException", refused.Message);
         }
     }
 }

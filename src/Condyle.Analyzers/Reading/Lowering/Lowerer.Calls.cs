@@ -232,7 +232,7 @@ internal sealed partial class Lowerer
 
     private (CodeBody Body, IReadOnlyList<(int, int)> Captures) LowerNested(IMethodSymbol symbol, IOperation? content, string name)
     {
-        var nested = new CodeBody(name, body.Path) { ParameterCount = symbol.Parameters.Length, ReturnsValue = !symbol.ReturnsVoid };
+        var nested = new CodeBody(name, body.Path) { ParameterCount = symbol.Parameters.Length, ReturnsValue = !symbol.ReturnsVoid, IsAsync = symbol.IsAsync };
         var lowerer = new Lowerer(nested, symbol, this, shared);
         foreach (var parameter in symbol.Parameters)
             lowerer.Declare(parameter);
@@ -246,7 +246,7 @@ internal sealed partial class Lowerer
         if (localFunctions.ContainsKey(function.Symbol))
             return;
         // Known before its body is lowered, so that it can call itself.
-        var nested = new CodeBody(function.Symbol.Name, body.Path) { ParameterCount = function.Symbol.Parameters.Length, ReturnsValue = !function.Symbol.ReturnsVoid };
+        var nested = new CodeBody(function.Symbol.Name, body.Path) { ParameterCount = function.Symbol.Parameters.Length, ReturnsValue = !function.Symbol.ReturnsVoid, IsAsync = function.Symbol.IsAsync };
         var captures = new List<(int, int)>();
         localFunctions[function.Symbol] = nested;
         localCaptures[function.Symbol] = captures;

@@ -63,7 +63,8 @@ internal sealed partial class Lowerer
             case IIncrementOrDecrementOperation step: Step(step); break;
             case IBinaryOperation binary: Binary(binary); break;
             case IUnaryOperation unary: Unary(unary); break;
-            case IInterpolatedStringOperation text: Interpolate(text); break;
+            case IInterpolatedStringOperation text: Emit(new JoinText(Interpolate(text), Seams.Of(text.Syntax, body.Path))); break;
+            case IInterpolatedStringHandlerCreationOperation handler: Handler(handler); break;
             case ITupleOperation tuple: Tuple(tuple); break;
             case ITupleBinaryOperation equality:
                 Value(equality.LeftOperand);
@@ -96,7 +97,10 @@ internal sealed partial class Lowerer
             case IMemberInitializerOperation member: InitialiseMember(member); break;
             case IDeclarationExpressionOperation { Expression: var declared }: Value(declared); break;
             case IDiscardOperation: Emit(new PushConstant(null)); break;
-            case IAwaitOperation { Operation: var awaited }: Value(awaited); break;
+            case IAwaitOperation { Operation: var awaited }:
+                Value(awaited);
+                Emit(new Await(KeyOf(operation)));
+                break;
             case ITranslatedQueryOperation { Operation: var query }: Value(query); break;
             case ITypeOfOperation: Emit(new PushOpen(KeyOf(operation))); break;
             case IRangeOperation range: Range(range); break;
@@ -140,7 +144,7 @@ internal sealed partial class Lowerer
     {
         if (value is not string text)
         {
-            Emit(new PushConstant(value));
+            Emit(new PushConstant(value is not null && KeyOf(operation) is { Shape: TypeShape.Enum } type ? new EnumValue(type, value) : value));
             return;
         }
 
@@ -188,6 +192,12 @@ internal sealed partial class Lowerer
             return;
         }
 
+        if (conversion.Operand is IInterpolatedStringOperation text && conversion.Type?.Name is "FormattableString" or "IFormattable")
+        {
+            Emit(new MakeFormattable(Interpolate(text)));
+            return;
+        }
+
         CopiedOperand(conversion.Operand);
         var to = KeyOf(conversion);
         var from = KeyOf(conversion.Operand);
@@ -195,7 +205,7 @@ internal sealed partial class Lowerer
             return;
         if (IsNumber(to) && IsNumber(from))
         {
-            if (Underlying(to).Shape != Underlying(from).Shape)
+            if (Underlying(to).Shape != Underlying(from).Shape || to.Shape == TypeShape.Enum || from.Shape == TypeShape.Enum || to.Element?.Shape == TypeShape.Enum || from.Element?.Shape == TypeShape.Enum)
                 Emit(new ConvertNumber(to, conversion.IsChecked));
         }
         else if (conversion.IsTryCast)
@@ -276,7 +286,7 @@ internal sealed partial class Lowerer
             Value(part);
         var last = parts[parts.Count - 1].Syntax as LiteralExpressionSyntax;
         var seam = last is null ? null : Seams.Of(last, body.Path);
-        Emit(new JoinText(parts.Count, [.. parts.Select(KeyOf)], [.. parts.Select(_ => (string?)null)], seam));
+        Emit(new JoinText([.. parts.Select(_ => new Hole())], seam));
 
         void Flatten(IOperation operation)
         {
@@ -294,34 +304,60 @@ internal sealed partial class Lowerer
         }
     }
 
-    private void Interpolate(IInterpolatedStringOperation text)
+    /// <summary>Pushes the parts of an interpolated text and tells which are holes.</summary>
+    private List<Hole?> Interpolate(IInterpolatedStringOperation text)
     {
-        var types = new List<TypeKey?>();
-        var formats = new List<string?>();
+        var holes = new List<Hole?>();
         foreach (var part in text.Parts)
         {
             switch (part)
             {
                 case IInterpolatedStringTextOperation { Text: var literal }:
-                    Emit(new PushConstant(new TextValue((string)(literal.ConstantValue.Value ?? ""), [], [OriginOf(text.Syntax)])));
-                    types.Add(null);
-                    formats.Add(null);
+                    Literal(literal);
                     break;
                 case IInterpolationOperation hole:
-                    var value = hole.Expression is IConversionOperation { IsImplicit: true, OperatorMethod: null, Operand: var plain } ? plain : hole.Expression;
-                    Value(value);
-                    types.Add(KeyOf(value));
-                    formats.Add(hole.Alignment is not null ? "aligned" : hole.FormatString?.ConstantValue.Value as string);
+                    Fill(hole.Expression, hole.FormatString, hole.Alignment);
                     break;
+                case IInterpolatedStringAppendOperation { AppendCall: IInvocationOperation { Arguments: [var first, ..] arguments } } append:
+                    if (append.Kind == OperationKind.InterpolatedStringAppendLiteral)
+                        Literal(first.Value);
+                    else
+                        Fill(first.Value, Argument("format"), Argument("alignment"));
+                    break;
+
+                    IOperation? Argument(string name) => arguments.FirstOrDefault(argument => argument.Parameter?.Name == name)?.Value;
                 default:
                     Emit(new PushConstant(TextValue.Open));
-                    types.Add(null);
-                    formats.Add(null);
+                    holes.Add(null);
                     break;
             }
         }
 
-        Emit(new JoinText(types.Count, types, formats, Seams.Of(text.Syntax, body.Path)));
+        return holes;
+
+        void Literal(IOperation literal)
+        {
+            Emit(new PushConstant(new TextValue((string)(literal.ConstantValue.Value ?? ""), [], [OriginOf(text.Syntax)])));
+            holes.Add(null);
+        }
+
+        void Fill(IOperation expression, IOperation? format, IOperation? width)
+        {
+            Value(Unconverted(expression));
+            holes.Add(new Hole(format?.ConstantValue.Value as string, width?.ConstantValue.Value as int? ?? 0));
+        }
+    }
+
+    // What takes the text chooses its culture; a handler of the user's own may do anything with the parts.
+    private void Handler(IInterpolatedStringHandlerCreationOperation handler)
+    {
+        if (handler.Content is not IInterpolatedStringOperation text || (handler.Type is { } type && IsRead(type)))
+        {
+            Emit(new Unread($"'{Shorten(handler.Syntax.ToString())}'", KeyOf(handler)));
+            return;
+        }
+
+        Emit(new MakeFormattable(Interpolate(text)));
     }
 
     private void Tuple(ITupleOperation tuple)

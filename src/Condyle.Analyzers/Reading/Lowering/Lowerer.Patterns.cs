@@ -45,7 +45,7 @@ internal sealed partial class Lowerer
             Mark(miss);
         }
 
-        Emit(new PushConstant(new ExceptionValue("System.Runtime.CompilerServices.SwitchExpressionException", "No arm of a switch expression matches.")));
+        Emit(new PushConstant(new ExceptionValue("System.Runtime.CompilerServices.SwitchExpressionException", TextValue.Open)));
         Emit(new Throw(null));
         Mark(end);
     }

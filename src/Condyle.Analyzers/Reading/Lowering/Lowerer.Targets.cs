@@ -257,11 +257,11 @@ internal sealed partial class Lowerer
         var isText = assignment.OperatorKind == BinaryOperatorKind.Add && assignment.Type?.SpecialType == SpecialType.System_String;
         if (assignment.InConversion is { IsNumeric: true, IsIdentity: false })
             Emit(new ConvertNumber(KeyOf(assignment.Value), assignment.IsChecked));
-        Value(assignment.Value);
+        Value(isText ? Unconverted(assignment.Value) : assignment.Value);
         if (assignment.OperatorMethod is { } method && !isText)
             EmitCall(method, 2, null, assignment.Syntax, []);
         else if (isText)
-            Emit(new JoinText(2, [KeyOf(assignment.Target), KeyOf(Unconverted(assignment.Value))], [null, null], Seams.Of(assignment.Value.Syntax, body.Path)));
+            Emit(new JoinText([new Hole(), new Hole()], Seams.Of(assignment.Value.Syntax, body.Path)));
         else
             Emit(new BinaryOperator(assignment.OperatorKind, assignment.IsChecked, KeyOf(assignment)));
         if (assignment.OutConversion is { IsNumeric: true, IsIdentity: false })

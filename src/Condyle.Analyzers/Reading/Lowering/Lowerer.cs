@@ -43,6 +43,7 @@ internal sealed partial class Lowerer
             ParameterCount = method?.Parameters.Length ?? 0,
             ReturnsThis = method?.MethodKind == MethodKind.Constructor,
             ReturnsValue = method is { ReturnsVoid: false } && method.MethodKind != MethodKind.Constructor,
+            IsAsync = method is { IsAsync: true },
         };
         var lowerer = new Lowerer(lowered, method, roots);
         foreach (var parameter in method?.Parameters ?? [])

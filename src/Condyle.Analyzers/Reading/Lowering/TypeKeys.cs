@@ -9,13 +9,19 @@ internal static class TypeKeys
     private static readonly string CondyleName = typeof(RigDraft).Assembly.GetName().Name!;
     private static readonly Dictionary<string, Type> CondyleTypes = typeof(RigDraft).Assembly.GetExportedTypes().ToDictionary(type => type.FullName!);
 
+    private static readonly Dictionary<string, Type> NumericsTypes = new[]
+    {
+        typeof(System.Numerics.Vector2), typeof(System.Numerics.Vector3), typeof(System.Numerics.Vector4),
+        typeof(System.Numerics.Quaternion), typeof(System.Numerics.Matrix4x4), typeof(System.Numerics.Plane),
+    }.ToDictionary(type => type.FullName!);
+
     public static TypeKey Of(ITypeSymbol? type)
     {
         switch (type)
         {
             case null: return new TypeKey("object", TypeShape.Other) { IsReference = true };
             case IArrayTypeSymbol array: return new TypeKey(NameOf(type), TypeShape.Array) { Element = Of(array.ElementType), IsReference = true };
-            case ITypeParameterSymbol parameter: return new TypeKey(parameter.Name, TypeShape.Parameter) { IsReference = parameter.IsReferenceType };
+            case ITypeParameterSymbol parameter: return new TypeKey(ParameterIdOf(parameter), TypeShape.Parameter) { IsReference = parameter.IsReferenceType, Name = parameter.Name };
         }
 
         var named = type as INamedTypeSymbol;
@@ -27,23 +33,26 @@ internal static class TypeKeys
         {
             return new TypeKey(NameOf(type), TypeShape.Enum)
             {
+                Name = type.Name,
+                IsFlags = type.GetAttributes().Any(attribute => attribute.AttributeClass?.Name == "FlagsAttribute"),
                 Element = Of(named!.EnumUnderlyingType),
                 Members = [.. type.GetMembers().OfType<IFieldSymbol>().Where(field => field.HasConstantValue).Select(field => new KeyValuePair<string, object>(field.Name, field.ConstantValue!))],
             };
         }
 
         if (ShapeOf(type.SpecialType) is { } primitive)
-            return new TypeKey(NameOf(type), primitive) { IsReference = type.IsReferenceType };
+            return new TypeKey(NameOf(type), primitive) { IsReference = type.IsReferenceType, Name = type.Name };
         var plain = PlainNameOf(type);
         if (CondyleTypes.TryGetValue(plain, out var condyle) && IsOfCondyle(type))
-            return new TypeKey(NameOf(type), TypeShape.Condyle) { Host = condyle, IsReference = type.IsReferenceType };
-        if (plain is "System.Numerics.Vector3" or "System.Numerics.Quaternion")
-            return new TypeKey(NameOf(type), TypeShape.Numerics) { Host = plain.EndsWith("3", StringComparison.Ordinal) ? typeof(System.Numerics.Vector3) : typeof(System.Numerics.Quaternion) };
+            return new TypeKey(NameOf(type), TypeShape.Condyle) { Host = condyle, IsReference = type.IsReferenceType, Name = type.Name };
+        if (NumericsTypes.TryGetValue(plain, out var numerics))
+            return new TypeKey(NameOf(type), TypeShape.Numerics) { Host = numerics, Name = type.Name };
         var shape = IsOfUser(type) || type.IsAnonymousType ? TypeShape.User : TypeShape.Other;
         return new TypeKey(shape == TypeShape.User ? IdOf(type) : NameOf(type), shape)
         {
             IsReference = type.IsReferenceType,
-            Arguments = named is null ? [] : [.. named.TypeArguments.Select(Of)],
+            Arguments = named is null ? [] : [.. ArgumentsOf(named)],
+            Name = type.IsAnonymousType ? "" : type.Name,
         };
     }
 
@@ -57,6 +66,19 @@ internal static class TypeKeys
     public static string IdOf(ITypeSymbol type) => type.IsAnonymousType
         ? "anonymous " + string.Join(",", type.GetMembers().OfType<IPropertySymbol>().Select(property => property.Name))
         : type.OriginalDefinition.GetDocumentationCommentId() ?? NameOf(type);
+
+    /// <summary>The id of a type parameter: no other type or method has the same one.</summary>
+    public static string ParameterIdOf(ITypeParameterSymbol parameter) => parameter.DeclaringMethod is { } method
+        ? $"{method.OriginalDefinition.GetDocumentationCommentId() ?? method.Name}!{parameter.Name}"
+        : $"{(parameter.DeclaringType is { } type ? IdOf(type) : "")}!{parameter.Name}";
+
+    /// <summary>The ids of a type's parameters, those of the types around it first.</summary>
+    public static IEnumerable<string> ParametersOf(INamedTypeSymbol type) =>
+        (type.ContainingType is { } outer ? ParametersOf(outer) : []).Concat(type.OriginalDefinition.TypeParameters.Select(ParameterIdOf));
+
+    /// <summary>What a type's parameters stand for, in the same order.</summary>
+    public static IEnumerable<TypeKey> ArgumentsOf(INamedTypeSymbol type) =>
+        (type.ContainingType is { } outer ? ArgumentsOf(outer) : []).Concat(type.TypeArguments.Select(Of));
 
     /// <summary>The full name without type arguments.</summary>
     public static string PlainNameOf(ITypeSymbol type)
@@ -78,8 +100,8 @@ internal static class TypeKeys
         Returns = method.ReturnsVoid ? new TypeKey("void", TypeShape.Void) : method.MethodKind == MethodKind.Constructor ? Of(method.ContainingType) : Of(method.ReturnType),
         IsStatic = method.IsStatic || method.MethodKind == MethodKind.Constructor,
         IsDispatched = method.IsVirtual || method.IsAbstract || method.IsOverride || method.ContainingType?.TypeKind == TypeKind.Interface,
-        TypeParameters = [.. method.OriginalDefinition.TypeParameters.Select(parameter => parameter.Name)],
-        TypeArguments = [.. method.TypeArguments.Select(Of)],
+        TypeParameters = [.. method.ContainingType is { } owner ? ParametersOf(owner) : [], .. method.OriginalDefinition.TypeParameters.Select(ParameterIdOf)],
+        TypeArguments = [.. method.ContainingType is { } constructed ? ArgumentsOf(constructed) : [], .. method.TypeArguments.Select(Of)],
         Parameters = [.. method.Parameters.Select(parameter => Of(parameter.Type))],
     };
 

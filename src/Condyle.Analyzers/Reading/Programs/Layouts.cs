@@ -17,14 +17,21 @@ internal static class Layouts
                 Add(Members.FieldOf(parameter), parameter.Type);
         }
 
-        return new UserType(id, fields, types, type.IsValueType, type.IsRecord || type.IsValueType);
+        if (Dispatch.BasesOf(type).Any(candidate => TypeKeys.PlainNameOf(candidate) == "System.Exception"))
+            Add(ExceptionValue.MessageField, null);
+        return new UserType(id, fields, types, type.IsValueType, type.IsRecord || type.IsValueType)
+        {
+            Name = type.Name,
+            Parameters = [.. TypeKeys.ParametersOf(type)],
+            BaseArguments = [.. Dispatch.BasesOf(type).Skip(1).SelectMany(above => TypeKeys.ParametersOf(above).Zip(TypeKeys.ArgumentsOf(above), (parameter, argument) => new KeyValuePair<string, TypeKey>(parameter, argument)))],
+        };
 
-        void Add(string field, ITypeSymbol of)
+        void Add(string field, ITypeSymbol? of)
         {
             if (fields.Contains(field))
                 return;
             fields.Add(field);
-            types.Add(of is ITypeParameterSymbol ? null : TypeKeys.Of(of));
+            types.Add(TypeKeys.Of(of));
         }
     }
 

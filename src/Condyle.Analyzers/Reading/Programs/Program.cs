@@ -11,6 +11,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     private readonly Dictionary<string, CodeBody?> bodies = [];
     private readonly Dictionary<(string, string), CodeBody?> dispatched = [];
     private readonly Dictionary<(string, string), bool> subtypes = [];
+    private readonly Dictionary<string, CodeBody?> equals = [];
 
     public BodySource Source { get; } = new(compilation, cache, models, cancellation);
 
@@ -86,7 +87,83 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
         return type is not null && Dispatch.BasesOf(type).Any(candidate => TypeKeys.IdOf(candidate) == caught || TypeKeys.PlainNameOf(candidate) == caught);
     }
 
-    public CodeBody? ToStringOf(UserType type) => MethodNamed(type, "ToString", parameters: 0);
+    /// <summary>The user's own code that tells whether an object equals another value.</summary>
+    public CodeBody? EqualsOf(UserType type)
+    {
+        if (!equals.TryGetValue(type.Id, out var body))
+            equals[type.Id] = body = Find(type.Id) is INamedTypeSymbol symbol && OwnEquals(symbol) is { } method ? BodyOf(method) : null;
+        return body;
+    }
+
+    private static IMethodSymbol? OwnEquals(INamedTypeSymbol type)
+    {
+        for (var candidate = type; candidate is not null && TypeKeys.IsOfUser(candidate); candidate = candidate.BaseType)
+        {
+            var own = candidate.GetMembers().OfType<IMethodSymbol>().Where(method => !method.IsImplicitlyDeclared && !method.IsStatic && method.Parameters.Length == 1
+                && (method.Name == "Equals" || method.ExplicitInterfaceImplementations.Any(implemented => implemented.Name == "Equals"))).ToList();
+            if (own.Find(method => SymbolEqualityComparer.Default.Equals(method.Parameters[0].Type, candidate)) is { } typed && (candidate.IsRecord || IsEquatable(candidate)))
+                return typed;
+            if (own.Find(method => method.Parameters[0].Type.SpecialType == SpecialType.System_Object) is { } plain)
+                return plain;
+        }
+
+        return null;
+    }
+
+    private static bool IsEquatable(INamedTypeSymbol type) => type.AllInterfaces.Any(candidate =>
+        candidate.MetadataName == "IEquatable`1" && SymbolEqualityComparer.Default.Equals(candidate.TypeArguments[0], type));
+
+    /// <summary>The user's own code that makes an object's text. A record below one with such code writes its own text again.</summary>
+    public CodeBody? ToStringOf(UserType type)
+    {
+        for (var candidate = Find(type.Id) as INamedTypeSymbol; candidate is not null && TypeKeys.IsOfUser(candidate); candidate = candidate.BaseType)
+        {
+            if (candidate.GetMembers("ToString").OfType<IMethodSymbol>().FirstOrDefault(method => method.Parameters.IsEmpty && !method.IsImplicitlyDeclared) is { } found)
+                return !candidate.IsRecord || found.IsSealed || TypeKeys.IdOf(candidate) == type.Id ? BodyOf(found) : null;
+        }
+
+        return null;
+    }
+
+    /// <summary>The user's own code that makes an object's text in a format.</summary>
+    public CodeBody? FormatterOf(UserType type) => Find(type.Id) is INamedTypeSymbol symbol && symbol.AllInterfaces.FirstOrDefault(candidate => candidate.MetadataName == "IFormattable") is { } formattable
+        && symbol.FindImplementationForInterfaceMember(formattable.GetMembers("ToString")[0]) is IMethodSymbol method ? BodyOf(method) : null;
+
+    /// <summary>What the text of a record or anonymous object shows, in order; none where the text isn't made that way.</summary>
+    public IReadOnlyList<(string Name, string Field, CodeBody? Getter)>? PrintedMembersOf(UserType type)
+    {
+        if (type.Id.StartsWith("anonymous ", StringComparison.Ordinal))
+            return [.. type.Fields.Select(field => (field, field, (CodeBody?)null))];
+        if (Find(type.Id) is not INamedTypeSymbol { IsRecord: true } record)
+            return null;
+        var printed = new List<(string, string, CodeBody?)>();
+        foreach (var part in Dispatch.BasesOf(record).TakeWhile(candidate => candidate.IsRecord).Reverse())
+        {
+            if (part.GetMembers("PrintMembers").Any(method => !method.IsImplicitlyDeclared))
+                return null;
+            foreach (var member in part.GetMembers().Where(member => member is { IsStatic: false, DeclaredAccessibility: Accessibility.Public }))
+            {
+                if (member is IFieldSymbol field)
+                    printed.Add((field.Name, Members.IdOf(field), null));
+                else if (member is IPropertySymbol { IsOverride: false, IsIndexer: false, GetMethod: { } getter } property)
+                    printed.Add((property.Name, Members.IdOf(property), Members.IsPlainAuto(property) ? null : BodyFor(type, TypeKeys.MethodOf(getter)) ?? BodyOf(getter)));
+            }
+        }
+
+        return printed;
+    }
+
+    /// <summary>The name that an object has as text if its type says nothing else.</summary>
+    public string? FullNameOf(UserType type)
+    {
+        if (Find(type.Id) is not INamedTypeSymbol { IsGenericType: false } symbol || symbol.IsFileLocal || Dispatch.BasesOf(symbol).Any(candidate => candidate.SpecialType is SpecialType.None && !TypeKeys.IsOfUser(candidate) && candidate.TypeKind == TypeKind.Class))
+            return null;
+        var name = symbol.MetadataName;
+        var outer = symbol.ContainingType;
+        for (; outer is not null; outer = outer.ContainingType)
+            name = outer.MetadataName + "+" + name;
+        return symbol.ContainingNamespace is { IsGlobalNamespace: false } space ? space.ToDisplayString() + "." + name : name;
+    }
 
     public CodeBody? EnumeratorOf(UserType type) => MethodNamed(type, "GetEnumerator", parameters: 0);
 

@@ -1,12 +1,16 @@
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>Equality of values as C# has it for keys: strings by their characters, tuples, structs and records by their parts, objects by identity.</summary>
-internal sealed class KnownEquality : IEqualityComparer<object>
+internal class KnownEquality : IEqualityComparer<object?>
 {
     public static KnownEquality Instance { get; } = new();
 
     /// <summary>The same for values that may be null.</summary>
-    public static IEqualityComparer<object?> Same { get; } = new Nullable();
+    public static IEqualityComparer<object?> Same => Instance;
+
+    protected KnownEquality()
+    {
+    }
 
     public new bool Equals(object? a, object? b)
     {
@@ -14,13 +18,15 @@ internal sealed class KnownEquality : IEqualityComparer<object>
         return AreEqual(a, b);
     }
 
-    public int GetHashCode(object value)
+    public int GetHashCode(object? value)
     {
         using var level = NestingGuard.Deeper();
         return value switch
         {
-            TextValue text => text.ToString().GetHashCode(),
+            null => 0,
+            TextValue text => HashOf(text),
             TupleValue tuple => HashOf(tuple.Items),
+            ObjectValue own when HashOf(own) is { } hash => hash,
             ObjectValue { Type.ComparesByParts: true } parts => HashOf(parts.Fields),
             ObjectValue identity => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(identity),
             _ => value.GetHashCode(),
@@ -42,23 +48,26 @@ internal sealed class KnownEquality : IEqualityComparer<object>
         };
     }
 
-    private static bool AreEqual(object? a, object? b) => (a, b) switch
+    /// <summary>The answer of the objects' own code; none where they have none.</summary>
+    protected virtual bool? AreEqual(ObjectValue a, object b) => null;
+
+    protected virtual int? HashOf(ObjectValue value) => null;
+
+    protected virtual bool AreEqual(TextValue a, TextValue b) => a.TryKnown(out var x) && b.TryKnown(out var y) && x == y;
+
+    protected virtual int HashOf(TextValue text) => text.ToString().GetHashCode();
+
+    private bool AreEqual(object? a, object? b) => (a, b) switch
     {
         _ when ReferenceEquals(a, b) => true,
         (null, _) or (_, null) => false,
-        (TextValue x, TextValue y) => x.TryKnown(out var s) && y.TryKnown(out var t) && s == t,
-        (TupleValue x, TupleValue y) => x.Items.SequenceEqual(y.Items, Same),
-        (ObjectValue x, ObjectValue y) => x.Type.ComparesByParts && x.Type == y.Type && x.Fields.SequenceEqual(y.Fields, Same),
+        (TextValue x, TextValue y) => AreEqual(x, y),
+        (TupleValue x, TupleValue y) => x.Items.SequenceEqual(y.Items, this),
+        (ObjectValue x, _) when AreEqual(x, b) is { } answer => answer,
+        (ObjectValue x, ObjectValue y) => x.Type.ComparesByParts && x.Type == y.Type && x.Fields.SequenceEqual(y.Fields, this),
         (OpenValue, _) or (_, OpenValue) => false,
         _ => a.Equals(b),
     };
 
-    private int HashOf(object?[] parts) => parts.Aggregate(17, (hash, part) => (hash * 31) + (part is null ? 0 : GetHashCode(part)));
-
-    private sealed class Nullable : IEqualityComparer<object?>
-    {
-        bool IEqualityComparer<object?>.Equals(object? a, object? b) => Instance.Equals(a, b);
-
-        public int GetHashCode(object? value) => value is null ? 0 : Instance.GetHashCode(value);
-    }
+    private int HashOf(object?[] parts) => parts.Aggregate(17, (hash, part) => (hash * 31) + GetHashCode(part));
 }

@@ -1,11 +1,14 @@
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>An object of one of the user's own types: a class by reference, a struct or record struct by value.</summary>
-internal sealed class ObjectValue(UserType type, object?[] fields)
+internal sealed class ObjectValue(UserType type, object?[] fields, IReadOnlyDictionary<string, TypeKey>? typeArguments)
 {
     public UserType Type { get; } = type;
 
     public object?[] Fields { get; } = fields;
 
-    public ObjectValue Copy() => new(Type, [.. Fields.Select(ValueCopies.Of)]);
+    /// <summary>What the type parameters of its type and its bases stand for; none where there are none.</summary>
+    public IReadOnlyDictionary<string, TypeKey>? TypeArguments { get; } = typeArguments;
+
+    public ObjectValue Copy() => new(Type, [.. Fields.Select(ValueCopies.Of)], TypeArguments);
 }

@@ -7,6 +7,9 @@ internal sealed class UserType(string id, IReadOnlyList<string> fields, IReadOnl
 
     public string Id { get; } = id;
 
+    /// <summary>The name as the code writes it.</summary>
+    public string Name { get; init; } = "";
+
     public IReadOnlyList<TypeKey?> FieldTypes { get; } = fieldTypes;
 
     public bool IsStruct { get; } = isStruct;
@@ -16,14 +19,34 @@ internal sealed class UserType(string id, IReadOnlyList<string> fields, IReadOnl
 
     public IReadOnlyList<string> Fields { get; } = fields;
 
+    /// <summary>The type's own parameters, in order.</summary>
+    public IReadOnlyList<string> Parameters { get; init; } = [];
+
+    /// <summary>The parameters of its bases and interfaces, and what they stand for in terms of its own.</summary>
+    public IReadOnlyList<KeyValuePair<string, TypeKey>> BaseArguments { get; init; } = [];
+
     /// <summary>The field's place in an object, or −1.</summary>
     public int IndexOf(string field) => indices.TryGetValue(field, out var index) ? index : -1;
 
-    public ObjectValue New(Machine machine)
+    /// <summary>A new object with default fields; the arguments are what the type's parameters stand for.</summary>
+    public ObjectValue New(Machine machine, IReadOnlyList<TypeKey>? arguments = null)
     {
+        var known = Known(arguments ?? []);
         var values = new object?[Fields.Count];
         for (var i = 0; i < values.Length; i++)
-            values[i] = Defaults.Of(FieldTypes[i], machine);
-        return new ObjectValue(this, values);
+            values[i] = Defaults.Of(known is null ? FieldTypes[i] : FieldTypes[i]?.With(known), machine);
+        return new ObjectValue(this, values, known);
+    }
+
+    private Dictionary<string, TypeKey>? Known(IReadOnlyList<TypeKey> arguments)
+    {
+        if (Parameters.Count == 0 && BaseArguments.Count == 0)
+            return null;
+        var known = new Dictionary<string, TypeKey>();
+        for (var i = 0; i < Parameters.Count && i < arguments.Count; i++)
+            known[Parameters[i]] = arguments[i];
+        foreach (var pair in BaseArguments)
+            known[pair.Key] = pair.Value.With(known);
+        return known;
     }
 }
