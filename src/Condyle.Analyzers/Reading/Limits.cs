@@ -6,6 +6,18 @@ internal static class Limits
     /// <summary>Instructions executed in one path of a reading.</summary>
     public const int Steps = 4_000_000;
 
+    /// <summary>Instructions executed in all the paths of a reading together.</summary>
+    public const int StepsOfAllPaths = 4 * Steps;
+
+    /// <summary>Characters and items that one path of a reading makes, those included that it drops again.</summary>
+    public const int Room = 16_000_000;
+
+    /// <summary>Statements and expressions inside each other, in the source.</summary>
+    public const int CodeDepth = 500;
+
+    /// <summary>Instructions that one function becomes.</summary>
+    public const int CodeSize = 1_000_000;
+
     /// <summary>Calls of the user's own code inside each other.</summary>
     public const int Depth = 1_000;
 

@@ -8,8 +8,8 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>Reads a rig definition, or a helper that no definition reaches, path by path.</summary>
 internal static class RigReader
 {
-    public static ReadingResult ReadDefinition(INamedTypeSymbol definition, IMethodSymbol define, Program program, Conventions conventions, CancellationToken cancellation) =>
-        Read(definition.Name, define, program, conventions, cancellation, machine =>
+    public static ReadingResult ReadDefinition(INamedTypeSymbol definition, IMethodSymbol define, Program program, Conventions conventions, Budget budget) =>
+        Read(definition.Name, define, program, conventions, budget, machine =>
         {
             var self = New(machine, definition);
             var body = machine.Program.BodyFor(self.Type, TypeKeys.MethodOf(define)) ?? machine.Program.BodyOf(define);
@@ -18,8 +18,8 @@ internal static class RigReader
         });
 
     /// <summary>Reads a method with parameters of which only the types are known: what it finds holds for every caller.</summary>
-    public static ReadingResult ReadHelper(IMethodSymbol helper, Program program, Conventions conventions, CancellationToken cancellation) =>
-        Read(helper.Name, helper, program, conventions, cancellation, machine =>
+    public static ReadingResult ReadHelper(IMethodSymbol helper, Program program, Conventions conventions, Budget budget) =>
+        Read(helper.Name, helper, program, conventions, budget, machine =>
         {
             var body = machine.Program.BodyOf(helper);
             object? self = helper.IsStatic ? null : new OpenValue(TypeKeys.Of(helper.ContainingType));
@@ -28,7 +28,10 @@ internal static class RigReader
                 machine.Call(body, self, [.. arguments.Select((value, index) => helper.Parameters[index].RefKind is RefKind.Ref or RefKind.Out ? new Cell([value], 0) : value)]);
         });
 
-    private static ReadingResult Read(string name, IMethodSymbol entry, Program program, Conventions conventions, CancellationToken cancellation, Action<Machine> run)
+    private static ReadingResult Read(string name, IMethodSymbol entry, Program program, Conventions conventions, Budget budget, Action<Machine> run) =>
+        budget.Run(() => new ReadingResult(name, Paths(entry, program, conventions, budget, run), [.. program.Source.Files], [.. program.Source.Methods]));
+
+    private static List<ReadPath> Paths(IMethodSymbol entry, Program program, Conventions conventions, Budget budget, Action<Machine> run)
     {
         var paths = new List<ReadPath>();
         var decisions = new Decisions();
@@ -36,12 +39,13 @@ internal static class RigReader
         do
         {
             decisions.Restart();
-            var machine = new Machine(program, new RigDraft(conventions, new ProgramPlaces()), decisions, cancellation);
+            budget.BeginPath();
+            var machine = new Machine(program, new RigDraft(conventions, new ProgramPlaces()), decisions, budget);
             var fails = Run(machine, run);
             if (fails is not null && fails.IsFailure)
                 failure ??= fails.Reason;
             else
-                paths.Add(Finish(machine, fails, entry, conventions, cancellation));
+                paths.Add(Finish(machine, fails, entry, conventions));
         }
         while (decisions.Advance());
 
@@ -49,11 +53,12 @@ internal static class RigReader
         {
             // Whichever way it goes, the code throws.
             decisions = new Decisions();
-            var machine = new Machine(program, new RigDraft(conventions, new ProgramPlaces()), decisions, cancellation);
-            paths.Add(Finish(machine, Run(machine, run), entry, conventions, cancellation));
+            budget.BeginPath();
+            var machine = new Machine(program, new RigDraft(conventions, new ProgramPlaces()), decisions, budget);
+            paths.Add(Finish(machine, Run(machine, run), entry, conventions));
         }
 
-        return new ReadingResult(name, paths, [.. program.Source.Files], [.. program.Source.Methods]);
+        return paths;
     }
 
     private static Stop? Run(Machine machine, Action<Machine> run)
@@ -83,7 +88,7 @@ internal static class RigReader
     private static string WhereIn(Exception unexpected) =>
         unexpected.StackTrace?.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Contains(typeof(RigReader).Namespace!)) ?? "an unknown place";
 
-    private static ReadPath Finish(Machine machine, Stop? stop, IMethodSymbol entry, Conventions conventions, CancellationToken cancellation)
+    private static ReadPath Finish(Machine machine, Stop? stop, IMethodSymbol entry, Conventions conventions)
     {
         if (stop is not null)
         {
@@ -94,8 +99,8 @@ internal static class RigReader
             machine.Draft.Record(new AllTouched());
         }
 
-        var model = RigModel.Of(machine.Draft.Log);
-        return new ReadPath(model, machine.Places, machine.Calls, RuleBook.Check(model, conventions, cancellation));
+        var model = RigModel.Of(machine.Draft.Log, machine.Budget.Cancellation);
+        return new ReadPath(model, machine.Places, machine.Calls, RuleBook.Check(model, conventions, machine.Budget.Cancellation));
     }
 
     private static ObjectValue New(Machine machine, INamedTypeSymbol definition)

@@ -62,11 +62,11 @@ internal sealed class ReadingSession
     {
         var contract = definition.GetMembers("Define").OfType<IMethodSymbol>().First();
         var define = type.FindImplementationForInterfaceMember(contract) as IMethodSymbol ?? contract;
-        return RigReader.ReadDefinition(type, define, NewProgram(cancellation), conventions, cancellation);
+        return RigReader.ReadDefinition(type, define, NewProgram(cancellation), conventions, new Budget(cancellation));
     });
 
     private ReadingResult ReadHelper(IMethodSymbol helper, CancellationToken cancellation) =>
-        Read(helper, () => RigReader.ReadHelper(helper, NewProgram(cancellation), conventions, cancellation));
+        Read(helper, () => RigReader.ReadHelper(helper, NewProgram(cancellation), conventions, new Budget(cancellation)));
 
     private ReadingResult Read(ISymbol key, Func<ReadingResult> read)
     {

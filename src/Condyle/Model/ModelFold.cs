@@ -3,6 +3,8 @@ namespace Condyle.Model;
 /// <summary>Turns the log of a draft into a model, event by event. It reads nothing but the log.</summary>
 internal sealed class ModelFold
 {
+    private const int EventsBetweenQuestions = 1024;
+
     private readonly Dictionary<int, RigElement> elements = [];
 
     private ModelFold()
@@ -11,11 +13,16 @@ internal sealed class ModelFold
 
     public RigModel Model { get; } = new();
 
-    public static RigModel Run(EventLog log)
+    public static RigModel Run(EventLog log, CancellationToken cancellation)
     {
         var fold = new ModelFold();
         for (var id = 0; id < log.Count; id++)
+        {
+            if (id % EventsBetweenQuestions == 0)
+                cancellation.ThrowIfCancellationRequested();
             log[id].Apply(fold, id);
+        }
+
         return fold.Model;
     }
 

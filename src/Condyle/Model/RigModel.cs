@@ -33,5 +33,5 @@ internal sealed class RigModel
     public RigSwitch? SwitchOf(int variable) => Switches.Find(candidate => candidate.Id == variable);
 
     /// <summary>Folds a log into the rig that it says.</summary>
-    public static RigModel Of(EventLog log) => ModelFold.Run(log);
+    public static RigModel Of(EventLog log, CancellationToken cancellation = default) => ModelFold.Run(log, cancellation);
 }

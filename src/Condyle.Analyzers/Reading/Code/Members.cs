@@ -108,6 +108,7 @@ internal sealed class NewArray(TypeKey itemType) : Instruction
             throw new ThrownByCode("System.OverflowException", "An array can't have a negative length.");
         if (length > Limits.Items)
             throw new ReadingStopped($"an array has more than {Limits.Items} items");
+        machine.Budget.Make(length);
         var items = new object?[length];
         for (var i = 0; i < length; i++)
             items[i] = Defaults.Of(frame.Resolve(itemType), machine);
@@ -139,6 +140,7 @@ internal sealed class StoreElement : Instruction
         else if (array is ArrayValue known)
         {
             // Which item was written isn't known, so each may have been.
+            machine.Budget.Spend(known.Items.Length);
             for (var i = 0; i < known.Items.Length; i++)
                 machine.Write(known.Items, i, OpenValue.Any);
         }

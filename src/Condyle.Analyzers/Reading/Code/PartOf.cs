@@ -14,29 +14,37 @@ internal sealed class PartOf(TypeKey type) : Instruction
     private static object? Take(object? whole, object? part)
     {
         Fields.ThrowIfNull(whole);
-        object?[]? items = whole switch
+        var known = "";
+        int? length = whole switch
         {
-            ArrayValue array => array.Items,
-            ListValue { IsOpen: false } list => [.. list.Items],
-            TextValue text when text.TryKnown(out var known) => [.. known.Select(character => (object?)character)],
+            ArrayValue array => array.Items.Length,
+            ListValue { IsOpen: false } list => list.Items.Count,
+            TextValue text when text.TryKnown(out known) => known.Length,
             _ => null,
         };
-        if (items is null)
+        if (length is not { } count)
             return null;
         if (part is not RangeValue range)
-            return Arithmetic.AsIndex(part, items.Length) is { } at ? items[Checked(at, items.Length - 1)] : null;
-        var start = Checked(range.Start.Of(items.Length), items.Length);
-        var end = Checked(range.End.Of(items.Length), items.Length);
-        if (end < start)
+            return Arithmetic.AsIndex(part, count) is { } at ? Item(whole!, known, Checked(at, count - 1)) : null;
+        var start = Checked(range.Start.Of(count), count);
+        var taken = Checked(range.End.Of(count), count) - start;
+        if (taken < 0)
             throw OutOfRange();
-        var taken = items.Skip(start).Take(end - start);
+        Budget.Current.Make(taken);
         return whole switch
         {
-            TextValue text => new TextValue(string.Concat(taken), [], text.Origins),
-            ListValue list => new ListValue(list.Kind, taken),
-            _ => new ArrayValue([.. taken]),
+            TextValue text => new TextValue(known.Substring(start, taken), [], text.Origins),
+            ListValue list => new ListValue(list.Kind, list.Items.GetRange(start, taken)),
+            _ => new ArrayValue([.. ((ArrayValue)whole!).Items.Skip(start).Take(taken)]),
         };
     }
+
+    private static object? Item(object whole, string known, int at) => whole switch
+    {
+        ArrayValue array => array.Items[at],
+        ListValue list => list.Items[at],
+        _ => known[at],
+    };
 
     private static int Checked(int index, int most) => index >= 0 && index <= most ? index : throw OutOfRange();
 

@@ -142,10 +142,7 @@ internal sealed class JoinText(IReadOnlyList<Hole?> holes, Seam? seam) : Instruc
         var texts = new TextValue[parts.Length];
         for (var i = 0; i < parts.Length; i++)
             texts[i] = (holes[i] ?? Plain).Fill(parts[i], machine);
-        var joined = TextValue.Join(texts, seam);
-        if (joined.Text.Pieces.Sum(piece => piece?.Length ?? 0) > Limits.TextLength)
-            throw new ReadingStopped($"a text grows beyond {Limits.TextLength} characters");
-        frame.Push(joined);
+        frame.Push(TextValue.Join(texts, seam));
     }
 }
 

@@ -15,10 +15,17 @@ internal static class Marshal
         OpenValue or ObjectValue => false,
         TextValue text => !text.Text.IsOpen,
         IHandle handle => !machine.Draft.IsOpen(handle.Id),
-        ArrayValue array => array.Items.All(item => IsKnown(item, machine)),
-        ListValue list => !list.IsOpen && list.Items.TrueForAll(item => IsKnown(item, machine)),
+        ArrayValue array => AreKnown(array.Items, machine),
+        ListValue list => !list.IsOpen && AreKnown(list.Items, machine),
         _ => true,
     };
+
+    // An array may hold itself.
+    private static bool AreKnown(IReadOnlyCollection<object?> items, Machine machine)
+    {
+        using var level = machine.Budget.Deeper(items.Count);
+        return items.All(item => IsKnown(item, machine));
+    }
 
     /// <summary>The argument that a member takes for a value.</summary>
     public static object? To(Type wanted, object? value, Machine machine)

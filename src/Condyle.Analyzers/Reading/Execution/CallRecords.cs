@@ -18,10 +18,11 @@ internal sealed class CallRecords
             byEvent[said] = call;
     }
 
-    public void CutTo(int count)
+    /// <summary>Forgets the calls that said what is cut off the log: the events from one on up to its end.</summary>
+    public void Cut(int first, int end)
     {
-        foreach (var late in byEvent.Keys.Where(said => said >= count).ToList())
-            byEvent.Remove(late);
+        for (var said = first; said < end; said++)
+            byEvent.Remove(said);
     }
 
     public void Observe(object? value)

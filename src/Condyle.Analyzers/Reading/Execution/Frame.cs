@@ -3,6 +3,9 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>A function that is running: on the heap, so that it can be left and resumed.</summary>
 internal sealed class Frame
 {
+    /// <summary>How many slots are made in the time of an instruction.</summary>
+    public const int SlotsMadeInAStep = 64;
+
     private object?[] stack = new object?[8];
 
     public Frame(CodeBody body, object? self)

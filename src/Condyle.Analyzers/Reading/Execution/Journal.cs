@@ -4,29 +4,36 @@ namespace Condyle.Analyzers.Reading;
 internal sealed class Journal
 {
     private readonly List<Entry> entries = [];
+
+    // What was noted since the last mark: it needn't be noted again, as only what it held at a mark is ever asked for.
+    private HashSet<(object?[], int)> notedCells = [];
+    private HashSet<ICollectionValue> notedCollections = [];
     private int users;
 
     public int Mark()
     {
         users++;
+        Forget();
         return entries.Count;
     }
 
     public void Release()
     {
-        if (--users == 0)
-            entries.Clear();
+        if (--users > 0)
+            return;
+        entries.Clear();
+        Forget();
     }
 
     public void Written(object?[] items, int index)
     {
-        if (users > 0)
+        if (users > 0 && notedCells.Add((items, index)))
             entries.Add(new Entry(items, index, items[index], null, null));
     }
 
     public void Changing(ICollectionValue collection)
     {
-        if (users > 0)
+        if (users > 0 && notedCollections.Add(collection))
             entries.Add(new Entry(null, 0, null, collection, collection.Snapshot()));
     }
 
@@ -52,6 +59,16 @@ internal sealed class Journal
         for (var i = entries.Count - 1; i >= mark; i--)
             entries[i].Undo();
         entries.RemoveRange(mark, entries.Count - mark);
+        Forget();
+    }
+
+    private void Forget()
+    {
+        // Not cleared: that takes as long as they were ever large.
+        if (notedCells.Count > 0)
+            notedCells = [];
+        if (notedCollections.Count > 0)
+            notedCollections = [];
     }
 
     /// <summary>A place or collection and what it held.</summary>

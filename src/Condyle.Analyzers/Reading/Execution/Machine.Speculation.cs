@@ -71,8 +71,8 @@ internal sealed partial class Machine
         Try(frame, body, stops, WithItem());
         var written = Journal.Since(mark);
         Journal.UndoTo(mark);
+        Calls.Cut(said, Draft.Log.Count);
         Draft.Log.CutTo(said);
-        Calls.CutTo(said);
         foreach (var entry in written)
             entry.Open(this);
 
@@ -120,6 +120,7 @@ internal sealed partial class Machine
         }
         catch (ThrownByCode)
         {
+            LastPlace = null;
             if (frame.Uncertain is not null)
                 Settle(frame);
             return new Way(End.Threw, -1, null, stack);

@@ -3,12 +3,11 @@ using Condyle.Model;
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>Executes lowered code on known and open values, and calls the real draft for every call into Condyle.</summary>
-internal sealed partial class Machine(Program program, RigDraft draft, Decisions decisions, CancellationToken cancellation)
+internal sealed partial class Machine(Program program, RigDraft draft, Decisions decisions, Budget budget)
 {
     private readonly Dictionary<OpenValue, object?> decided = [];
     private readonly Dictionary<(object Owner, string Member), object?> openMembers = [];
     private readonly HashSet<string> initialised = [];
-    private int steps;
     private int depth;
     private int nesting;
     private Frame? top;
@@ -17,6 +16,8 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     public Program Program { get; } = program;
 
     public RigDraft Draft { get; } = draft;
+
+    public Budget Budget => budget;
 
     public Journal Journal { get; } = new();
 
@@ -37,8 +38,6 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
         ? new Origin(running.Body.Path, running.Body.Code[running.Position - 1].Span)
         : new Origin("", default);
 
-    public CancellationToken Cancellation => cancellation;
-
     /// <summary>Runs a function to its end and gives back its result: an iterator's items, an async function's task.</summary>
     public object? Call(CodeBody body, object? self, object?[] arguments, IReadOnlyDictionary<string, TypeKey>? typeArguments = null)
     {
@@ -51,6 +50,7 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     /// <summary>A frame for a function, with its arguments in place.</summary>
     public Frame Enter(CodeBody body, object? self, object?[] arguments, IReadOnlyDictionary<string, TypeKey>? typeArguments = null)
     {
+        budget.Spend(body.SlotCount / Frame.SlotsMadeInAStep);
         var frame = new Frame(body, self) { TypeArguments = typeArguments };
         // Code that doesn't compile yet may give more arguments than there are parameters.
         for (var i = 0; i < Math.Min(arguments.Length, body.ParameterCount); i++)
@@ -187,14 +187,9 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
 
     private void Count()
     {
-        if (++steps > Limits.Steps)
-            throw new ReadingStopped($"reading took more than {Limits.Steps} steps");
-        if ((steps & 0x3FF) == 0)
-        {
-            cancellation.ThrowIfCancellationRequested();
-            if (Draft.Log.Count > Limits.Events)
-                throw new ReadingStopped($"the rig says more than {Limits.Events} sentences");
-        }
+        budget.Spend();
+        if (Draft.Log.Count > Limits.Events)
+            throw new ReadingStopped($"the rig says more than {Limits.Events} sentences");
     }
 
     // Looks for a handler from the running function down to the frame that is being run; past it the exception goes on to whoever runs that.

@@ -4,6 +4,8 @@ namespace Condyle.Analyzers.Reading;
 internal static class CollectionCalls
 {
     private const string Space = "System.Collections.Generic.";
+    private const int ItemsMovedInAStep = 512;
+    private const int ItemsComparedInAStep = 4;
     private static readonly string[] Readers =
         [Space + "List.", Space + "IReadOnlyList.", Space + "IList.", Space + "ICollection.", Space + "IReadOnlyCollection.", "System.Array.", "System.Span.", "System.ReadOnlySpan.", Space + "HashSet.", Space + "Queue.", Space + "Stack.", "System.Collections.Immutable.ImmutableArray."];
 
@@ -26,7 +28,7 @@ internal static class CollectionCalls
             ? Change(machine, arguments[0], list => { foreach (var item in more) Sequences.AddLimited(list, item); return null; })
             : Lose(machine, arguments[0]));
         FrameworkTable.Open(Space + "List.Insert", (machine, arguments) => Arithmetic.AsIndex(arguments[1]) is { } at
-            ? Change(machine, arguments[0], list => { Check(at, list.Count + 1); list.Insert(at, arguments[2]); return null; })
+            ? Change(machine, arguments[0], list => { Check(at, list.Count + 1); Sequences.InsertLimited(list, at, arguments[2]); return null; })
             : Lose(machine, arguments[0]));
         FrameworkTable.Open(Space + "List.RemoveAt", (machine, arguments) => Arithmetic.AsIndex(arguments[1]) is { } at
             ? Change(machine, arguments[0], list => { Check(at, list.Count); list.RemoveAt(at); return null; })
@@ -38,7 +40,7 @@ internal static class CollectionCalls
             : Lose(machine, arguments[0]));
         FrameworkTable.Open(Space + "List.Remove", (machine, arguments) => Remove(machine, arguments[0], arguments[1]));
         FrameworkTable.Open(Space + "HashSet.Remove", (machine, arguments) => Remove(machine, arguments[0], arguments[1]));
-        FrameworkTable.Open(Space + "List.IndexOf", (machine, arguments) => arguments.Length == 2 && Known(arguments[0]) is { } items && items.TrueForAll(KnownEquality.IsKnown) && KnownEquality.IsKnown(arguments[1])
+        FrameworkTable.Open(Space + "List.IndexOf", (machine, arguments) => arguments.Length == 2 && Sequences.ListOf(arguments[0], machine) is { } items && items.TrueForAll(KnownEquality.IsKnown) && KnownEquality.IsKnown(arguments[1])
             ? items.FindIndex(item => KnownEquality.Same.Equals(item, arguments[1]))
             : null);
         FrameworkTable.Open(Space + "List.ForEach", (machine, arguments) =>
@@ -107,6 +109,7 @@ internal static class CollectionCalls
         {
             if (set.IsOpen || !KnownEquality.IsKnown(item))
                 return Lose(machine, collection);
+            machine.Budget.Spend(set.Items.Count / ItemsComparedInAStep);
             if (set.Items.Contains(item, KnownEquality.Same))
                 return false;
         }
@@ -126,6 +129,7 @@ internal static class CollectionCalls
         Known(collection) is { } known && known.TrueForAll(KnownEquality.IsKnown) && KnownEquality.IsKnown(item)
             ? Change(machine, collection, items =>
             {
+                machine.Budget.Spend(items.Count / ItemsComparedInAStep);
                 var at = items.FindIndex(candidate => KnownEquality.Same.Equals(candidate, item));
                 if (at >= 0)
                     items.RemoveAt(at);
@@ -152,7 +156,11 @@ internal static class CollectionCalls
         if (collection is not ListValue list)
             return OpenValue.Any;
         machine.Journal.Changing(list);
-        return list.IsOpen ? OpenValue.Any : change(list.Items);
+        if (list.IsOpen)
+            return OpenValue.Any;
+        // Items may have to move up or down.
+        machine.Budget.Spend(list.Items.Count / ItemsMovedInAStep);
+        return change(list.Items);
     }
 
     private static object? Lose(Machine machine, object? collection)

@@ -5,23 +5,8 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>Enumerates whatever C# can enumerate.</summary>
 internal static class Sequences
 {
-    /// <summary>The items of a value; none when they aren't known.</summary>
-    public static IEnumerable<object?>? Of(object? value, Machine machine)
-    {
-        Fields.ThrowIfNull(value);
-        return value switch
-        {
-            SequenceValue lazy => lazy,
-            ArrayValue array => OfArray(array),
-            ListValue { IsOpen: false } list => OfList(list),
-            MapValue { IsOpen: false } map => map.Entries.Select(entry => (object?)new TupleValue([entry.Key, entry.Value], isPair: true)).ToList(),
-            TextValue text => text.TryKnown(out var known) ? known.Select(character => (object?)character) : null,
-            IHandle handle and IEnumerable items => machine.Draft.IsOpen(handle.Id) ? null : items.Cast<object?>(),
-            IEnumerable items => items.Cast<object?>(),
-            ObjectValue own => machine.Program.EnumeratorOf(own.Type) is { } body ? Of(machine.Call(body, own, []), machine) : null,
-            _ => null,
-        };
-    }
+    /// <summary>The items of a value, each counted as it is handed out; none when they aren't known.</summary>
+    public static IEnumerable<object?>? Of(object? value, Machine machine) => ItemsOf(value, machine) is { } items ? Counted(items, machine.Budget) : null;
 
     /// <summary>All items of a value; none when they aren't known.</summary>
     public static List<object?>? ListOf(object? value, Machine machine)
@@ -39,9 +24,14 @@ internal static class Sequences
 
     public static void AddLimited(List<object?> items, object? item)
     {
-        if (items.Count >= Limits.Items)
-            throw new ReadingStopped($"a collection has more than {Limits.Items} items");
+        CheckRoomIn(items);
         items.Add(item);
+    }
+
+    public static void InsertLimited(List<object?> items, int at, object? item)
+    {
+        CheckRoomIn(items);
+        items.Insert(at, item);
     }
 
     public static List<object?> ToLimitedList(IEnumerable<object?> items)
@@ -50,6 +40,42 @@ internal static class Sequences
         foreach (var item in items)
             AddLimited(list, item);
         return list;
+    }
+
+    private static void CheckRoomIn(List<object?> items)
+    {
+        Budget.Current.Make(1);
+        if (items.Count >= Limits.Items)
+            throw new ReadingStopped($"a collection has more than {Limits.Items} items");
+    }
+
+    private static IEnumerable<object?> Counted(IEnumerable<object?> items, Budget budget)
+    {
+        var count = 0;
+        foreach (var item in items)
+        {
+            budget.Spend();
+            if (++count > Limits.Items)
+                throw new ReadingStopped($"a sequence has more than {Limits.Items} items");
+            yield return item;
+        }
+    }
+
+    private static IEnumerable<object?>? ItemsOf(object? value, Machine machine)
+    {
+        Fields.ThrowIfNull(value);
+        return value switch
+        {
+            SequenceValue lazy => lazy,
+            ArrayValue array => OfArray(array),
+            ListValue { IsOpen: false } list => OfList(list),
+            MapValue { IsOpen: false } map => map.Entries.Select(entry => (object?)new TupleValue([entry.Key, entry.Value], isPair: true)).ToList(),
+            TextValue text => text.TryKnown(out var known) ? known.Select(character => (object?)character) : null,
+            IHandle handle and IEnumerable items => machine.Draft.IsOpen(handle.Id) ? null : items.Cast<object?>(),
+            IEnumerable items => items.Cast<object?>(),
+            ObjectValue own => machine.Program.EnumeratorOf(own.Type) is { } body && machine.Call(body, own, []) is not ObjectValue and var enumerator ? ItemsOf(enumerator, machine) : null,
+            _ => null,
+        };
     }
 
     private static IEnumerable<object?> OfArray(ArrayValue array)

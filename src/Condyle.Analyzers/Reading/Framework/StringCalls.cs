@@ -7,6 +7,7 @@ internal static class StringCalls
 {
     private const string Type = "System.String.";
     private const string Builder = "System.Text.StringBuilder.";
+    private const int CharactersComparedInAStep = 256;
 
     public static void Register()
     {
@@ -22,7 +23,7 @@ internal static class StringCalls
         Observing("Equals", (text, arguments) => arguments.Length == 2 ? text == Known(arguments[1]) : null);
         Observing("op_Equality", (text, arguments) => text == Known(arguments[1]));
         Observing("op_Inequality", (text, arguments) => text != Known(arguments[1]));
-        Changing("Replace", (text, arguments) => arguments.Length != 3 ? null : text.Replace(Known(arguments[1]), Known(arguments[2])));
+        Changing("Replace", (text, arguments) => arguments.Length != 3 ? null : Replace(text, Known(arguments[1]), Known(arguments[2])));
         Changing("Substring", (text, arguments) => Cut(text, Whole(arguments[1]), arguments.Length > 2 ? Whole(arguments[2]) : text.Length - Whole(arguments[1])));
         Changing("Remove", (text, arguments) => arguments.Length > 2 ? text.Remove(Whole(arguments[1]), Whole(arguments[2])) : text.Remove(Whole(arguments[1])));
         Changing("Insert", (text, arguments) => text.Insert(Whole(arguments[1]), Known(arguments[2])));
@@ -34,7 +35,7 @@ internal static class StringCalls
         Changing("PadLeft", (text, arguments) => text.PadLeft(Padding(arguments[1]), arguments.Length > 2 ? (char)arguments[2]! : ' '));
         Changing("PadRight", (text, arguments) => text.PadRight(Padding(arguments[1]), arguments.Length > 2 ? (char)arguments[2]! : ' '));
         FrameworkTable.Pure(Type + "Split", arguments => Split(Known(arguments[0]), arguments));
-        FrameworkTable.Pure(Type + "ToCharArray", arguments => new ArrayValue([.. Known(arguments[0]).Select(character => (object?)character)]));
+        FrameworkTable.Pure(Type + "ToCharArray", arguments => Characters(Known(arguments[0])));
         FrameworkTable.Open(Type + "ToString", (_, arguments) => arguments[0]);
         FrameworkTable.Pure(Type + "IsNullOrEmpty", arguments => arguments[0] is null || Known(arguments[0]).Length == 0);
         FrameworkTable.Pure(Type + "IsNullOrWhiteSpace", arguments => arguments[0] is null || string.IsNullOrWhiteSpace(Known(arguments[0])));
@@ -64,7 +65,11 @@ internal static class StringCalls
         {
             foreach (var argument in arguments)
                 machine.Calls.Observe(argument);
-            return arguments.All(KnownEquality.IsKnown) ? run(Known(arguments[0]), arguments) : null;
+            if (!arguments.All(KnownEquality.IsKnown))
+                return null;
+            var text = Known(arguments[0]);
+            machine.Budget.Spend(text.Length / CharactersComparedInAStep);
+            return run(text, arguments);
         });
 
     private static void Changing(string name, Func<string, object?[], string?> run) =>
@@ -75,9 +80,11 @@ internal static class StringCalls
                 return TextValue.Open;
             try
             {
-                return run(Known(arguments[0]), arguments) is { } changed
-                    ? new TextValue(changed, [], [.. arguments.OfType<TextValue>().SelectMany(text => text.Origins).Distinct()])
-                    : TextValue.Open;
+                if (run(Known(arguments[0]), arguments) is not { } changed)
+                    return TextValue.Open;
+                TextValue.CheckLength(changed.Length);
+                machine.Budget.Make(changed.Length);
+                return new TextValue(changed, [], [.. arguments.OfType<TextValue>().SelectMany(text => text.Origins).Distinct()]);
             }
             catch (ArgumentException refused)
             {
@@ -94,9 +101,27 @@ internal static class StringCalls
 
     private static int Whole(object? value) => Arithmetic.AsIndex(value) ?? 0;
 
-    private static int Padding(object? value) => Whole(value) <= Limits.TextLength ? Whole(value) : throw new ReadingStopped($"a text grows beyond {Limits.TextLength} characters");
+    private static int Padding(object? value)
+    {
+        TextValue.CheckLength(Whole(value));
+        return Whole(value);
+    }
+
+    // Before it is made: a long text for each character of a long text would be an endless one.
+    private static string Replace(string text, string old, string by)
+    {
+        if (old.Length > 0)
+            TextValue.CheckLength(text.Length + ((long)text.Length / old.Length * Math.Max(0, by.Length - old.Length)));
+        return text.Replace(old, by);
+    }
 
     private static string Cut(string text, int start, int length) => text.Substring(start, length);
+
+    private static ArrayValue Characters(string text)
+    {
+        Budget.Current.Make(text.Length);
+        return new([.. text.Select(character => (object?)character)]);
+    }
 
     private static object? Split(string text, object?[] arguments) => arguments switch
     {
@@ -106,7 +131,11 @@ internal static class StringCalls
         _ => OpenValue.Any,
     };
 
-    private static ArrayValue Parts(string[] parts) => new([.. parts.Select(part => (object?)TextValue.Plain(part))]);
+    private static ArrayValue Parts(string[] parts)
+    {
+        Budget.Current.Make(parts.Sum(part => part.Length + 1));
+        return new([.. parts.Select(part => (object?)TextValue.Plain(part))]);
+    }
 
     private static object Join(Machine machine, string separator, object?[] parts)
     {
@@ -125,7 +154,7 @@ internal static class StringCalls
                 throw new ReadingStopped($"a text has more than {Limits.Items} parts");
         }
 
-        return Limited(TextValue.Join(texts, null));
+        return TextValue.Join(texts, null);
     }
 
     private static object Format(Machine machine, object?[] arguments, MethodRef method)
@@ -159,11 +188,11 @@ internal static class StringCalls
             rest = rest.Substring(close + 1);
         }
 
-        return Limited(TextValue.Join(parts, null));
+        return TextValue.Join(parts, null);
     }
 
     private static object? Append(Machine machine, object? builder, TextValue more) =>
-        builder is BuilderValue known ? Set(machine, builder, Limited(TextValue.Join([known.Text, more], null))) : builder;
+        builder is BuilderValue known ? Set(machine, builder, TextValue.Join([known.Text, more], null)) : builder;
 
     private static object? Set(Machine machine, object? builder, TextValue text)
     {
@@ -175,8 +204,4 @@ internal static class StringCalls
 
         return builder;
     }
-
-    private static TextValue Limited(TextValue text) => text.Text.Pieces.Sum(piece => piece?.Length ?? 0) <= Limits.TextLength
-        ? text
-        : throw new ReadingStopped($"a text grows beyond {Limits.TextLength} characters");
 }

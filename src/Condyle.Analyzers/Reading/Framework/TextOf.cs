@@ -13,7 +13,7 @@ internal static class TextOf
 
     public static TextValue Of(object? value, Machine machine, string? format = null, bool isInvariant = false)
     {
-        using var level = NestingGuard.Deeper();
+        using var level = Budget.Current.Deeper();
         return value switch
         {
             null => TextValue.Plain(""),
@@ -40,8 +40,7 @@ internal static class TextOf
             return text;
         if (!text.TryKnown(out var known))
             return TextValue.Open;
-        if (Math.Abs((long)width) > Limits.TextLength)
-            throw new ReadingStopped($"a text grows beyond {Limits.TextLength} characters");
+        TextValue.CheckLength(Math.Abs((long)width));
         var missing = Math.Abs(width) - known.Length;
         if (missing <= 0)
             return text;
@@ -139,8 +138,9 @@ internal static class TextOf
 
     private static TextValue Formatted(IFormattable number, string? format)
     {
-        if (format?.Length > 1 && int.TryParse(format.Substring(1), NumberStyles.None, CultureInfo.InvariantCulture, out var precision) && precision > Limits.TextLength)
-            throw new ReadingStopped($"a text grows beyond {Limits.TextLength} characters");
+        // The digits that are asked for are made, however many: D99999.
+        if (format?.Length > 1 && long.TryParse(format.Substring(1), NumberStyles.None, CultureInfo.InvariantCulture, out var digits))
+            TextValue.CheckLength(digits);
         try
         {
             return TextValue.Plain(number.ToString(format, CultureInfo.InvariantCulture));

@@ -15,6 +15,7 @@ internal static class UnknownCode
 
     private static void Touch(Machine machine, object? value, Origin at, string what, int depth)
     {
+        machine.Budget.Spend();
         switch (value)
         {
             case TextValue text:

@@ -9,16 +9,26 @@ internal static class Captures
     public static HashSet<ISymbol> In(IEnumerable<IOperation> roots)
     {
         var found = new HashSet<ISymbol>(SymbolEqualityComparer.Default);
-        foreach (var operation in roots.SelectMany(root => root.DescendantsAndSelf()))
+        var pending = new Stack<(IOperation Operation, IMethodSymbol? Around)>(roots.Select(root => (root, (IMethodSymbol?)null)));
+        while (pending.Count > 0)
         {
+            var (operation, function) = pending.Pop();
             ISymbol? variable = operation switch
             {
                 ILocalReferenceOperation local => local.Local,
                 IParameterReferenceOperation parameter => parameter.Parameter,
                 _ => null,
             };
-            if (variable is not null && FunctionAround(operation) is { } function && !SymbolEqualityComparer.Default.Equals(variable.ContainingSymbol, function))
+            if (variable is not null && function is not null && !SymbolEqualityComparer.Default.Equals(variable.ContainingSymbol, function))
                 found.Add(variable);
+            var inside = operation switch
+            {
+                IAnonymousFunctionOperation lambda => lambda.Symbol,
+                ILocalFunctionOperation local => local.Symbol,
+                _ => function,
+            };
+            foreach (var child in operation.ChildOperations)
+                pending.Push((child, inside));
         }
 
         return found;
@@ -37,18 +47,5 @@ internal static class Captures
             foreach (var child in operation.ChildOperations)
                 pending.Push(child);
         }
-    }
-
-    private static IMethodSymbol? FunctionAround(IOperation operation)
-    {
-        for (var above = operation.Parent; above is not null; above = above.Parent)
-        {
-            if (above is IAnonymousFunctionOperation lambda)
-                return lambda.Symbol;
-            if (above is ILocalFunctionOperation local)
-                return local.Symbol;
-        }
-
-        return null;
     }
 }

@@ -8,19 +8,48 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>The literals that a constant text was made of, wherever they are written: who changes one of them changes the text.</summary>
 internal static class ConstantOrigins
 {
-    public static IReadOnlyList<Origin> Of(IOperation operation) => operation switch
-    {
-        ILocalReferenceOperation { Local.DeclaringSyntaxReferences: [var declared] } => Of(declared, operation.SemanticModel),
-        IFieldReferenceOperation { Field.DeclaringSyntaxReferences: [var declared] } => Of(declared, operation.SemanticModel),
-        ILiteralOperation { Syntax: LiteralExpressionSyntax literal } => [OriginOf(literal)],
-        _ => [.. operation.ChildOperations.SelectMany(Of)],
-    };
+    public static IReadOnlyList<Origin> Of(IOperation operation) => Collect([operation], operation.SemanticModel);
 
     /// <summary>The literals of a parameter's default value.</summary>
-    public static IReadOnlyList<Origin> Of(IParameterSymbol? parameter, SemanticModel? model) =>
-        parameter?.DeclaringSyntaxReferences is [var declared] ? Of(declared, model) : [];
+    public static IReadOnlyList<Origin> Of(IParameterSymbol? parameter, SemanticModel? model)
+    {
+        var pending = new Stack<IOperation>();
+        List<Origin> literals = parameter?.DeclaringSyntaxReferences is [var declared] ? [.. Declared(declared, model, pending)] : [];
+        return [.. literals, .. Collect(pending, model)];
+    }
 
-    private static IReadOnlyList<Origin> Of(SyntaxReference declared, SemanticModel? model)
+    // Constants are made of constants, however many.
+    private static List<Origin> Collect(IEnumerable<IOperation> operations, SemanticModel? model)
+    {
+        var found = new List<Origin>();
+        var pending = new Stack<IOperation>(operations);
+        var seen = new HashSet<SyntaxReference>();
+        while (pending.Count > 0)
+        {
+            switch (pending.Pop())
+            {
+                case ILocalReferenceOperation { Local.DeclaringSyntaxReferences: [var declared] }:
+                    if (seen.Add(declared))
+                        found.AddRange(Declared(declared, model, pending));
+                    break;
+                case IFieldReferenceOperation { Field.DeclaringSyntaxReferences: [var declared] }:
+                    if (seen.Add(declared))
+                        found.AddRange(Declared(declared, model, pending));
+                    break;
+                case ILiteralOperation { Syntax: LiteralExpressionSyntax literal }:
+                    found.Add(OriginOf(literal));
+                    break;
+                case var other:
+                    foreach (var child in other.ChildOperations.Reverse())
+                        pending.Push(child);
+                    break;
+            }
+        }
+
+        return found;
+    }
+
+    private static IEnumerable<Origin> Declared(SyntaxReference declared, SemanticModel? model, Stack<IOperation> pending)
     {
         var value = declared.GetSyntax() switch
         {
@@ -30,9 +59,10 @@ internal static class ConstantOrigins
         };
         if (value is null)
             return [];
-        return value is not LiteralExpressionSyntax && model?.SyntaxTree == value.SyntaxTree && model.GetOperation(value) is { } operation
-            ? Of(operation)
-            : [.. value.DescendantNodesAndSelf().OfType<LiteralExpressionSyntax>().Where(literal => literal.IsKind(SyntaxKind.StringLiteralExpression)).Select(OriginOf)];
+        if (value is LiteralExpressionSyntax || model?.SyntaxTree != value.SyntaxTree || model.GetOperation(value) is not { } operation)
+            return value.DescendantNodesAndSelf().OfType<LiteralExpressionSyntax>().Where(literal => literal.IsKind(SyntaxKind.StringLiteralExpression)).Select(OriginOf);
+        pending.Push(operation);
+        return [];
     }
 
     private static Origin OriginOf(LiteralExpressionSyntax literal) => new(literal.SyntaxTree.FilePath, literal.Span);

@@ -13,19 +13,18 @@ internal sealed partial class Lowerer
     /// <summary>Pushes a value; what isn't there, such as a receiver in code that doesn't compile yet, is unknown.</summary>
     private void Value(IOperation? operation)
     {
-        NestingGuard.Check();
         if (operation is null)
-        {
             Emit(new PushConstant(OpenValue.Any));
-            return;
-        }
+        else
+            Inside(operation, ValueHere, leaves: 1);
+    }
 
-        spans.Push(operation.Syntax.Span);
+    private void ValueHere(IOperation operation)
+    {
         if (operation.ConstantValue is { HasValue: true, Value: var constant } && operation is not IConversionOperation { OperatorMethod: not null } && !IsJoinedText(operation))
             Constant(operation, constant);
         else
             Compute(operation);
-        spans.Pop();
     }
 
     /// <summary>Text that is put together is so here as well, even if it is constant: each piece keeps its origin.</summary>
@@ -61,6 +60,7 @@ internal sealed partial class Lowerer
             case ICoalesceAssignmentOperation assignment: AssignIfNull(assignment); break;
             case IDeconstructionAssignmentOperation assignment: AssignParts(assignment); break;
             case IIncrementOrDecrementOperation step: Step(step); break;
+            case IBinaryOperation text when IsJoinedText(text): Concatenate(text); break;
             case IBinaryOperation binary: Binary(binary); break;
             case IUnaryOperation unary: Unary(unary); break;
             case IInterpolatedStringOperation text: Emit(new JoinText(Interpolate(text), Seams.Of(text.Syntax, body.Path))); break;
@@ -224,11 +224,31 @@ internal sealed partial class Lowerer
 
     private static TypeKey Underlying(TypeKey type) => type.Shape is TypeShape.Enum or TypeShape.Nullable && type.Element is { } element ? Underlying(element) : type;
 
+    // A long sum is a deep one: its left operand is the sum of all but the last term.
     private void Binary(IBinaryOperation binary)
+    {
+        var sums = new Stack<IBinaryOperation>();
+        IOperation left = binary;
+        while (left is IBinaryOperation { ConstantValue.HasValue: false } sum && !IsJoinedText(sum))
+        {
+            sums.Push(sum);
+            left = sum.LeftOperand;
+        }
+
+        Value(left);
+        foreach (var sum in sums)
+        {
+            spans.Push(sum.Syntax.Span);
+            Combine(sum);
+            spans.Pop();
+        }
+    }
+
+    /// <summary>Computes a binary operation whose left operand lies on the stack.</summary>
+    private void Combine(IBinaryOperation binary)
     {
         if (binary.OperatorMethod is { } method && !(binary.Type?.SpecialType == SpecialType.System_String || method.ContainingType?.SpecialType == SpecialType.System_String))
         {
-            Value(binary.LeftOperand);
             Value(binary.RightOperand);
             if (binary.OperatorKind is BinaryOperatorKind.Equals or BinaryOperatorKind.NotEquals && IsRecordOfUser(method))
                 Emit(new BinaryOperator(binary.OperatorKind, false, KeyOf(binary)));
@@ -240,14 +260,10 @@ internal sealed partial class Lowerer
         switch (binary.OperatorKind)
         {
             case BinaryOperatorKind.ConditionalAnd or BinaryOperatorKind.ConditionalOr:
-                ShortCircuit(binary.OperatorKind == BinaryOperatorKind.ConditionalOr, () => Value(binary.LeftOperand), () => Value(binary.RightOperand));
-                return;
-            case BinaryOperatorKind.Add when binary.Type?.SpecialType == SpecialType.System_String:
-                Concatenate(binary);
+                ShortCircuit(binary.OperatorKind == BinaryOperatorKind.ConditionalOr, () => { }, () => Value(binary.RightOperand));
                 return;
         }
 
-        Value(binary.LeftOperand);
         Value(binary.RightOperand);
         Emit(new BinaryOperator(binary.OperatorKind, binary.IsChecked, KeyOf(binary)));
     }
@@ -280,28 +296,34 @@ internal sealed partial class Lowerer
 
     private void Concatenate(IBinaryOperation binary)
     {
-        var parts = new List<IOperation>();
-        Flatten(binary);
+        var parts = PartsOf(binary);
         foreach (var part in parts)
             Value(part);
         var last = parts[parts.Count - 1].Syntax as LiteralExpressionSyntax;
         var seam = last is null ? null : Seams.Of(last, body.Path);
         Emit(new JoinText([.. parts.Select(_ => new Hole())], seam));
+    }
 
-        void Flatten(IOperation operation)
+    private static List<IOperation> PartsOf(IBinaryOperation text)
+    {
+        var parts = new List<IOperation>();
+        var pending = new Stack<IOperation>([text]);
+        while (pending.Count > 0)
         {
-            NestingGuard.Check();
-            if (operation is IBinaryOperation { OperatorKind: BinaryOperatorKind.Add, Type.SpecialType: SpecialType.System_String } sum)
+            var operation = pending.Pop();
+            if (operation is IBinaryOperation sum && IsJoinedText(sum))
             {
-                Flatten(sum.LeftOperand);
-                Flatten(sum.RightOperand);
+                pending.Push(sum.RightOperand);
+                pending.Push(sum.LeftOperand);
             }
             else
             {
                 // What is joined is converted to object first; its own type says how its text is made.
-                parts.Add(operation is IConversionOperation { IsImplicit: true, OperatorMethod: null, Operand: var plain } ? plain : operation);
+                parts.Add(Unconverted(operation));
             }
         }
+
+        return parts;
     }
 
     /// <summary>Pushes the parts of an interpolated text and tells which are holes.</summary>

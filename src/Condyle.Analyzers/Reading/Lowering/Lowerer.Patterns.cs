@@ -52,7 +52,11 @@ internal sealed partial class Lowerer
 
     private void Pattern(IPatternOperation pattern, Action load, ITypeSymbol? type)
     {
-        NestingGuard.Check();
+        Inside(pattern, here => PatternHere((IPatternOperation)here, load, type), leaves: 1);
+    }
+
+    private void PatternHere(IPatternOperation pattern, Action load, ITypeSymbol? type)
+    {
         switch (pattern)
         {
             case IDiscardPatternOperation:

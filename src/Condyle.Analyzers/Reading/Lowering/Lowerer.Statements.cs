@@ -10,10 +10,12 @@ internal sealed partial class Lowerer
 
     private void Statement(IOperation? operation)
     {
-        if (operation is null)
-            return;
-        NestingGuard.Check();
-        spans.Push(operation.Syntax.Span);
+        if (operation is not null)
+            Inside(operation, StatementHere, leaves: 0);
+    }
+
+    private void StatementHere(IOperation operation)
+    {
         switch (operation)
         {
             case IBlockOperation block:
@@ -80,8 +82,6 @@ internal sealed partial class Lowerer
                 Effect(operation);
                 break;
         }
-
-        spans.Pop();
     }
 
     private void Block(IEnumerable<IOperation> statements)

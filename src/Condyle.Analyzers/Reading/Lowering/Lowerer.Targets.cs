@@ -327,7 +327,9 @@ internal sealed partial class Lowerer
     }
 
     /// <summary>Stores the parts of the tuple on the stack in the targets of a deconstruction.</summary>
-    private void Deconstruct(IOperation target)
+    private void Deconstruct(IOperation target) => Inside(target, DeconstructHere, leaves: -1);
+
+    private void DeconstructHere(IOperation target)
     {
         if (target is IDeclarationExpressionOperation { Expression: var declared })
             target = declared;

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.Operations;
 using Microsoft.CodeAnalysis.Text;
@@ -21,6 +22,7 @@ internal sealed partial class Lowerer
     private readonly ISymbol? owner;
     private readonly IAssemblySymbol? home;
     private int slotCount;
+    private int depth;
 
     private Lowerer(CodeBody body, ISymbol? owner, IReadOnlyList<IOperation> roots)
         : this(body, owner, null, Captures.In(roots)) => home ??= roots.FirstOrDefault()?.SemanticModel?.Compilation.Assembly;
@@ -32,6 +34,7 @@ internal sealed partial class Lowerer
         this.owner = owner;
         this.outer = outer;
         this.shared = shared;
+        depth = outer?.depth ?? 0;
     }
 
     /// <summary>Lowers a method, accessor, constructor or initialiser.</summary>
@@ -131,8 +134,48 @@ internal sealed partial class Lowerer
         || SymbolEqualityComparer.Default.Equals(symbol.ContainingSymbol, owner)
         || (outer?.Knows(symbol) ?? false);
 
+    /// <summary>Lowers a statement or expression at its place in the source. What lies too deep inside others isn't read.</summary>
+    /// <param name="operation">The statement or expression.</param>
+    /// <param name="lower">Lowers it.</param>
+    /// <param name="leaves">How many values it leaves on the stack: −1 if it takes one away.</param>
+    private void Inside(IOperation operation, Action<IOperation> lower, int leaves)
+    {
+        Budget.Current.Lower();
+        spans.Push(operation.Syntax.Span);
+        depth++;
+        if (depth <= Limits.CodeDepth && HasStack())
+            lower(operation);
+        else
+            TooDeep(operation, leaves);
+        depth--;
+        spans.Pop();
+    }
+
+    private void TooDeep(IOperation operation, int leaves)
+    {
+        Emit(new Unread($"code more than {Limits.CodeDepth} deep inside itself", operation.Type is null ? null : KeyOf(operation)));
+        for (var i = 1; i > leaves; i--)
+            Emit(new Pop());
+    }
+
+    // The limit is far from what a stack holds; a host that has less of it left must survive all the same.
+    private static bool HasStack()
+    {
+        try
+        {
+            RuntimeHelpers.EnsureSufficientExecutionStack();
+            return true;
+        }
+        catch (InsufficientExecutionStackException)
+        {
+            return false;
+        }
+    }
+
     private void Emit(Instruction instruction)
     {
+        if (code.Count >= Limits.CodeSize)
+            throw new ReadingStopped($"a function becomes more than {Limits.CodeSize} instructions");
         if (instruction.Span == default && spans.Count > 0)
             instruction.Span = spans.Peek();
         code.Add(instruction);

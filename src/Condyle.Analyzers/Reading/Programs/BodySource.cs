@@ -19,7 +19,7 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
 
     public CodeBody? Of(IMethodSymbol method)
     {
-        cancellation.ThrowIfCancellationRequested();
+        Budget.Current.Ask();
         if (method.PartialImplementationPart is { } implementation)
             method = implementation;
         var id = method.GetDocumentationCommentId() ?? method.Name;

@@ -195,7 +195,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
 
     private ISymbol? Find(string id)
     {
-        cancellation.ThrowIfCancellationRequested();
+        Budget.Current.Ask();
         if (!symbols.TryGetValue(id, out var symbol))
             symbols[id] = symbol = id.Length > 1 && id[1] == ':' ? DocumentationCommentId.GetFirstSymbolForDeclarationId(id, compilation) : null;
         return symbol;

@@ -12,41 +12,39 @@ internal class KnownEquality : IEqualityComparer<object?>
     {
     }
 
-    public new bool Equals(object? a, object? b)
+    public new bool Equals(object? a, object? b) => (a, b) switch
     {
-        using var level = NestingGuard.Deeper();
-        return AreEqual(a, b);
-    }
+        _ when ReferenceEquals(a, b) => true,
+        (null, _) or (_, null) => false,
+        (TextValue x, TextValue y) => AreEqual(x, y),
+        (TupleValue x, TupleValue y) => PartsAreEqual(x.Items, y.Items),
+        (ObjectValue x, _) when AreEqual(x, b) is { } answer => answer,
+        (ObjectValue x, ObjectValue y) => x.Type.ComparesByParts && x.Type == y.Type && PartsAreEqual(x.Fields, y.Fields),
+        (OpenValue, _) or (_, OpenValue) => false,
+        _ => a.Equals(b),
+    };
 
-    public int GetHashCode(object? value)
+    public int GetHashCode(object? value) => value switch
     {
-        using var level = NestingGuard.Deeper();
-        return value switch
-        {
-            null => 0,
-            TextValue text => HashOf(text),
-            TupleValue tuple => HashOf(tuple.Items),
-            ObjectValue own when HashOf(own) is { } hash => hash,
-            ObjectValue { Type.ComparesByParts: true } parts => HashOf(parts.Fields),
-            ObjectValue identity => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(identity),
-            _ => value.GetHashCode(),
-        };
-    }
+        null => 0,
+        TextValue text => HashOf(text),
+        TupleValue tuple => HashOf(tuple.Items),
+        ObjectValue own when HashOf(own) is { } hash => hash,
+        ObjectValue { Type.ComparesByParts: true } parts => HashOf(parts.Fields),
+        ObjectValue identity => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(identity),
+        _ => value.GetHashCode(),
+    };
 
     /// <summary>Whether nothing in a value is open, so that comparing it gives a sure answer.</summary>
-    public static bool IsKnown(object? value)
+    public static bool IsKnown(object? value) => value switch
     {
-        using var level = NestingGuard.Deeper();
-        return value switch
-        {
-            OpenValue => false,
-            TextValue text => !text.Text.IsOpen,
-            TupleValue tuple => tuple.Items.All(IsKnown),
-            ObjectValue { Type.ComparesByParts: true } parts => parts.Fields.All(IsKnown),
-            IHandle handle => !handle.Draft.IsOpen(handle.Id),
-            _ => true,
-        };
-    }
+        OpenValue => false,
+        TextValue text => !text.Text.IsOpen,
+        TupleValue tuple => PartsAreKnown(tuple.Items),
+        ObjectValue { Type.ComparesByParts: true } parts => PartsAreKnown(parts.Fields),
+        IHandle handle => !handle.Draft.IsOpen(handle.Id),
+        _ => true,
+    };
 
     /// <summary>The answer of the objects' own code; none where they have none.</summary>
     protected virtual bool? AreEqual(ObjectValue a, object b) => null;
@@ -57,17 +55,21 @@ internal class KnownEquality : IEqualityComparer<object?>
 
     protected virtual int HashOf(TextValue text) => text.ToString().GetHashCode();
 
-    private bool AreEqual(object? a, object? b) => (a, b) switch
+    private bool PartsAreEqual(object?[] a, object?[] b)
     {
-        _ when ReferenceEquals(a, b) => true,
-        (null, _) or (_, null) => false,
-        (TextValue x, TextValue y) => AreEqual(x, y),
-        (TupleValue x, TupleValue y) => x.Items.SequenceEqual(y.Items, this),
-        (ObjectValue x, _) when AreEqual(x, b) is { } answer => answer,
-        (ObjectValue x, ObjectValue y) => x.Type.ComparesByParts && x.Type == y.Type && x.Fields.SequenceEqual(y.Fields, this),
-        (OpenValue, _) or (_, OpenValue) => false,
-        _ => a.Equals(b),
-    };
+        using var level = Budget.Current.Deeper(a.Length);
+        return a.SequenceEqual(b, this);
+    }
 
-    private int HashOf(object?[] parts) => parts.Aggregate(17, (hash, part) => (hash * 31) + GetHashCode(part));
+    private static bool PartsAreKnown(object?[] parts)
+    {
+        using var level = Budget.Current.Deeper(parts.Length);
+        return parts.All(IsKnown);
+    }
+
+    private int HashOf(object?[] parts)
+    {
+        using var level = Budget.Current.Deeper(parts.Length);
+        return parts.Aggregate(17, (hash, part) => (hash * 31) + GetHashCode(part));
+    }
 }

@@ -22,7 +22,11 @@ internal sealed class ListValue(CollectionKind kind, IEnumerable<object?> items)
 
     public bool IsOpen { get; set; }
 
-    public object Snapshot() => (Items.ToArray(), IsOpen);
+    public object Snapshot()
+    {
+        Budget.Current.Make(Items.Count);
+        return (Items.ToArray(), IsOpen);
+    }
 
     public void Restore(object snapshot)
     {
@@ -34,6 +38,7 @@ internal sealed class ListValue(CollectionKind kind, IEnumerable<object?> items)
     public bool Holds(object snapshot)
     {
         var (items, isOpen) = ((object?[], bool))snapshot;
+        Budget.Current.Spend(items.Length);
         return isOpen == IsOpen && items.SequenceEqual(Items, KnownEquality.Same);
     }
 }
@@ -53,7 +58,11 @@ internal sealed class MapValue : ICollectionValue
 
     public bool IsOpen { get; set; }
 
-    public object Snapshot() => (new Dictionary<object, object?>(Entries, KnownEquality.Instance), IsOpen);
+    public object Snapshot()
+    {
+        Budget.Current.Make(Entries.Count);
+        return (new Dictionary<object, object?>(Entries, KnownEquality.Instance), IsOpen);
+    }
 
     public void Restore(object snapshot)
     {
@@ -65,6 +74,7 @@ internal sealed class MapValue : ICollectionValue
     public bool Holds(object snapshot)
     {
         var (entries, isOpen) = ((Dictionary<object, object?>, bool))snapshot;
+        Budget.Current.Spend(entries.Count);
         return isOpen == IsOpen && entries.Count == Entries.Count
             && entries.All(entry => Entries.TryGetValue(entry.Key, out var value) && KnownEquality.Same.Equals(value, entry.Value));
     }

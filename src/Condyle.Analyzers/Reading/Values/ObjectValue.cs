@@ -10,5 +10,5 @@ internal sealed class ObjectValue(UserType type, object?[] fields, IReadOnlyDict
     /// <summary>What the type parameters of its type and its bases stand for; none where there are none.</summary>
     public IReadOnlyDictionary<string, TypeKey>? TypeArguments { get; } = typeArguments;
 
-    public ObjectValue Copy() => new(Type, [.. Fields.Select(ValueCopies.Of)], TypeArguments);
+    public ObjectValue Copy() => new(Type, ValueCopies.PartsOf(Fields), TypeArguments);
 }

@@ -24,6 +24,7 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
     /// <summary>Joins parts; what is appended to the last one or at the seam is appended to the whole.</summary>
     public static TextValue Join(IReadOnlyList<TextValue> parts, Seam? seam)
     {
+        Check(parts);
         var origins = parts.SelectMany(part => part.Origins);
         IEnumerable<Seam> seams = parts.Count > 0 ? parts[parts.Count - 1].Seams : [];
         if (seam is not null)
@@ -35,5 +36,29 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
         return new TextValue(Text.Of(parts.SelectMany(part => part.Text.Pieces)), [.. seams], [.. origins.Distinct()]);
     }
 
+    /// <summary>Refuses a text that is longer than a reading makes any.</summary>
+    public static void CheckLength(long length)
+    {
+        if (length > Limits.TextLength)
+            throw new ReadingStopped($"a text grows beyond {Limits.TextLength} characters");
+    }
+
     public override string ToString() => Text.ToString();
+
+    // Before the text is made: many long parts would make an endless one.
+    private static void Check(IReadOnlyList<TextValue> parts)
+    {
+        var (length, pieces) = (0L, 0L);
+        foreach (var part in parts)
+        {
+            foreach (var piece in part.Text.Pieces)
+            {
+                length += piece?.Length ?? 0;
+                pieces++;
+            }
+        }
+
+        CheckLength(length);
+        Budget.Current.Make((int)(length + pieces));
+    }
 }

@@ -31,6 +31,8 @@ internal sealed class UserType(string id, IReadOnlyList<string> fields, IReadOnl
     /// <summary>A new object with default fields; the arguments are what the type's parameters stand for.</summary>
     public ObjectValue New(Machine machine, IReadOnlyList<TypeKey>? arguments = null)
     {
+        // A struct that holds itself doesn't compile, but may be typed.
+        using var level = Budget.Current.Deeper(Fields.Count);
         var known = Known(arguments ?? []);
         var values = new object?[Fields.Count];
         for (var i = 0; i < values.Length; i++)
