@@ -22,7 +22,7 @@ internal static class CompiledCode
         "rigs",
         files.Select(file => CSharpSyntaxTree.ParseText(file.Source, new CSharpParseOptions(LanguageVersion.Preview), file.Path)),
         References,
-        new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: NullableContextOptions.Enable, allowUnsafe: false));
+        new CSharpCompilationOptions(files.Any(file => file.Path == "program.cs") ? OutputKind.ConsoleApplication : OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: NullableContextOptions.Enable, allowUnsafe: false));
 
     public static Assembly Load(Compilation compilation)
     {

@@ -70,7 +70,7 @@ internal static class RigReader
         }
         catch (ThrownByCode thrown)
         {
-            return new Stop(thrown.Message.Length > 0 ? thrown.Message : thrown.Type, IsFailure: true, machine.LastPlace);
+            return new Stop(thrown.Message.Length > 0 ? thrown.Message : thrown.Type, IsFailure: true, thrown.Place);
         }
         catch (ReadingStopped stopped)
         {
@@ -106,7 +106,7 @@ internal static class RigReader
     private static ObjectValue New(Machine machine, INamedTypeSymbol definition)
     {
         var type = machine.Program.TypeOf(TypeKeys.IdOf(definition)) ?? throw new ReadingStopped($"the type '{definition.Name}' has no source");
-        machine.StaticsOf(type.Id);
+        machine.Use(TypeKeys.Of(definition));
         var self = type.New(machine);
         var constructor = definition.InstanceConstructors.OrderBy(candidate => candidate.Parameters.Length).FirstOrDefault(candidate => !IsCopy(candidate, definition));
         if (constructor is not null && machine.Program.BodyOf(constructor) is { } body)

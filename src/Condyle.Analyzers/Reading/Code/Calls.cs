@@ -25,11 +25,32 @@ internal sealed class NewUserObject(MethodRef constructor, TypeKey type, int cou
             return;
         }
 
-        machine.StaticsOf(type.Id);
-        var made = known.New(machine, frame.Resolve(type)!.Arguments);
+        var wanted = frame.Resolve(type)!;
+        machine.Use(wanted);
+        var made = known.New(machine, wanted.Arguments);
         frame.Push(made);
         if (machine.Program.BodyOf(constructor) is { } body)
             machine.Begin(machine.Enter(body, made, arguments, made.TypeArguments), pushesResult: false);
+    }
+}
+
+/// <summary>Makes an object of what a type parameter stands for.</summary>
+internal sealed class NewOfParameter(TypeKey parameter) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var type = frame.Resolve(parameter)!;
+        if (type.Shape != TypeShape.User || machine.Program.TypeOf(type.Id) is not { } known)
+        {
+            frame.Push(type.IsReference || type.Shape == TypeShape.Parameter ? Opens.Of(type, machine) : Defaults.Of(type, machine));
+            return;
+        }
+
+        machine.Use(type);
+        var made = known.New(machine, type.Arguments);
+        frame.Push(made);
+        if (machine.Program.PlainConstructorOf(type.Id) is { } body)
+            machine.Begin(machine.Enter(body, made, [], made.TypeArguments), pushesResult: false);
     }
 }
 
@@ -41,6 +62,12 @@ internal sealed class FrameworkCall(MethodRef method, int count, int[]? order, b
     public override void Run(Machine machine, Frame frame)
     {
         var arguments = Arguments.InOrder(frame.PopMany(count), order);
+        if (method.On is { } on && frame.Resolve(on) is { Shape: TypeShape.User })
+        {
+            machine.CallUser(frame, method, null, arguments, pushesResult: true);
+            return;
+        }
+
         if (hasReceiver)
         {
             var self = frame.Pop();
@@ -55,6 +82,17 @@ internal sealed class FrameworkCall(MethodRef method, int count, int[]? order, b
         }
 
         frame.Push(FrameworkTable.Call(machine, frame.Resolve(method), known, arguments, new Origin(frame.Body.Path, Span)));
+    }
+}
+
+/// <summary>Disposes of the object on the stack, if there is one.</summary>
+internal sealed class DisposeCall(MethodRef dispose) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var held = frame.Pop();
+        if (held is ObjectValue)
+            machine.CallUser(frame, dispose, held, [], pushesResult: false);
     }
 }
 
@@ -92,7 +130,7 @@ internal sealed class InvokeFunction(int count, TypeKey? returns) : Instruction
 }
 
 /// <summary>Calls a local function or makes a delegate of it or of a lambda: both take their captured variables along.</summary>
-internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int Inner)> captured) : Instruction
+internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int Inner)> captured, bool isNamed = false, IReadOnlyList<KeyValuePair<string, TypeKey>>? generic = null) : Instruction
 {
     public override void Run(Machine machine, Frame frame) => frame.Push(Make(machine, frame));
 
@@ -100,7 +138,7 @@ internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int 
     {
         var shared = captured.Select(pair => (pair.Inner, Cell: frame.Slots[pair.Outer])).ToArray();
         var self = frame.This;
-        var typeArguments = frame.TypeArguments;
+        var typeArguments = TypeArguments(frame);
 
         Frame Start(object?[] arguments)
         {
@@ -116,7 +154,17 @@ internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int 
             ? new FunctionValue((_, arguments) => new SequenceValue(() => machine.Iterate(() => Start(arguments))))
             : body.IsAsync
             ? new FunctionValue((running, arguments) => TaskValue.Of(() => running.RunToEnd(Start(arguments))))
-            : new FunctionValue((running, arguments) => running.RunToEnd(Start(arguments))) { Start = Start };
+            : new FunctionValue((running, arguments) => running.RunToEnd(Start(arguments))) { Start = Start, Group = isNamed ? (body, [self, .. shared.Select(pair => pair.Cell)]) : null };
+    }
+
+    private IReadOnlyDictionary<string, TypeKey>? TypeArguments(Frame frame)
+    {
+        if (generic is null)
+            return frame.TypeArguments;
+        var known = (frame.TypeArguments ?? new Dictionary<string, TypeKey>()).ToDictionary(pair => pair.Key, pair => pair.Value);
+        foreach (var pair in generic)
+            known[pair.Key] = frame.Resolve(pair.Value)!;
+        return known;
     }
 }
 
@@ -126,19 +174,25 @@ internal sealed class MakeMethodFunction(Instruction call, MethodRef method, int
     public override void Run(Machine machine, Frame frame)
     {
         var self = method.IsStatic ? null : frame.Pop();
+        if (!method.IsStatic)
+            Fields.ThrowIfNull(self);
         var path = frame.Body.Path;
+        var typeArguments = frame.TypeArguments;
         frame.Push(new FunctionValue((running, arguments) =>
         {
             if (call is CondyleCall condyle)
                 return condyle.Call(running, path, self, [.. arguments.Take(count)]);
             var body = new CodeBody(method.Name, path) { Code = [call, new Return(hasValue: true)], ReturnsValue = true };
-            var callee = new Frame(body, null);
+            var callee = new Frame(body, null) { TypeArguments = typeArguments };
             if (!method.IsStatic)
                 callee.Push(self);
             foreach (var argument in arguments.Take(count))
                 callee.Push(argument);
             return running.RunToEnd(callee);
-        }));
+        })
+        {
+            Group = (method.Id, [self]),
+        });
     }
 }
 
@@ -149,8 +203,8 @@ internal sealed class ConstructorCall(MethodRef constructor, int count, int[]? o
     {
         var arguments = Arguments.InOrder(frame.PopMany(count), order);
         frame.Push(null);
-        if (frame.This is ObjectValue own && own.Type.IndexOf(ExceptionValue.MessageField) is >= 0 and var message && constructor.ContainingType.StartsWith("System.", StringComparison.Ordinal))
-            machine.Write(own.Fields, message, ExceptionValue.MessageOf(constructor.ContainingType, arguments));
+        if (frame.This is ObjectValue own && own.Type.IndexOf(ExceptionValue.BaseField) is >= 0 and var field && constructor.Owner is null)
+            machine.Write(own.Fields, field, new ExceptionValue(constructor.ContainingType, arguments));
         else if (machine.Program.BodyOf(constructor) is { } body)
             machine.Begin(machine.Enter(body, frame.This, arguments, (frame.This as ObjectValue)?.TypeArguments), pushesResult: false);
     }
@@ -160,7 +214,7 @@ internal sealed class ConstructorCall(MethodRef constructor, int count, int[]? o
 internal sealed class NewException(TypeKey type, int count) : Instruction
 {
     public override void Run(Machine machine, Frame frame) =>
-        frame.Push(new ExceptionValue(type.Id, ExceptionValue.MessageOf(type.Id, frame.PopMany(count))));
+        frame.Push(new ExceptionValue(type.Id, frame.PopMany(count)));
 }
 
 internal static class Arguments

@@ -31,5 +31,8 @@ internal sealed class CodeBody(string name, string path)
     public bool ReturnsValue { get; set; }
 }
 
-/// <summary>A stretch of code whose exceptions are caught: any, or those of a type.</summary>
-internal sealed record Handler(JumpLabel Start, JumpLabel End, JumpLabel Target, TypeKey? Catches);
+/// <summary>A stretch of code whose exceptions are caught: any, or those of a type. What is left has been left already: final parts that a jump out of it runs.</summary>
+internal sealed record Handler(JumpLabel Start, JumpLabel End, JumpLabel Target, TypeKey? Catches, IReadOnlyList<(JumpLabel Start, JumpLabel End)> Left)
+{
+    public bool Covers(int position) => position >= Start.Position && position < End.Position && !Left.Any(left => position >= left.Start.Position && position < left.End.Position);
+}

@@ -43,11 +43,11 @@ internal sealed class LoopTest(JumpLabel[] stops) : Instruction
 }
 
 /// <summary>Begins to enumerate what lies on the stack; the enumerator takes its place.</summary>
-internal sealed class StartEnumeration(int slot) : Instruction
+internal sealed class StartEnumeration(int slot, bool ofPlaces) : Instruction
 {
     public override void Run(Machine machine, Frame frame)
     {
-        var items = Sequences.Of(frame.Pop(), machine);
+        var items = ofPlaces ? Sequences.CellsOf(frame.Pop()) : Sequences.Of(frame.Pop(), machine);
         machine.Write(frame.Slots, slot, items is null ? OpenValue.Any : new Enumeration(items.GetEnumerator()));
     }
 
@@ -86,6 +86,17 @@ internal sealed class NextItem(int slot, TypeKey itemType, JumpLabel[] stops) : 
     }
 }
 
+/// <summary>Leaves an enumeration: an iterator that isn't at its end runs its final parts.</summary>
+internal sealed class EndEnumeration(int slot) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        // Where it isn't sure that the loop is left, the items may be asked for again.
+        if (frame.Slots[slot] is StartEnumeration.Enumeration items && !machine.IsSpeculating)
+            items.Items.Dispose();
+    }
+}
+
 internal sealed class Return(bool hasValue) : Instruction
 {
     public override void Run(Machine machine, Frame frame) => machine.Return(frame, hasValue ? frame.Pop() : null);
@@ -108,13 +119,18 @@ internal sealed class Throw(TypeKey? type) : Instruction
         {
             null => new ThrownByCode("System.NullReferenceException", "Something that is null was thrown."),
             ObjectValue own => new ThrownByCode(own.Type.Id, MessageOf(own), own),
-            ExceptionValue known => new ThrownByCode(known.Type, known.Message.TryKnown(out var message) ? message : "", known),
+            ExceptionValue known => new ThrownByCode(known.Type, MessageOf(known), known),
             _ => new ThrownByCode(type?.Id ?? "System.Exception", "", value),
         };
     }
 
-    private static string MessageOf(ObjectValue own) =>
-        own.Type.IndexOf(ExceptionValue.MessageField) is >= 0 and var index && own.Fields[index] is TextValue text && text.TryKnown(out var known) ? known : "";
+    private static string MessageOf(object thrown) => ExceptionValue.Of(thrown) is { } known && known.Message.TryKnown(out var message) ? message : "";
+}
+
+/// <summary>Asks whether the exception on the stack is of a type.</summary>
+internal sealed class CatchTest(TypeKey type) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(machine.Program.IsException(((ThrownByCode)frame.Pop()!).Type, type.Id));
 }
 
 /// <summary>Takes the exception object out of what was caught.</summary>
@@ -124,6 +140,6 @@ internal sealed class CaughtObject : Instruction
     {
         var thrown = (ThrownByCode)frame.Pop()!;
         // What the framework writes in its own exceptions isn't known.
-        frame.Push(thrown.Value ?? new ExceptionValue(thrown.Type, TextValue.Open));
+        frame.Push(thrown.Value ?? new ExceptionValue(thrown.Type, []));
     }
 }

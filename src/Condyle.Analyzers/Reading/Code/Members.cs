@@ -56,20 +56,28 @@ internal static class Fields
     }
 }
 
-internal sealed class LoadStatic(string type, string field, bool keepsSeam) : Instruction
+internal sealed class LoadStatic(TypeKey type, string field, bool keepsSeam) : Instruction
 {
     public override void Run(Machine machine, Frame frame)
     {
-        var values = machine.StaticsOf(type);
-        var value = values[machine.Program.StaticsOf(type).IndexOf(field)];
+        var cell = machine.StaticOf(frame.Resolve(type)!, field);
+        var value = cell.Items[cell.Index];
         frame.Push(!keepsSeam && value is TextValue text ? text.WithoutSeam() : value);
     }
 }
 
-internal sealed class StoreStatic(string type, string field) : Instruction
+internal sealed class StoreStatic(TypeKey type, string field) : Instruction
 {
-    public override void Run(Machine machine, Frame frame) =>
-        machine.Write(machine.StaticsOf(type), machine.Program.StaticsOf(type).IndexOf(field), frame.Pop());
+    public override void Run(Machine machine, Frame frame)
+    {
+        var cell = machine.StaticOf(frame.Resolve(type)!, field);
+        machine.Write(cell.Items, cell.Index, frame.Pop());
+    }
+}
+
+internal sealed class PushStaticCell(TypeKey type, string field) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(machine.StaticOf(frame.Resolve(type)!, field));
 }
 
 internal sealed class MakeTuple(int count) : Instruction
@@ -88,89 +96,8 @@ internal sealed class SplitTuple(int count) : Instruction
     }
 }
 
-internal sealed class MakeArray(int count) : Instruction
-{
-    public override void Run(Machine machine, Frame frame) => frame.Push(new ArrayValue(frame.PopMany(count)));
-}
-
-/// <summary>Makes an array of the length on the stack, filled with the default of its item type.</summary>
-internal sealed class NewArray(TypeKey itemType) : Instruction
-{
-    public override void Run(Machine machine, Frame frame)
-    {
-        if (Arithmetic.AsIndex(frame.Pop()) is not { } length)
-        {
-            frame.Push(OpenValue.Any);
-            return;
-        }
-
-        if (length < 0)
-            throw new ThrownByCode("System.OverflowException", "An array can't have a negative length.");
-        if (length > Limits.Items)
-            throw new ReadingStopped($"an array has more than {Limits.Items} items");
-        machine.Budget.Make(length);
-        var items = new object?[length];
-        for (var i = 0; i < length; i++)
-            items[i] = Defaults.Of(frame.Resolve(itemType), machine);
-        frame.Push(new ArrayValue(items));
-    }
-}
-
-internal sealed class LoadElement(TypeKey type) : Instruction
-{
-    public override void Run(Machine machine, Frame frame)
-    {
-        var index = frame.Pop();
-        var array = frame.Pop();
-        frame.Push(Elements.CellOf(array, index) is { } cell ? cell.Items[cell.Index] : Opens.Of(type, machine));
-    }
-}
-
-internal sealed class StoreElement : Instruction
-{
-    public override void Run(Machine machine, Frame frame)
-    {
-        var value = frame.Pop();
-        var index = frame.Pop();
-        var array = frame.Pop();
-        if (Elements.CellOf(array, index) is { } cell)
-        {
-            machine.Write(cell.Items, cell.Index, value);
-        }
-        else if (array is ArrayValue known)
-        {
-            // Which item was written isn't known, so each may have been.
-            machine.Budget.Spend(known.Items.Length);
-            for (var i = 0; i < known.Items.Length; i++)
-                machine.Write(known.Items, i, OpenValue.Any);
-        }
-    }
-}
-
-internal sealed class PushElementCell : Instruction
-{
-    public override void Run(Machine machine, Frame frame)
-    {
-        var index = frame.Pop();
-        frame.Push((object?)Elements.CellOf(frame.Pop(), index) ?? OpenValue.Any);
-    }
-}
-
-internal static class Elements
-{
-    public static Cell? CellOf(object? array, object? index)
-    {
-        Fields.ThrowIfNull(array);
-        if (array is not ArrayValue known || Arithmetic.AsIndex(index, known.Items.Length) is not { } at)
-            return null;
-        if (at < 0 || at >= known.Items.Length)
-            throw new ThrownByCode("System.IndexOutOfRangeException", $"There is no item {at} in an array of {known.Items.Length}.");
-        return new Cell(known.Items, at);
-    }
-}
-
 /// <summary>Gathers the parts of a collection expression; a spread part adds all its items.</summary>
-internal sealed class GatherItems(IReadOnlyList<bool> spreads, CollectionTarget target) : Instruction
+internal sealed class GatherItems(IReadOnlyList<bool> spreads, TypeKey? itemType) : Instruction
 {
     public override void Run(Machine machine, Frame frame)
     {
@@ -194,18 +121,6 @@ internal sealed class GatherItems(IReadOnlyList<bool> spreads, CollectionTarget 
                 Sequences.AddLimited(items, item);
         }
 
-        frame.Push(target switch
-        {
-            CollectionTarget.Array => new ArrayValue([.. items]),
-            CollectionTarget.Set => new ListValue(CollectionKind.Set, items.Distinct(KnownEquality.Same)),
-            _ => new ListValue(CollectionKind.List, items),
-        });
+        frame.Push(new ArrayValue([.. items], null, frame.Resolve(itemType)));
     }
-}
-
-internal enum CollectionTarget
-{
-    Array,
-    List,
-    Set,
 }

@@ -5,6 +5,9 @@ internal sealed record MethodRef(string Id, string ContainingType, string Name)
 {
     public TypeKey? Returns { get; init; }
 
+    /// <summary>The user's own type that it belongs to.</summary>
+    public TypeKey? Owner { get; init; }
+
     public bool IsStatic { get; init; }
 
     /// <summary>Whether the receiver's own type decides which method runs.</summary>

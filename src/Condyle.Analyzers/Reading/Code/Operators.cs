@@ -17,11 +17,16 @@ internal sealed class BinaryOperator(BinaryOperatorKind kind, bool isChecked, Ty
         var left = machine.Decide(frame.Pop());
         machine.Calls.Observe(left);
         machine.Calls.Observe(right);
-        frame.Push(Of(left, right) is { } known ? known : IsLifted && (left is null || right is null) && left is not OpenValue && right is not OpenValue ? null : Opens.Of(frame.Resolve(result), machine));
+        frame.Push(Of(left, right) is { } known ? known : MakesNull(left, right) ? null : Opens.Of(frame.Resolve(result), machine));
     }
+
+    private bool MakesNull(object? left, object? right) => left is not OpenValue && right is not OpenValue
+        && ((IsLifted && (left is null || right is null)) || (kind == BinaryOperatorKind.Subtract && left is FunctionValue && right is FunctionValue));
 
     private object? Of(object? left, object? right)
     {
+        if (left is FunctionValue || right is FunctionValue)
+            return OfFunctions(left, right);
         if (ComparesIdentity && left is ObjectValue && right is ObjectValue)
             return ReferenceEquals(left, right) == (kind == BinaryOperatorKind.Equals);
         if (IsLifted && (left is null || right is null) && kind is BinaryOperatorKind.LessThan or BinaryOperatorKind.LessThanOrEqual or BinaryOperatorKind.GreaterThan or BinaryOperatorKind.GreaterThanOrEqual)
@@ -29,10 +34,69 @@ internal sealed class BinaryOperator(BinaryOperatorKind kind, bool isChecked, Ty
         if (IsLifted && kind is BinaryOperatorKind.And or BinaryOperatorKind.Or && (left is null || right is null))
             return (left ?? right) is bool decided && decided == (kind == BinaryOperatorKind.Or) ? decided : null;
         var known = Arithmetic.Binary(kind, EnumValue.NumberOf(left), EnumValue.NumberOf(right), isChecked);
-        return known is not (null or bool) && Unwrapped(result) is { Shape: TypeShape.Enum } type ? new EnumValue(type, Arithmetic.ConvertTo(known, type.Element!.Shape, isChecked)!) : known;
+        return known is not (null or bool) && Unwrapped(result) is { Shape: TypeShape.Enum } type ? new EnumValue(type, NumberConversions.Convert(known, type.Element!.Shape, isChecked)!) : known;
+    }
+
+    private object? OfFunctions(object? left, object? right)
+    {
+        if (left is OpenValue || right is OpenValue)
+            return null;
+        return kind switch
+        {
+            BinaryOperatorKind.Add => FunctionValue.Combine(left as FunctionValue, right as FunctionValue),
+            BinaryOperatorKind.Subtract => FunctionValue.Remove(left as FunctionValue, right as FunctionValue),
+            BinaryOperatorKind.Equals => Equals(left, right),
+            BinaryOperatorKind.NotEquals => !Equals(left, right),
+            _ => null,
+        };
     }
 
     private static TypeKey Unwrapped(TypeKey type) => type is { Shape: TypeShape.Nullable, Element: { } element } ? element : type;
+}
+
+/// <summary>Compares two tuples part by part, each as the operator of the parts' types does.</summary>
+internal sealed class TupleEquality(BinaryOperatorKind kind) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var right = frame.Pop();
+        var left = frame.Pop();
+        machine.Calls.Observe(left);
+        machine.Calls.Observe(right);
+        frame.Push(Of(left, right, machine) is { } known ? known == (kind == BinaryOperatorKind.Equals) : new OpenValue(new TypeKey("bool", TypeShape.Bool)));
+    }
+
+    private static bool? Of(object? left, object? right, Machine machine)
+    {
+        if (left is not TupleValue a || right is not TupleValue b || a.Items.Length != b.Items.Length)
+            return Part(left, right, machine);
+        using var level = machine.Budget.Deeper(a.Items.Length);
+        bool? all = true;
+        for (var i = 0; i < a.Items.Length; i++)
+        {
+            switch (Of(a.Items[i], b.Items[i], machine))
+            {
+                case false: return false;
+                case null: all = null; break;
+            }
+        }
+
+        return all;
+    }
+
+    private static bool? Part(object? left, object? right, Machine machine)
+    {
+        if (left is IConvertible && right is IConvertible && left.GetType() != right.GetType())
+        {
+            // The compiler has both sides converted to one type; of numbers that is the wider one.
+            var common = left is decimal || right is decimal ? TypeShape.Decimal : left is float or double || right is float or double ? TypeShape.Double : TypeShape.Decimal;
+            (left, right) = (NumberConversions.Convert(left, common, false), NumberConversions.Convert(right, common, false));
+        }
+
+        return left is ObjectValue own && machine.Program.EqualsOf(own.Type) is not null
+            ? machine.Equality.Equals(left, right)
+            : Arithmetic.Binary(BinaryOperatorKind.Equals, left, right, false) as bool?;
+    }
 }
 
 internal sealed class UnaryOperator(UnaryOperatorKind kind, bool isChecked, TypeKey result) : Instruction
@@ -41,7 +105,7 @@ internal sealed class UnaryOperator(UnaryOperatorKind kind, bool isChecked, Type
     {
         var operand = frame.Pop();
         var known = operand is null && result.Shape == TypeShape.Nullable ? null : Arithmetic.Unary(kind, EnumValue.NumberOf(operand), isChecked) ?? Opens.Of(frame.Resolve(result), machine);
-        frame.Push(operand is EnumValue own && known is not OpenValue ? new EnumValue(own.Type, Arithmetic.ConvertTo(known!, own.Type.Element!.Shape, isChecked)!) : known);
+        frame.Push(operand is EnumValue own && known is not OpenValue ? new EnumValue(own.Type, NumberConversions.Convert(known!, own.Type.Element!.Shape, isChecked)!) : known);
     }
 }
 
@@ -64,7 +128,7 @@ internal sealed class ConvertNumber(TypeKey to, bool isChecked) : Instruction
         if (number is not IConvertible)
             return value;
         var shape = to is { Shape: TypeShape.Enum } ? to.Element!.Shape : to.Shape;
-        if (Arithmetic.ConvertTo(number, shape, isChecked) is not { } converted)
+        if (NumberConversions.Convert(number, shape, isChecked) is not { } converted)
             return new OpenValue(to);
         return to.Shape == TypeShape.Enum ? new EnumValue(to, converted) : converted;
     }
@@ -109,17 +173,62 @@ internal static class TypeTests
         {
             null => false,
             OpenValue => null,
-            ObjectValue own => type.Shape == TypeShape.User ? machine.Program.IsOfType(own.Type.Id, type.Id) : type.Id is "object" ? true : machine.Program.IsOfType(own.Type.Id, type.Id),
-            TextValue => type.Shape == TypeShape.String || type.Id is "object" ? true : type.IsReference && type.Shape == TypeShape.Other ? null : false,
-            EnumValue own => type.Shape == TypeShape.Enum ? own.Type.Id == type.Id : type.Id is "object" or "System.Enum" or "System.ValueType" ? true : type.IsReference ? null : false,
+            ObjectValue own => type.Id is "object" || machine.Program.IsOfType(own.Type.Id, type.Shape == TypeShape.User || type.Arguments.Count == 0 ? type.Id : type.Definition) && HasArguments(own, type, machine),
             _ when type.Id is "object" => true,
+            TextValue => type.Shape == TypeShape.String ? true : type is { IsReference: true, Shape: TypeShape.Other } ? null : false,
+            ArrayValue array when type.Shape == TypeShape.Array => IsArray(array, type),
+            TupleValue tuple when type.Shape == TypeShape.Tuple => IsTuple(tuple, type, machine),
+            ExceptionValue thrown => machine.Program.IsException(thrown.Type, type.Id),
+            EnumValue own => type.Shape == TypeShape.Enum ? own.Type.Id == type.Id : type.Id is "System.Enum" or "System.ValueType" ? true : type is { IsReference: true, Shape: TypeShape.Other } ? null : false,
             _ when type.Host is { } host => host.IsInstanceOfType(value),
             _ when ShapeOf(value) is { } shape => type.Shape == TypeShape.Other ? null : shape == type.Shape,
-            _ => null,
+            // What the framework made is none of the primitive or of the user's own types.
+            _ => type.Shape is TypeShape.Other or TypeShape.Parameter || (type.Shape == ShapeOfMade(value)) ? null : false,
         };
     }
 
-    private static TypeShape? ShapeOf(object value) => value switch
+    private static TypeShape? ShapeOfMade(object? value) => value switch
+    {
+        IStretch => TypeShape.Array,
+        TupleValue => TypeShape.Tuple,
+        _ => null,
+    };
+
+    // Arrays of references may stand in for arrays of what their items derive from.
+    private static bool? IsArray(ArrayValue array, TypeKey type)
+    {
+        if (type.Rank != array.Lengths.Length)
+            return false;
+        return array.ItemType is not { } item || type.Element is not { } wanted ? null
+            : item.Equals(wanted) || (item.IsReference && wanted.Id == "object") ? true
+            : item.IsReference && wanted.IsReference ? null
+            : false;
+    }
+
+    private static bool? IsTuple(TupleValue tuple, TypeKey type, Machine machine)
+    {
+        if (tuple.Items.Length != type.Arguments.Count)
+            return false;
+        var all = tuple.Items.Select((item, index) => item is null ? null : Is(item, type.Arguments[index], machine)).ToList();
+        return all.Contains(false) ? false : all.Contains(null) || type.Arguments.Any(argument => argument.IsReference && argument.Shape != TypeShape.String) ? null : true;
+    }
+
+    // A generic type is only the same with the same arguments.
+    private static bool HasArguments(ObjectValue own, TypeKey type, Machine machine)
+    {
+        if (type.Arguments.Count == 0 || own.TypeArguments is null)
+            return true;
+        var parameters = machine.Program.ParametersOf(type.Definition);
+        for (var i = 0; i < parameters.Count && i < type.Arguments.Count; i++)
+        {
+            if (own.TypeArguments.TryGetValue(parameters[i], out var known) && !known.Equals(type.Arguments[i]))
+                return false;
+        }
+
+        return true;
+    }
+
+    public static TypeShape? ShapeOf(object? value) => value switch
     {
         bool => TypeShape.Bool,
         char => TypeShape.Char,

@@ -1,6 +1,6 @@
 namespace Condyle.Analyzers.Reading;
 
-/// <summary>An item from the end, or a stretch, of the array, list or text on the stack.</summary>
+/// <summary>An item from the end, or a stretch, of the array, span, list or text on the stack.</summary>
 internal sealed class PartOf(TypeKey type) : Instruction
 {
     public override void Run(Machine machine, Frame frame)
@@ -8,24 +8,25 @@ internal sealed class PartOf(TypeKey type) : Instruction
         var part = frame.Pop();
         var whole = frame.Pop();
         machine.Calls.Observe(whole);
-        frame.Push(Take(whole, part) ?? Opens.Of(type, machine));
+        frame.Push(Take(whole, part) ?? Opens.Of(frame.Resolve(type), machine));
     }
 
-    private static object? Take(object? whole, object? part)
+    /// <summary>How many items the value on the stack has; none when that isn't known.</summary>
+    public static int? CountOf(object? whole) => whole switch
+    {
+        IStretch items => items.Length,
+        ListValue { IsOpen: false } list => list.Items.Count,
+        TextValue text when text.TryKnown(out var known) => known.Length,
+        _ => null,
+    };
+
+    public static object? Take(object? whole, object? part)
     {
         Fields.ThrowIfNull(whole);
-        var known = "";
-        int? length = whole switch
-        {
-            ArrayValue array => array.Items.Length,
-            ListValue { IsOpen: false } list => list.Items.Count,
-            TextValue text when text.TryKnown(out known) => known.Length,
-            _ => null,
-        };
-        if (length is not { } count)
+        if (CountOf(whole) is not { } count)
             return null;
         if (part is not RangeValue range)
-            return Arithmetic.AsIndex(part, count) is { } at ? Item(whole!, known, Checked(at, count - 1)) : null;
+            return Arithmetic.AsIndex(part, count) is { } at ? Item(whole!, Checked(at, count - 1)) : null;
         var start = Checked(range.Start.Of(count), count);
         var taken = Checked(range.End.Of(count), count) - start;
         if (taken < 0)
@@ -33,20 +34,47 @@ internal sealed class PartOf(TypeKey type) : Instruction
         Budget.Current.Make(taken);
         return whole switch
         {
-            TextValue text => new TextValue(known.Substring(start, taken), [], text.Origins),
+            TextValue text => new TextValue(text.ToString().Substring(start, taken), [], text.Origins),
             ListValue list => new ListValue(list.Kind, list.Items.GetRange(start, taken)),
+            SpanValue span => new SpanValue(span.Items, span.Start + start, taken),
             _ => new ArrayValue([.. ((ArrayValue)whole!).Items.Skip(start).Take(taken)]),
         };
     }
 
-    private static object? Item(object whole, string known, int at) => whole switch
+    private static object? Item(object whole, int at) => whole switch
     {
-        ArrayValue array => array.Items[at],
+        IStretch items => items.Items[items.Start + at],
         ListValue list => list.Items[at],
-        _ => known[at],
+        _ => whole.ToString()![at],
     };
 
     private static int Checked(int index, int most) => index >= 0 && index <= most ? index : throw OutOfRange();
 
     private static ThrownByCode OutOfRange() => new("System.ArgumentOutOfRangeException", "There is no such item.");
+}
+
+/// <summary>Puts the number of items of what lies on the stack in its place.</summary>
+internal sealed class CountOf : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var whole = frame.Pop();
+        machine.Calls.Observe(whole);
+        frame.Push(PartOf.CountOf(whole) is { } count ? count : new OpenValue(new TypeKey("int", TypeShape.Int32)));
+    }
+}
+
+/// <summary>Stores the value on the stack as the item at the index below it, of the span or list below that.</summary>
+internal sealed class StorePart : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var value = frame.Pop();
+        var index = frame.Pop();
+        var whole = frame.Pop();
+        if (Elements.CellOf(whole, index) is { } cell)
+            machine.Write(cell.Items, cell.Index, value);
+        else
+            CollectionCalls.SetItem(machine, whole, index, value);
+    }
 }

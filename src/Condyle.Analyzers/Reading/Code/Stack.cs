@@ -131,6 +131,18 @@ internal sealed class StoreThrough(int slot, bool isShared) : Instruction
     }
 }
 
+/// <summary>Loads what lies at the place on the stack.</summary>
+internal sealed class LoadPlace : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(frame.Pop() is Cell cell ? cell.Items[cell.Index] : OpenValue.Any);
+}
+
+/// <summary>Pushes a type.</summary>
+internal sealed class PushType(TypeKey type) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(frame.Resolve(type));
+}
+
 /// <summary>Makes the text of an interpolation or concatenation from the parts on the stack; literals have no hole.</summary>
 internal sealed class JoinText(IReadOnlyList<Hole?> holes, Seam? seam) : Instruction
 {

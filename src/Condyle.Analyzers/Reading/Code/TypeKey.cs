@@ -37,12 +37,15 @@ internal enum TypeShape
 }
 
 /// <summary>A type without its symbol, so that lowered code can outlive the compilation that it came from.</summary>
-internal sealed class TypeKey(string id, TypeShape shape)
+internal sealed class TypeKey(string id, TypeShape shape) : IEquatable<TypeKey>
 {
     /// <summary>The full name, with type arguments; a type parameter's name.</summary>
     public string Id { get; } = id;
 
     public TypeShape Shape { get; } = shape;
+
+    /// <summary>The full name with type arguments also where <see cref="Id"/> has none.</summary>
+    public string FullId => Shape == TypeShape.User && Arguments.Count > 0 ? $"{Id}<{string.Join(",", Arguments.Select(argument => argument.FullId))}>" : Id;
 
     /// <summary>An enum's or nullable's underlying type, an array's element type.</summary>
     public TypeKey? Element { get; init; }
@@ -53,6 +56,9 @@ internal sealed class TypeKey(string id, TypeShape shape)
     /// <summary>A tuple's element types, a generic type's arguments.</summary>
     public IReadOnlyList<TypeKey> Arguments { get; init; } = [];
 
+    /// <summary>How many dimensions an array has.</summary>
+    public int Rank { get; init; } = 1;
+
     /// <summary>Whether an enum's members can be put together.</summary>
     public bool IsFlags { get; init; }
 
@@ -61,7 +67,10 @@ internal sealed class TypeKey(string id, TypeShape shape)
     /// <summary>The type of Condyle or of <c>System.Numerics</c> itself.</summary>
     public Type? Host { get; init; }
 
-    /// <summary>The name as the code writes it, without namespace and type arguments.</summary>
+    /// <summary>The id of the type's definition, by which a compilation finds it.</summary>
+    public string Definition { get; init; } = id;
+
+    /// <summary>The name, without namespace and type arguments.</summary>
     public string Name { get; init; } = id;
 
     /// <summary>Whether a type parameter is part of it, so that what it stands for has to be put in.</summary>
@@ -95,8 +104,17 @@ internal sealed class TypeKey(string id, TypeShape shape)
             IsReference = IsReference,
             Host = Host,
             Name = Name,
+            Definition = Definition,
+            Rank = Rank,
+            IsFlags = IsFlags,
         };
     }
+
+    public bool Equals(TypeKey? other) => other is not null && other.FullId == FullId;
+
+    public override bool Equals(object? other) => Equals(other as TypeKey);
+
+    public override int GetHashCode() => FullId.GetHashCode();
 
     public override string ToString() => Id;
 }

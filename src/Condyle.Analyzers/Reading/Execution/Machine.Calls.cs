@@ -15,8 +15,8 @@ internal sealed partial class Machine
             return;
         }
 
-        if (method.IsStatic)
-            StaticsOf(method.ContainingType);
+        if (method is { IsStatic: true, Owner: { } owner })
+            Use(caller.Resolve(owner)!);
         var typeArguments = TypeArgumentsOf(method, self, caller);
         if (!body.IsIterator && !body.IsAsync)
         {

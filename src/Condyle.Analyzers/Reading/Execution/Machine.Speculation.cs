@@ -6,6 +6,9 @@ internal sealed partial class Machine
     private int speculation;
     private int scopes;
 
+    /// <summary>Whether what is being read may not happen.</summary>
+    public bool IsSpeculating => speculation > 0;
+
     private enum End
     {
         Joined,

@@ -7,7 +7,6 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
 {
     private readonly Dictionary<OpenValue, object?> decided = [];
     private readonly Dictionary<(object Owner, string Member), object?> openMembers = [];
-    private readonly HashSet<string> initialised = [];
     private int depth;
     private int nesting;
     private Frame? top;
@@ -27,8 +26,6 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     public CallRecords Calls { get; } = new();
 
     public PlaceTable Places { get; } = new();
-
-    public Dictionary<string, object?[]> Statics { get; } = [];
 
     /// <summary>The last stretch of source that was executed.</summary>
     public Origin? LastPlace { get; private set; }
@@ -122,18 +119,48 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
         top = frame.Caller;
     }
 
-    /// <summary>The items of an iterator; each enumeration runs it anew.</summary>
+    /// <summary>Whether the reading was given up, so that nothing more may run.</summary>
+    public bool HasStopped { get; private set; }
+
+    /// <summary>The items of an iterator; each enumeration runs it anew. Who leaves it early still has its final parts run.</summary>
     public IEnumerable<object?> Iterate(Func<Frame> start)
     {
         var frame = start();
-        while (true)
+        try
         {
-            frame.IsDone = false;
-            frame.HasYielded = false;
+            while (true)
+            {
+                frame.IsDone = false;
+                frame.HasYielded = false;
+                RunToEnd(frame);
+                if (!frame.HasYielded)
+                    yield break;
+                yield return frame.Result;
+            }
+        }
+        finally
+        {
+            if (frame.HasYielded && !HasStopped)
+                Abandon(frame);
+        }
+    }
+
+    private void Abandon(Frame frame)
+    {
+        frame.HasYielded = false;
+        var left = new ThrownByCode("", "An iterator was left.");
+        if (Handle(left, frame) is not { } target)
+            return;
+        frame.IsDone = false;
+        frame.RestoreStack([left]);
+        frame.Position = target;
+        try
+        {
             RunToEnd(frame);
-            if (!frame.HasYielded)
-                yield break;
-            yield return frame.Result;
+        }
+        catch (ThrownByCode thrown) when (ReferenceEquals(thrown, left))
+        {
+            // Its final parts have run; nobody waits for more.
         }
     }
 
@@ -158,11 +185,12 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
             }
             catch (ThrownByCode thrown)
             {
-                NotePlace();
+                thrown.Place ??= Here;
                 Unwind(thrown, frame);
             }
             catch (ReadingStopped)
             {
+                HasStopped = true;
                 NotePlace();
                 throw;
             }
@@ -197,15 +225,11 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     {
         for (var frame = top; frame is not null; frame = frame.Caller)
         {
-            var at = frame.Position - 1;
-            foreach (var handler in frame.Body.Handlers)
+            if (Handle(thrown, frame) is { } target)
             {
-                if (at < handler.Start.Position || at >= handler.End.Position || !Catches(handler, thrown))
-                    continue;
-                LastPlace = null;
                 top = frame;
                 frame.RestoreStack([thrown]);
-                frame.Position = handler.Target.Position;
+                frame.Position = target;
                 return;
             }
 
@@ -224,6 +248,19 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
         }
 
         throw thrown;
+    }
+
+    // Where in a frame an exception is handled.
+    private int? Handle(ThrownByCode thrown, Frame frame)
+    {
+        var at = frame.Position - 1;
+        foreach (var handler in frame.Body.Handlers)
+        {
+            if (handler.Covers(at) && Catches(handler, thrown))
+                return handler.Target.Position;
+        }
+
+        return null;
     }
 
     private bool Catches(Handler handler, ThrownByCode thrown) =>
@@ -265,25 +302,5 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
         if (!openMembers.TryGetValue((owner, member), out var value))
             openMembers[(owner, member)] = value = Opens.Of(type, this, canFork: true);
         return value;
-    }
-
-    /// <summary>Runs a type's static initialisers before its first use.</summary>
-    public object?[] StaticsOf(string type)
-    {
-        var layout = Program.StaticsOf(type);
-        if (!Statics.TryGetValue(type, out var values))
-        {
-            Statics[type] = values = new object?[layout.Fields.Count];
-            for (var i = 0; i < values.Length; i++)
-                values[i] = Program.IsRead(type) ? Defaults.Of(layout.FieldTypes[i], this) : Opens.Of(layout.FieldTypes[i], this);
-        }
-
-        if (initialised.Add(type))
-        {
-            foreach (var body in Program.StaticInitialisersOf(type))
-                Call(body, null, []);
-        }
-
-        return values;
     }
 }

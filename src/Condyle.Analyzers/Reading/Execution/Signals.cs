@@ -3,6 +3,9 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>An exception of the code that is read, on its way to whoever catches it.</summary>
 internal sealed class ThrownByCode(string type, string message, object? value = null) : Exception(message)
 {
+    /// <summary>Where it was thrown.</summary>
+    public Origin? Place { get; set; }
+
     /// <summary>The full name of the exception's type.</summary>
     public string Type { get; } = type;
 

@@ -73,72 +73,32 @@ internal static class Arithmetic
         }
     }
 
-    public static object? Unary(UnaryOperatorKind kind, object? operand, bool isChecked) => (kind, operand) switch
-    {
-        (UnaryOperatorKind.Not, bool value) => !value,
-        (UnaryOperatorKind.Not, OpenValue open) => open.NegationOf ?? (object)new OpenValue(open.Type) { NegationOf = open },
-        (UnaryOperatorKind.Plus, _) => operand,
-        (UnaryOperatorKind.Minus, int value) => isChecked ? checked(-value) : unchecked(-value),
-        (UnaryOperatorKind.Minus, long value) => isChecked ? checked(-value) : unchecked(-value),
-        (UnaryOperatorKind.Minus, float value) => -value,
-        (UnaryOperatorKind.Minus, double value) => -value,
-        (UnaryOperatorKind.Minus, decimal value) => -value,
-        (UnaryOperatorKind.BitwiseNegation, int value) => ~value,
-        (UnaryOperatorKind.BitwiseNegation, long value) => ~value,
-        (UnaryOperatorKind.BitwiseNegation, uint value) => ~value,
-        (UnaryOperatorKind.BitwiseNegation, ulong value) => ~value,
-        _ => null,
-    };
-
-    /// <summary>A value of another primitive type; none when it can't be told.</summary>
-    public static object? ConvertTo(object value, TypeShape to, bool isChecked)
+    public static object? Unary(UnaryOperatorKind kind, object? operand, bool isChecked)
     {
         try
         {
-            if (value is float or double && to is not (TypeShape.Single or TypeShape.Double or TypeShape.Decimal))
+            return (kind, operand) switch
             {
-                var real = Convert.ToDouble(value, CultureInfo.InvariantCulture);
-                if (double.IsNaN(real) || Math.Abs(real) >= 9.2e18)
-                    return isChecked ? throw new OverflowException() : null;
-                value = decimal.Truncate((decimal)real);
-                isChecked = true;
-            }
-
-            if (value is char character)
-                value = (int)character;
-            return to switch
-            {
-                TypeShape.Char => (char)(ushort)Whole(value, isChecked, ushort.MinValue, ushort.MaxValue, v => unchecked((ushort)v)),
-                TypeShape.SByte => (sbyte)Whole(value, isChecked, sbyte.MinValue, sbyte.MaxValue, v => unchecked((sbyte)v)),
-                TypeShape.Byte => (byte)Whole(value, isChecked, byte.MinValue, byte.MaxValue, v => unchecked((byte)v)),
-                TypeShape.Int16 => (short)Whole(value, isChecked, short.MinValue, short.MaxValue, v => unchecked((short)v)),
-                TypeShape.UInt16 => (ushort)Whole(value, isChecked, ushort.MinValue, ushort.MaxValue, v => unchecked((ushort)v)),
-                TypeShape.Int32 => (int)Whole(value, isChecked, int.MinValue, int.MaxValue, v => unchecked((int)v)),
-                TypeShape.UInt32 => (uint)Whole(value, isChecked, uint.MinValue, uint.MaxValue, v => unchecked((uint)v)),
-                TypeShape.Int64 => value is ulong big && !isChecked ? unchecked((long)big) : Convert.ToInt64(value, CultureInfo.InvariantCulture),
-                TypeShape.UInt64 => value is ulong ? value : isChecked ? Convert.ToUInt64(value, CultureInfo.InvariantCulture) : unchecked((ulong)Convert.ToInt64(value, CultureInfo.InvariantCulture)),
-                TypeShape.Single => Convert.ToSingle(value, CultureInfo.InvariantCulture),
-                TypeShape.Double => Convert.ToDouble(value, CultureInfo.InvariantCulture),
-                TypeShape.Decimal => Convert.ToDecimal(value, CultureInfo.InvariantCulture),
+                (UnaryOperatorKind.Not, bool value) => !value,
+                (UnaryOperatorKind.Not, OpenValue open) => open.NegationOf ?? (object)new OpenValue(open.Type) { NegationOf = open },
+                (UnaryOperatorKind.Plus, not OpenValue) => operand,
+                (UnaryOperatorKind.Minus, int value) => isChecked ? checked(-value) : unchecked(-value),
+                (UnaryOperatorKind.Minus, long value) => isChecked ? checked(-value) : unchecked(-value),
+                (UnaryOperatorKind.Minus, float value) => -value,
+                (UnaryOperatorKind.Minus, double value) => -value,
+                (UnaryOperatorKind.Minus, decimal value) => -value,
+                (UnaryOperatorKind.BitwiseNegation, int value) => ~value,
+                (UnaryOperatorKind.BitwiseNegation, sbyte or byte or short or ushort) => ~((IConvertible)operand!).ToInt32(CultureInfo.InvariantCulture),
+                (UnaryOperatorKind.BitwiseNegation, long value) => ~value,
+                (UnaryOperatorKind.BitwiseNegation, uint value) => ~value,
+                (UnaryOperatorKind.BitwiseNegation, ulong value) => ~value,
                 _ => null,
             };
         }
         catch (OverflowException)
         {
-            return isChecked ? throw new ThrownByCode("System.OverflowException", "A conversion left the range of its type.") : null;
+            throw new ThrownByCode("System.OverflowException", "A checked calculation left the range of its type.");
         }
-        catch (InvalidCastException)
-        {
-            return null;
-        }
-    }
-
-    private static long Whole(object value, bool isChecked, long least, long greatest, Func<long, long> wrap)
-    {
-        var whole = value is ulong big ? unchecked((long)big) : Convert.ToInt64(value, CultureInfo.InvariantCulture);
-        if (isChecked && (whole < least || whole > greatest))
-            throw new OverflowException();
-        return wrap(whole);
     }
 
     private static bool IsSmall(IConvertible value) => value is char or byte or sbyte or short or ushort or int;

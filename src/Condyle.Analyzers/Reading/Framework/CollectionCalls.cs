@@ -7,7 +7,7 @@ internal static class CollectionCalls
     private const int ItemsMovedInAStep = 512;
     private const int ItemsComparedInAStep = 4;
     private static readonly string[] Readers =
-        [Space + "List.", Space + "IReadOnlyList.", Space + "IList.", Space + "ICollection.", Space + "IReadOnlyCollection.", "System.Array.", "System.Span.", "System.ReadOnlySpan.", Space + "HashSet.", Space + "Queue.", Space + "Stack.", "System.Collections.Immutable.ImmutableArray."];
+        [Space + "List.", Space + "IReadOnlyList.", Space + "IList.", Space + "ICollection.", Space + "IReadOnlyCollection.", "System.Array.", Space + "HashSet.", Space + "Queue.", Space + "Stack.", "System.Collections.Immutable.ImmutableArray."];
 
     public static void Register()
     {
@@ -72,7 +72,7 @@ internal static class CollectionCalls
 
     private static object? CountOf(object? collection) => collection switch
     {
-        ArrayValue array => array.Items.Length,
+        IStretch stretch => stretch.Length,
         ListValue { IsOpen: false } list => list.Items.Count,
         MapValue { IsOpen: false } map => map.Entries.Count,
         System.Collections.ICollection known => known.Count,
@@ -81,14 +81,14 @@ internal static class CollectionCalls
 
     private static object? Item(object? collection, object? index) => collection switch
     {
-        ArrayValue => Elements.CellOf(collection, index) is { } cell ? cell.Items[cell.Index] : OpenValue.Any,
+        IStretch => Elements.CellOf(collection, index) is { } cell ? cell.Items[cell.Index] : OpenValue.Any,
         ListValue { IsOpen: false } list when Arithmetic.AsIndex(index, list.Items.Count) is { } at => list.Items[Check(at, list.Items.Count)],
         _ => OpenValue.Any,
     };
 
-    private static object? SetItem(Machine machine, object? collection, object? index, object? value)
+    public static object? SetItem(Machine machine, object? collection, object? index, object? value)
     {
-        if (collection is ArrayValue && Elements.CellOf(collection, index) is { } cell)
+        if (collection is IStretch && Elements.CellOf(collection, index) is { } cell)
         {
             machine.Write(cell.Items, cell.Index, value);
             return null;

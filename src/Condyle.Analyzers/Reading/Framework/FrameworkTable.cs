@@ -22,6 +22,9 @@ internal static class FrameworkTable
         CollectionCalls.Register();
         MapCalls.Register();
         QueryCalls.Register();
+        ArrayCalls.Register();
+        GenericMathCalls.Register();
+        TaskCalls.Register();
         OtherCalls.Register();
     }
 

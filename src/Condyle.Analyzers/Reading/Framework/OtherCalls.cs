@@ -16,26 +16,26 @@ internal static class OtherCalls
         foreach (var type in Numbers)
         {
             FrameworkTable.Open(type + "ToString", (machine, arguments) => ToText(machine, arguments));
-            FrameworkTable.Pure(type + "Equals", arguments => KnownEquality.Same.Equals(arguments[arguments.Length - 2], arguments[arguments.Length - 1]));
+            FrameworkTable.Open(type + "Equals", (machine, arguments) => arguments.All(KnownEquality.IsKnown) ? machine.Equality.Equals(arguments[arguments.Length - 2], arguments[arguments.Length - 1]) : null);
         }
 
         FrameworkTable.Open("System.Object.ReferenceEquals", (_, arguments) => arguments.All(argument => argument is not OpenValue) ? ReferenceEquals(arguments[0], arguments[1]) : null);
         FrameworkTable.Open("System.Object..ctor", (_, _) => new object());
         FrameworkTable.Open("System.Nullable.get_HasValue", (_, arguments) => arguments[0] is OpenValue ? null : arguments[0] is not null);
-        FrameworkTable.Open("System.Nullable.get_Value", (_, arguments) => arguments[0]);
-        FrameworkTable.Open("System.Nullable.GetValueOrDefault", (_, arguments) => arguments[0] ?? (arguments.Length > 1 ? arguments[1] : null));
+        FrameworkTable.Overloaded("System.Nullable.GetValueOrDefault", (machine, arguments, method) => arguments[0] ?? (arguments.Length > 1 ? arguments[1] : Defaults.Of(method.Returns, machine)));
+        FrameworkTable.Open("System.Nullable.get_Value", (_, arguments) => arguments[0] ?? throw new ThrownByCode("System.InvalidOperationException", "A nullable value was asked for that isn't there."));
         FrameworkTable.Pure("System.Char.IsDigit", arguments => arguments[0] is char character ? char.IsDigit(character) : null);
         FrameworkTable.Pure("System.Char.IsLetter", arguments => arguments[0] is char character ? char.IsLetter(character) : null);
         FrameworkTable.Pure("System.Char.ToUpperInvariant", arguments => arguments[0] is char character ? char.ToUpperInvariant(character) : null);
         FrameworkTable.Pure("System.Char.ToLowerInvariant", arguments => arguments[0] is char character ? char.ToLowerInvariant(character) : null);
 
-        FrameworkTable.Open("System.Exception.get_Message", (_, arguments) => arguments[0] switch
-        {
-            ExceptionValue thrown => thrown.Message,
-            ObjectValue own when own.Type.IndexOf(ExceptionValue.MessageField) is >= 0 and var field => own.Fields[field] ?? TextValue.Open,
-            _ => TextValue.Open,
-        });
+        FrameworkTable.Open("System.Exception.get_Message", (_, arguments) => ExceptionValue.Of(arguments[0])?.Message ?? TextValue.Open);
+        FrameworkTable.Open("System.Exception.get_InnerException", (_, arguments) => ExceptionValue.Of(arguments[0]) is { } known ? known.Inner : OpenValue.Any);
+        FrameworkTable.Open("System.ArgumentException.get_Message", (_, arguments) => ExceptionValue.Of(arguments[0])?.Message ?? TextValue.Open);
+        FrameworkTable.Open("System.ArgumentException.get_ParamName", (_, arguments) => ExceptionValue.Of(arguments[0]) is { } known ? known.Parameter : TextValue.Open);
 
+        foreach (var type in new[] { "System.Delegate", "System.MulticastDelegate", "System.Action", "System.Func" })
+            FrameworkTable.Open(type + ".GetInvocationList", (_, arguments) => arguments[0] is FunctionValue function ? new ArrayValue([.. function.Parts]) : OpenValue.Any);
         FrameworkTable.Open("System.Index.op_Implicit", (_, arguments) => Arithmetic.AsIndex(arguments[0]) is { } index ? new IndexValue(index, FromEnd: false) : OpenValue.Any);
 
         // Writing to the console or a debugger changes nothing of a rig.

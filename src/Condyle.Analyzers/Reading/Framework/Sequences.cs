@@ -67,22 +67,54 @@ internal static class Sequences
         return value switch
         {
             SequenceValue lazy => lazy,
-            ArrayValue array => OfArray(array),
+            IStretch stretch => OfStretch(stretch),
             ListValue { IsOpen: false } list => OfList(list),
             MapValue { IsOpen: false } map => map.Entries.Select(entry => (object?)new TupleValue([entry.Key, entry.Value], isPair: true)).ToList(),
             TextValue text => text.TryKnown(out var known) ? known.Select(character => (object?)character) : null,
             IHandle handle and IEnumerable items => machine.Draft.IsOpen(handle.Id) ? null : items.Cast<object?>(),
             IEnumerable items => items.Cast<object?>(),
-            ObjectValue own => machine.Program.EnumeratorOf(own.Type) is { } body && machine.Call(body, own, []) is not ObjectValue and var enumerator ? ItemsOf(enumerator, machine) : null,
+            ObjectValue own => OfObject(own, machine),
             _ => null,
         };
     }
 
-    private static IEnumerable<object?> OfArray(ArrayValue array)
+    // An object hands out an enumerator: an iterator's items, or an object that moves on and has a current item.
+    private static IEnumerable<object?>? OfObject(ObjectValue own, Machine machine)
     {
-        for (var i = 0; i < array.Items.Length; i++)
-            yield return array.Items[i];
+        if (machine.Program.MoverOf(own.Type) is { } mover)
+            return Moved(own, mover, machine);
+        if (machine.Program.EnumeratorOf(own.Type) is not { } body)
+            return null;
+        return machine.Call(body, own, []) switch
+        {
+            ObjectValue enumerator => machine.Program.MoverOf(enumerator.Type) is { } moves ? Moved(enumerator, moves, machine) : null,
+            var items => ItemsOf(items, machine),
+        };
     }
+
+    private static IEnumerable<object?> Moved(ObjectValue enumerator, (CodeBody MoveNext, CodeBody? Current, string Field, CodeBody? Dispose) mover, Machine machine)
+    {
+        try
+        {
+            while (machine.Decide(machine.Call(mover.MoveNext, enumerator, [])) switch { bool moved => moved, _ => throw new SequenceIsOpen("how many items there are isn't known") })
+                yield return mover.Current is { } current ? machine.Call(current, enumerator, []) : Fields.CellOf(enumerator, mover.Field) is { } cell ? cell.Items[cell.Index] : OpenValue.Any;
+        }
+        finally
+        {
+            if (mover.Dispose is { } dispose && !machine.HasStopped)
+                machine.Call(dispose, enumerator, []);
+        }
+    }
+
+    private static IEnumerable<object?> OfStretch(IStretch stretch)
+    {
+        for (var i = 0; i < stretch.Length; i++)
+            yield return stretch.Items[stretch.Start + i];
+    }
+
+    /// <summary>The places of a value's items, for a loop that changes them.</summary>
+    public static IEnumerable<object?>? CellsOf(object? value) =>
+        value is IStretch stretch ? Enumerable.Range(stretch.Start, stretch.Length).Select(at => (object?)new Cell(stretch.Items, at)) : null;
 
     private static IEnumerable<object?> OfList(ListValue list)
     {

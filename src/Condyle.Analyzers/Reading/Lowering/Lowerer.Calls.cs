@@ -34,11 +34,18 @@ internal sealed partial class Lowerer
             return;
         }
 
+        if (method is { IsPartialDefinition: true, PartialImplementationPart: null })
+        {
+            // Nobody wrote it, so the compiler leaves the call out.
+            Emit(new PushConstant(null));
+            return;
+        }
+
         if (!method.IsStatic)
             Value(call.Instance);
         var arguments = PushArguments(call.Arguments);
         var isBase = call.Instance is IInstanceReferenceOperation && call.Instance.Syntax is BaseExpressionSyntax;
-        EmitCall(method, arguments.Count, arguments.Order, call.Syntax, arguments.Sources, isBase);
+        EmitCall(method, arguments.Count, arguments.Order, call.Syntax, arguments.Sources, isBase, call.ConstrainedToType);
     }
 
     /// <summary>Pushes arguments in the order of the source; the compiler's file and line are left out.</summary>
@@ -50,7 +57,19 @@ internal sealed partial class Lowerer
         {
             var parameter = argument.Parameter;
             if (parameter is not null && IsCallerInformation(parameter))
-                continue;
+            {
+                if (TypeKeys.Of(parameter.ContainingType).Shape == TypeShape.Condyle)
+                    continue;
+                // Where a file lies differs from machine to machine.
+                if (argument.ArgumentKind == ArgumentKind.DefaultValue && parameter.Type.SpecialType == SpecialType.System_String)
+                {
+                    Emit(new PushConstant(TextValue.Open));
+                    ordinals.Add(parameter.Ordinal);
+                    sources[parameter.Ordinal] = null;
+                    continue;
+                }
+            }
+
             if (parameter?.RefKind is RefKind.Ref or RefKind.Out)
                 Place(argument.Value);
             else if (argument is { ArgumentKind: ArgumentKind.DefaultValue, Value.ConstantValue: { HasValue: true, Value: string text } })
@@ -69,12 +88,14 @@ internal sealed partial class Lowerer
         parameter.IsOptional && parameter.GetAttributes().Any(attribute => attribute.AttributeClass?.Name is "CallerFilePathAttribute" or "CallerLineNumberAttribute");
 
     /// <summary>Emits the call of a method whose receiver and arguments lie on the stack.</summary>
-    private void EmitCall(IMethodSymbol method, int count, int[]? order, SyntaxNode syntax, IEnumerable<SyntaxNode?> sources, bool isBase = false) =>
-        Emit(CallOf(method, count, order, syntax, sources, isBase));
+    private void EmitCall(IMethodSymbol method, int count, int[]? order, SyntaxNode syntax, IEnumerable<SyntaxNode?> sources, bool isBase = false, ITypeSymbol? on = null) =>
+        Emit(CallOf(method, count, order, syntax, sources, isBase, on));
 
-    private Instruction CallOf(IMethodSymbol method, int count, int[]? order, SyntaxNode syntax, IEnumerable<SyntaxNode?> sources, bool isBase = false)
+    private Instruction CallOf(IMethodSymbol method, int count, int[]? order, SyntaxNode syntax, IEnumerable<SyntaxNode?> sources, bool isBase = false, ITypeSymbol? on = null)
     {
         var reference = TypeKeys.MethodOf(method);
+        if (on is not null && method.IsStatic)
+            reference = reference with { On = TypeKeys.Of(on) };
         var hasReceiver = !method.IsStatic && method.MethodKind != MethodKind.Constructor;
         if (TypeKeys.Of(method.ContainingType).Shape == TypeShape.Condyle)
         {
@@ -87,6 +108,8 @@ internal sealed partial class Lowerer
             };
         }
 
+        if (method is { IsImplicitlyDeclared: true, Name: "ToString" or "Equals" or "GetHashCode" })
+            return new FrameworkCall(reference with { ContainingType = "System.Object", IsDispatched = false }, count, order, hasReceiver);
         if (method.ContainingType is { } type && IsRead(type))
             return new UserCall(isBase ? reference with { IsDispatched = false } : reference, count, order, pushesResult: true);
         return new FrameworkCall(reference, count, order, hasReceiver);
@@ -193,36 +216,128 @@ internal sealed partial class Lowerer
 
     private void Array(IArrayCreationOperation array)
     {
-        if (array.DimensionSizes.Length != 1 || array.Initializer?.ElementValues.Any(value => value is IArrayInitializerOperation) == true)
-        {
-            Emit(new Unread("an array of several dimensions", KeyOf(array)));
-            return;
-        }
-
         if (array.Initializer is { } initializer)
         {
-            foreach (var value in initializer.ElementValues)
-                CopiedValue(value);
-            Emit(new MakeArray(initializer.ElementValues.Length));
+            var count = 0;
+            Items(initializer);
+            Emit(new MakeArray(count, TypeKeys.Of((array.Type as IArrayTypeSymbol)?.ElementType), array.DimensionSizes.Length == 1 ? null : [.. LengthsOf(initializer)]));
+
+            void Items(IArrayInitializerOperation row)
+            {
+                foreach (var value in row.ElementValues)
+                {
+                    if (value is IArrayInitializerOperation inner)
+                    {
+                        Items(inner);
+                        continue;
+                    }
+
+                    CopiedValue(value);
+                    count++;
+                }
+            }
+
             return;
         }
 
-        Value(array.DimensionSizes[0]);
-        Emit(new NewArray(TypeKeys.Of((array.Type as IArrayTypeSymbol)?.ElementType)));
+        foreach (var size in array.DimensionSizes)
+            Value(size);
+        Emit(new NewArray(TypeKeys.Of((array.Type as IArrayTypeSymbol)?.ElementType), array.DimensionSizes.Length));
+    }
+
+    // Memory of the stack is an array that only a span sees.
+    private void OnStack(IOperation allocation)
+    {
+        var type = allocation.SemanticModel?.GetTypeInfo(allocation.Syntax);
+        var item = ItemTypeOf(type?.ConvertedType ?? type?.Type) ?? TypeKeys.Of(null);
+        var initializer = allocation.Syntax switch
+        {
+            StackAllocArrayCreationExpressionSyntax { Initializer: { } given } => given,
+            ImplicitStackAllocArrayCreationExpressionSyntax { Initializer: var given } => given,
+            _ => null,
+        };
+        if (initializer is not null)
+        {
+            foreach (var value in initializer.Expressions)
+                Value(allocation.SemanticModel?.GetOperation(value));
+            Emit(new MakeArray(initializer.Expressions.Count, item));
+        }
+        else
+        {
+            Value(allocation.ChildOperations.FirstOrDefault());
+            Emit(new NewArray(item));
+        }
+
+        Emit(new MakeSpan());
+    }
+
+    private static IEnumerable<int> LengthsOf(IArrayInitializerOperation? rows)
+    {
+        for (; rows is not null; rows = rows.ElementValues.FirstOrDefault() as IArrayInitializerOperation)
+            yield return rows.ElementValues.Length;
     }
 
     private void Collection(ICollectionExpressionOperation collection)
     {
         foreach (var element in collection.Elements)
             CopiedValue(element is ISpreadOperation spread ? spread.Operand : element);
-        var target = TypeKeys.PlainNameOf(collection.Type!) switch
-        {
-            "System.Collections.Generic.HashSet" or "System.Collections.Generic.ISet" => CollectionTarget.Set,
-            "System.Collections.Generic.List" or "System.Collections.Generic.IList" or "System.Collections.Generic.ICollection" => CollectionTarget.List,
-            _ => CollectionTarget.Array,
-        };
-        Emit(new GatherItems([.. collection.Elements.Select(element => element is ISpreadOperation)], target));
+        var name = TypeKeys.PlainNameOf(collection.Type!);
+        var made = collection.ConstructMethod;
+        Emit(new GatherItems([.. collection.Elements.Select(element => element is ISpreadOperation)], ItemTypeOf(collection.Type)));
+        if (IsSpan(collection.Type))
+            Emit(new MakeSpan());
+        else if (made is { MethodKind: MethodKind.Ordinary, IsStatic: true })
+            EmitCall(made, 1, null, collection.Syntax, []);
+        else if (collection.Type is INamedTypeSymbol { TypeKind: not TypeKind.Interface } own && IsRead(own))
+            FillOwn(own, made, collection);
+        else if (name is "System.Collections.Generic.IList" or "System.Collections.Generic.ICollection")
+            EmitFramework("System.Collections.Generic.List", KeyOf(collection));
+        else if (made is not null)
+            EmitFramework(name, KeyOf(collection));
     }
+
+    private static TypeKey? ItemTypeOf(ITypeSymbol? type) => type switch
+    {
+        IArrayTypeSymbol array => TypeKeys.Of(array.ElementType),
+        INamedTypeSymbol { TypeArguments: [var argument] } => TypeKeys.Of(argument),
+        _ => null,
+    };
+
+    // A collection of the framework's is made of the items in one call.
+    private void EmitFramework(string type, TypeKey made) =>
+        Emit(new FrameworkCall(new MethodRef("#ctor", type, ".ctor") { Returns = made, IsStatic = true, TypeArguments = made.Arguments }, 1, null, hasReceiver: false));
+
+    // A collection of the user's own is made empty, and each item added.
+    private void FillOwn(INamedTypeSymbol type, IMethodSymbol? constructor, ICollectionExpressionOperation collection)
+    {
+        var add = Dispatch.BasesOf(type).SelectMany(candidate => candidate.GetMembers("Add")).OfType<IMethodSymbol>().FirstOrDefault(method => method.Parameters.Length == 1);
+        if (constructor is null || add is null)
+        {
+            Emit(new Unread($"'{Shorten(collection.Syntax.ToString())}'", KeyOf(collection)));
+            return;
+        }
+
+        var (items, made, enumerator) = (Temporary(), Temporary(), Temporary());
+        var (head, exit) = (new JumpLabel(), new JumpLabel());
+        Emit(new StoreSlot(items));
+        Emit(new NewUserObject(TypeKeys.MethodOf(constructor), TypeKeys.Of(type), 0, null));
+        Emit(new StoreSlot(made));
+        Emit(new LoadSlot(items));
+        Emit(new StartEnumeration(enumerator, ofPlaces: false));
+        Mark(head);
+        Emit(new NextItem(enumerator, TypeKeys.Of(add.Parameters[0].Type), Stops(head, exit)));
+        var item = Temporary();
+        Emit(new StoreSlot(item));
+        Emit(new LoadSlot(made));
+        Emit(new LoadSlot(item));
+        EmitCall(add, 1, null, collection.Syntax, []);
+        Emit(new Pop());
+        Emit(new Jump(head));
+        Mark(exit);
+        Emit(new LoadSlot(made));
+    }
+
+    private static bool IsSpan(ITypeSymbol? type) => type?.OriginalDefinition is { Name: "Span" or "ReadOnlySpan", ContainingNamespace.Name: "System" };
 
     private void Lambda(IAnonymousFunctionOperation lambda)
     {
@@ -234,8 +349,7 @@ internal sealed partial class Lowerer
     {
         var nested = new CodeBody(name, body.Path) { ParameterCount = symbol.Parameters.Length, ReturnsValue = !symbol.ReturnsVoid, IsAsync = symbol.IsAsync };
         var lowerer = new Lowerer(nested, symbol, this, shared);
-        foreach (var parameter in symbol.Parameters)
-            lowerer.Declare(parameter);
+        lowerer.DeclareVariables(symbol);
         lowerer.Statement(content);
         lowerer.Finish(content is null ? [] : [content]);
         return (nested, lowerer.captured);
@@ -251,8 +365,7 @@ internal sealed partial class Lowerer
         localFunctions[function.Symbol] = nested;
         localCaptures[function.Symbol] = captures;
         var lowerer = new Lowerer(nested, function.Symbol, this, shared);
-        foreach (var parameter in function.Symbol.Parameters)
-            lowerer.Declare(parameter);
+        lowerer.DeclareVariables(function.Symbol);
         lowerer.Statement(function.Body);
         lowerer.Finish(function.Body is { } content ? [content] : []);
         captures.AddRange(lowerer.captured);
@@ -260,6 +373,9 @@ internal sealed partial class Lowerer
 
     private void LoadLocalFunction(IMethodSymbol symbol)
     {
+        List<KeyValuePair<string, TypeKey>>? generic = symbol.TypeParameters.IsEmpty
+            ? null
+            : [.. symbol.OriginalDefinition.TypeParameters.Zip(symbol.TypeArguments, (parameter, argument) => new KeyValuePair<string, TypeKey>(TypeKeys.ParameterIdOf(parameter), TypeKeys.Of(argument)))];
         symbol = symbol.OriginalDefinition;
         for (var from = this; from is not null; from = from.outer)
         {
@@ -267,12 +383,12 @@ internal sealed partial class Lowerer
                 continue;
             if (from == this)
             {
-                Emit(new MakeFunction(function, localCaptures[symbol]));
+                Emit(new MakeFunction(function, localCaptures[symbol], isNamed: true, generic));
                 return;
             }
 
             // Called from a nested function: what it captures must be captured here too.
-            Emit(new MakeFunction(function, new OuterCaptures(this, from, from.localCaptures[symbol])));
+            Emit(new MakeFunction(function, new OuterCaptures(this, from, from.localCaptures[symbol]), isNamed: true, generic));
             return;
         }
 

@@ -50,7 +50,7 @@ internal sealed partial class Lowerer
             {
                 if (property.IsStatic)
                 {
-                    lowerer.Emit(new LoadStatic(TypeKeys.IdOf(property.ContainingType), field, keepsSeam: false));
+                    lowerer.Emit(new LoadStatic(TypeKeys.Of(property.ContainingType), field, keepsSeam: false));
                 }
                 else
                 {
@@ -64,7 +64,7 @@ internal sealed partial class Lowerer
 
             lowerer.LoadVariable(accessor.Parameters[0], isReference: false);
             if (property.IsStatic)
-                lowerer.Emit(new StoreStatic(TypeKeys.IdOf(property.ContainingType), field));
+                lowerer.Emit(new StoreStatic(TypeKeys.Of(property.ContainingType), field));
             else
                 lowerer.StoreOnThis(field);
         });
@@ -108,7 +108,7 @@ internal sealed partial class Lowerer
         {
             CopiedValue(value);
             if (symbol.IsStatic)
-                Emit(new StoreStatic(TypeKeys.IdOf(symbol.ContainingType), id));
+                Emit(new StoreStatic(TypeKeys.Of(symbol.ContainingType), id));
             else
                 StoreOnThis(id);
         }

@@ -45,7 +45,7 @@ internal sealed partial class Lowerer
     {
         switch (operation)
         {
-            case ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation:
+            case ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation or IEventReferenceOperation:
                 var target = TargetOf(operation);
                 target.Prepare();
                 target.Load();
@@ -53,7 +53,11 @@ internal sealed partial class Lowerer
             case IInstanceReferenceOperation self: Instance(self); break;
             case IParenthesizedOperation { Operand: var inner }: Value(inner); break;
             case IConversionOperation conversion: Convert(conversion); break;
-            case IInvocationOperation call: Invocation(call); break;
+            case IInvocationOperation call:
+                Invocation(call);
+                if (IsPlace(call.TargetMethod))
+                    Emit(new LoadPlace());
+                break;
             case IObjectCreationOperation creation: Creation(creation); break;
             case ISimpleAssignmentOperation assignment: Assign(assignment); break;
             case ICompoundAssignmentOperation assignment: AssignCompound(assignment); break;
@@ -69,9 +73,18 @@ internal sealed partial class Lowerer
             case ITupleBinaryOperation equality:
                 Value(equality.LeftOperand);
                 Value(equality.RightOperand);
-                Emit(new BinaryOperator(equality.OperatorKind, false, KeyOf(equality)));
+                Emit(new TupleEquality(equality.OperatorKind));
+                break;
+            case IConditionalOperation { IsRef: true }:
+                Place(operation);
+                Emit(new LoadPlace());
                 break;
             case IConditionalOperation condition: Choose(condition); break;
+            case ITypeParameterObjectCreationOperation creation:
+                Emit(new NewOfParameter(KeyOf(creation)));
+                if (creation.Initializer is { } made)
+                    Initialise(made);
+                break;
             case ICoalesceOperation coalesce: Coalesce(coalesce); break;
             case IConditionalAccessOperation access: Access(access); break;
             case IConditionalAccessInstanceOperation: Receiver(conditionalReceivers); break;
@@ -102,12 +115,14 @@ internal sealed partial class Lowerer
                 Emit(new Await(KeyOf(operation)));
                 break;
             case ITranslatedQueryOperation { Operation: var query }: Value(query); break;
-            case ITypeOfOperation: Emit(new PushOpen(KeyOf(operation))); break;
+            case IUtf8StringOperation { Value: var text }:
+                Emit(new PushConstant(new SpanValue([.. System.Text.Encoding.UTF8.GetBytes(text).Cast<object?>()], 0, System.Text.Encoding.UTF8.GetByteCount(text))));
+                break;
+            case { Kind: OperationKind.None, Syntax: StackAllocArrayCreationExpressionSyntax or ImplicitStackAllocArrayCreationExpressionSyntax }: OnStack(operation); break;
+            case ITypeOfOperation { TypeOperand: var type }: Emit(new PushType(TypeKeys.Of(type))); break;
             case IRangeOperation range: Range(range); break;
             case IImplicitIndexerReferenceOperation indexed: ImplicitIndex(indexed); break;
-            case IEventAssignmentOperation hooked:
-                Value(hooked.HandlerValue);
-                break;
+            case IEventAssignmentOperation hooked: Hook(hooked); break;
             default: Other(operation); break;
         }
     }
@@ -182,6 +197,13 @@ internal sealed partial class Lowerer
 
     private void Convert(IConversionOperation conversion)
     {
+        if (IsSpan(conversion.Type) && !conversion.Type!.Equals(conversion.Operand.Type, SymbolEqualityComparer.Default))
+        {
+            Value(conversion.Operand);
+            Emit(new MakeSpan());
+            return;
+        }
+
         if (conversion.OperatorMethod is { } converter)
         {
             Value(conversion.Operand);
@@ -247,13 +269,13 @@ internal sealed partial class Lowerer
     /// <summary>Computes a binary operation whose left operand lies on the stack.</summary>
     private void Combine(IBinaryOperation binary)
     {
-        if (binary.OperatorMethod is { } method && !(binary.Type?.SpecialType == SpecialType.System_String || method.ContainingType?.SpecialType == SpecialType.System_String))
+        if (binary.OperatorMethod is { } method && !IsGenericMaths(method) && !(binary.Type?.SpecialType == SpecialType.System_String || method.ContainingType?.SpecialType == SpecialType.System_String))
         {
             Value(binary.RightOperand);
             if (binary.OperatorKind is BinaryOperatorKind.Equals or BinaryOperatorKind.NotEquals && IsRecordOfUser(method))
                 Emit(new BinaryOperator(binary.OperatorKind, false, KeyOf(binary)));
             else
-                EmitCall(method, 2, null, binary.Syntax, [binary.LeftOperand.Syntax, binary.RightOperand.Syntax]);
+                EmitCall(method, 2, null, binary.Syntax, [binary.LeftOperand.Syntax, binary.RightOperand.Syntax], on: binary.ConstrainedToType);
             return;
         }
 
@@ -265,8 +287,15 @@ internal sealed partial class Lowerer
         }
 
         Value(binary.RightOperand);
-        Emit(new BinaryOperator(binary.OperatorKind, binary.IsChecked, KeyOf(binary)));
+        Emit(new BinaryOperator(binary.OperatorKind, binary.IsChecked, KeyOf(binary))
+        {
+            IsLifted = binary.IsLifted,
+            ComparesIdentity = binary.OperatorMethod is null && binary.LeftOperand.Type is { IsReferenceType: true },
+        });
     }
+
+    /// <summary>Whether an operator is that of the framework's interfaces for numbers: what the numbers are decides what it does.</summary>
+    private static bool IsGenericMaths(IMethodSymbol method) => method.ContainingType is { TypeKind: TypeKind.Interface, ContainingNamespace: { Name: "Numerics", ContainingNamespace.Name: "System" } };
 
     private bool IsRecordOfUser(IMethodSymbol method) => method.IsImplicitlyDeclared && method.ContainingType is { IsRecord: true } type && IsRead(type);
 
@@ -286,8 +315,8 @@ internal sealed partial class Lowerer
     private void Unary(IUnaryOperation unary)
     {
         Value(unary.Operand);
-        if (unary.OperatorMethod is { } method)
-            EmitCall(method, 1, null, unary.Syntax, [unary.Operand.Syntax]);
+        if (unary.OperatorMethod is { } method && !IsGenericMaths(method))
+            EmitCall(method, 1, null, unary.Syntax, [unary.Operand.Syntax], on: unary.ConstrainedToType);
         else if (unary.OperatorKind == UnaryOperatorKind.Hat)
             Emit(new MakeIndex());
         else

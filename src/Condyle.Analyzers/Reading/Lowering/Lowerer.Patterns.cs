@@ -45,7 +45,7 @@ internal sealed partial class Lowerer
             Mark(miss);
         }
 
-        Emit(new PushConstant(new ExceptionValue("System.Runtime.CompilerServices.SwitchExpressionException", TextValue.Open)));
+        Emit(new PushConstant(new ExceptionValue("System.Runtime.CompilerServices.SwitchExpressionException", [])));
         Emit(new Throw(null));
         Mark(end);
     }
@@ -179,7 +179,7 @@ internal sealed partial class Lowerer
         Emit(new NullTest());
         Emit(new Branch(miss, true, Stops(end)));
         Emit(new LoadSlot(subject));
-        EmitCountOf();
+        Emit(new CountOf());
         Emit(new StoreSlot(count));
         Emit(new LoadSlot(count));
         Emit(new PushConstant(fixedItems));
@@ -211,7 +211,4 @@ internal sealed partial class Lowerer
         Emit(new PushConstant(false));
         Mark(end);
     }
-
-    private void EmitCountOf() => Emit(new FrameworkCall(
-        new MethodRef("get_Count", "System.Collections.Generic.IReadOnlyCollection", "get_Count") { Returns = new TypeKey("int", TypeShape.Int32) }, 0, null, hasReceiver: true));
 }

@@ -1,5 +1,8 @@
 using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Microsoft.CodeAnalysis.Operations;
+using Microsoft.CodeAnalysis.Text;
 
 namespace Condyle.Analyzers.Reading;
 
@@ -98,7 +101,7 @@ internal sealed partial class Lowerer
                 Statement(usage.DeclarationGroup);
                 var variables = usage.DeclarationGroup.Declarations.SelectMany(declaration => declaration.Declarators).Select(declarator => declarator.Symbol).ToList();
                 var rest = list.GetRange(i + 1, list.Count - i - 1);
-                Protect(() => Block(rest), () => variables.ForEach(variable => Dispose(() => LoadVariable(variable, isReference: false), variable.Type)));
+                Protect(TextSpan.FromBounds(usage.Syntax.SpanStart, rest.Count > 0 ? rest[rest.Count - 1].Syntax.Span.End : usage.Syntax.Span.End), () => Block(rest), () => variables.ForEach(variable => Dispose(() => LoadVariable(variable, isReference: false), variable.Type)));
                 return;
             }
 
@@ -139,7 +142,10 @@ internal sealed partial class Lowerer
             return;
         }
 
-        CopiedValue(value);
+        if (owner is IMethodSymbol { ReturnsByRef: true } or IMethodSymbol { ReturnsByRefReadonly: true })
+            Place(value);
+        else
+            CopiedValue(value);
         LeaveProtected(0);
         Emit(new Return(hasValue: true));
     }
@@ -214,8 +220,11 @@ internal sealed partial class Lowerer
         var (head, next, exit) = (new JumpLabel(), new JumpLabel(), new JumpLabel());
         var enumerator = Temporary();
         Value(loop.Collection);
+        if (loop.Syntax is CommonForEachStatementSyntax syntax && loop.SemanticModel?.GetForEachStatementInfo(syntax).GetEnumeratorMethod is { } enumerates && (enumerates.IsExtensionMethod || enumerates.ContainingType.IsExtension))
+            EmitCall(enumerates, enumerates.ContainingType.IsExtension ? 0 : 1, null, loop.Collection.Syntax, []);
         spans.Push(loop.Collection.Syntax.Span);
-        Emit(new StartEnumeration(enumerator));
+        Emit(new StartEnumeration(enumerator, ofPlaces: loop.LoopControlVariable is IVariableDeclaratorOperation { Symbol.IsRef: true }));
+        var left = OpenStretch();
         Mark(head);
         var itemType = loop.LoopControlVariable is IVariableDeclaratorOperation typed ? typed.Symbol.Type : loop.LoopControlVariable.Type;
         Emit(new NextItem(enumerator, TypeKeys.Of(itemType), Stops(next, exit)));
@@ -224,7 +233,8 @@ internal sealed partial class Lowerer
         {
             if (shared.Contains(variable))
                 Emit(new RenewShared(SlotOf(variable)));
-            Emit(new CopyValue());
+            if (!variable.IsRef)
+                Emit(new CopyValue());
             StoreVariable(variable, isReference: false);
         }
         else
@@ -232,10 +242,18 @@ internal sealed partial class Lowerer
             Deconstruct(loop.LoopControlVariable);
         }
 
+        var turns = new JumpLabel();
+        var end = () => Emit(new EndEnumeration(enumerator));
+        protections.Add(new Protection(targets.Count, open.Count - 1, loop.Syntax.Span, end));
         Enter(loop, exit, next, () => Statement(loop.Body));
+        protections.RemoveAt(protections.Count - 1);
         Mark(next);
         Emit(new Jump(head));
+        Mark(turns);
+        open.RemoveAt(open.Count - 1);
+        RunOnThrow(head, turns, left, end);
         Mark(exit);
+        end();
     }
 
     private void Enter(ILoopOperation loop, JumpLabel exit, JumpLabel next, Action lower)
@@ -328,6 +346,7 @@ internal sealed partial class Lowerer
             return;
         }
 
+        LeaveProtected(jump.Target);
         Emit(new Jump(LabelOf(jump.Target)));
     }
 

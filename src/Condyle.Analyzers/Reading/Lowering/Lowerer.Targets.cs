@@ -25,21 +25,19 @@ internal sealed partial class Lowerer
             case IFieldReferenceOperation field:
                 return FieldTarget(field);
             case IPropertyReferenceOperation property:
-                return PropertyTarget(property);
-            case IArrayElementReferenceOperation { Indices.Length: 1 } element:
-                var (array, index) = (Temporary(), Temporary());
-                return new Target(
-                    () => { Hold(element.ArrayReference, array); Hold(element.Indices[0], index); },
-                    () => { Emit(new LoadSlot(array)); Emit(new LoadSlot(index)); Emit(element.Indices[0].Type?.Name == "Range" ? new PartOf(KeyOf(element)) : new LoadElement(KeyOf(element))); },
-                    () =>
-                    {
-                        var value = Temporary();
-                        Emit(new StoreSlot(value));
-                        Emit(new LoadSlot(array));
-                        Emit(new LoadSlot(index));
-                        Emit(new LoadSlot(value));
-                        Emit(new StoreElement());
-                    });
+                return IsSpanIndexer(property.Property) || IsPlace(property.Property.GetMethod) ? PlaceTarget(property) : PropertyTarget(property);
+            case IEventReferenceOperation { Event: var raised } reference when IsRead(raised.ContainingType):
+                return raised.IsStatic
+                    ? StaticTarget(raised.ContainingType, Members.IdOf(raised), keepsSeam: false)
+                    : MemberTarget(reference.Instance, Members.IdOf(raised), KeyOf(reference));
+            case IInvocationOperation call when IsPlace(call.TargetMethod):
+                return PlaceTarget(call);
+            case IConditionalOperation { IsRef: true } choice:
+                return PlaceTarget(choice);
+            case IImplicitIndexerReferenceOperation { Argument.Type.Name: "Index" } indexed:
+                return ImplicitTarget(indexed);
+            case IArrayElementReferenceOperation element:
+                return ElementTarget(element);
             case IDiscardOperation:
                 return new Target(Nothing, () => Emit(new PushConstant(null)), () => Emit(new Pop()));
             case IDeclarationExpressionOperation { Expression: var declared }:
@@ -56,6 +54,35 @@ internal sealed partial class Lowerer
 
     private static void Nothing()
     {
+    }
+
+    private Target ElementTarget(IArrayElementReferenceOperation element)
+    {
+        var array = Temporary();
+        var indices = element.Indices.Select(_ => Temporary()).ToList();
+        var isPart = element.Indices is [{ Type.Name: "Range" }];
+        return new Target(
+            () =>
+            {
+                Hold(element.ArrayReference, array);
+                for (var i = 0; i < indices.Count; i++)
+                    Hold(element.Indices[i], indices[i]);
+            },
+            () => { Operands(); Emit(isPart ? new PartOf(KeyOf(element)) : new LoadElement(KeyOf(element), indices.Count)); },
+            () =>
+            {
+                var value = Temporary();
+                Emit(new StoreSlot(value));
+                Operands();
+                Emit(new LoadSlot(value));
+                Emit(new StoreElement(indices.Count));
+            });
+
+        void Operands()
+        {
+            Emit(new LoadSlot(array));
+            indices.ForEach(index => Emit(new LoadSlot(index)));
+        }
     }
 
     private void Hold(IOperation? operation, int slot)
@@ -164,8 +191,8 @@ internal sealed partial class Lowerer
 
     private Target StaticTarget(ITypeSymbol type, string field, bool keepsSeam)
     {
-        var id = TypeKeys.IdOf(type);
-        return new Target(Nothing, () => Emit(new LoadStatic(id, field, keepsSeam)), () => Emit(new StoreStatic(id, field)));
+        var key = TypeKeys.Of(type);
+        return new Target(Nothing, () => Emit(new LoadStatic(key, field, keepsSeam)), () => Emit(new StoreStatic(key, field)));
     }
 
     private Target PropertyTarget(IPropertyReferenceOperation reference)
@@ -202,7 +229,7 @@ internal sealed partial class Lowerer
                 }
 
                 Receiver();
-                EmitCall(getter, held.Count, null, reference.Syntax, arguments.Select(argument => argument.Syntax), isBase);
+                EmitCall(getter, held.Count, null, reference.Syntax, arguments.Select(argument => argument.Syntax), isBase, reference.ConstrainedToType);
             },
             () =>
             {
@@ -219,7 +246,7 @@ internal sealed partial class Lowerer
 
                 Receiver();
                 Emit(new LoadSlot(value));
-                EmitCall(setter, held.Count + 1, null, reference.Syntax, [], isBase);
+                EmitCall(setter, held.Count + 1, null, reference.Syntax, [], isBase, reference.ConstrainedToType);
                 Emit(new Pop());
             });
 
@@ -232,15 +259,32 @@ internal sealed partial class Lowerer
         }
     }
 
+    /// <summary>A place that code works out: what a function returns by reference, one of two variables.</summary>
+    private Target PlaceTarget(IOperation operation)
+    {
+        var place = Temporary();
+        return new Target(
+            () => { Place(operation); Emit(new StoreSlot(place)); },
+            () => Emit(new LoadThrough(place, isShared: false)),
+            () => Emit(new StoreThrough(place, isShared: false)));
+    }
+
+    /// <summary>Whether a call of the user's own gives back a place, not a value.</summary>
+    private bool IsPlace(IMethodSymbol? method) => method is { ReturnsByRef: true } or { ReturnsByRefReadonly: true }
+        && (method.MethodKind is MethodKind.LocalFunction or MethodKind.DelegateInvoke || (method.ContainingType is { } type && IsRead(type)));
+
+    private static bool IsSpanIndexer(IPropertySymbol property) =>
+        property is { IsIndexer: true, ReturnsByRef: true } or { IsIndexer: true, ReturnsByRefReadonly: true } && property.ContainingType.Name is "Span" or "ReadOnlySpan";
+
     private void Assign(ISimpleAssignmentOperation assignment)
     {
         var target = TargetOf(assignment.Target);
         target.Prepare();
-        if (assignment.IsRef && assignment.Target is ILocalReferenceOperation { Local: var local })
+        if (assignment.IsRef && VariableOf(assignment.Target) is { } variable)
         {
             Place(assignment.Value);
-            StoreVariable(local, isReference: false);
-            LoadVariable(local, isReference: true);
+            StoreVariable(variable, isReference: false);
+            LoadVariable(variable, isReference: true);
             return;
         }
 
@@ -254,18 +298,55 @@ internal sealed partial class Lowerer
         var target = TargetOf(assignment.Target);
         target.Prepare();
         target.Load();
+        if (assignment.OperatorMethod is { IsStatic: false } own)
+        {
+            // An operator that changes its operand where it lies.
+            Value(assignment.Value);
+            EmitCall(own, 1, null, assignment.Syntax, []);
+            Emit(new Pop());
+            target.Load();
+            return;
+        }
+
         var isText = assignment.OperatorKind == BinaryOperatorKind.Add && assignment.Type?.SpecialType == SpecialType.System_String;
         if (assignment.InConversion is { IsNumeric: true, IsIdentity: false })
             Emit(new ConvertNumber(KeyOf(assignment.Value), assignment.IsChecked));
         Value(isText ? Unconverted(assignment.Value) : assignment.Value);
-        if (assignment.OperatorMethod is { } method && !isText)
-            EmitCall(method, 2, null, assignment.Syntax, []);
+        if (assignment.OperatorMethod is { } method && !isText && !IsGenericMaths(method))
+            EmitCall(method, 2, null, assignment.Syntax, [], on: assignment.ConstrainedToType);
         else if (isText)
             Emit(new JoinText([new Hole(), new Hole()], Seams.Of(assignment.Value.Syntax, body.Path)));
         else
-            Emit(new BinaryOperator(assignment.OperatorKind, assignment.IsChecked, KeyOf(assignment)));
+            Emit(new BinaryOperator(assignment.OperatorKind, assignment.IsChecked, KeyOf(assignment)) { IsLifted = assignment.IsLifted });
         if (assignment.OutConversion is { IsNumeric: true, IsIdentity: false })
             Emit(new ConvertNumber(KeyOf(assignment), assignment.IsChecked));
+        Emit(new Duplicate());
+        target.Store();
+    }
+
+    // An event with accessors of its own runs them; any other only keeps its handlers.
+    private void Hook(IEventAssignmentOperation hooked)
+    {
+        if (hooked.EventReference is not IEventReferenceOperation { Event: var raised } reference || !IsRead(raised.ContainingType))
+        {
+            Value(hooked.HandlerValue);
+            return;
+        }
+
+        if (!Members.IsPlainEvent(raised) && (hooked.Adds ? raised.AddMethod : raised.RemoveMethod) is { } accessor)
+        {
+            if (!raised.IsStatic)
+                Value(reference.Instance);
+            Value(hooked.HandlerValue);
+            EmitCall(accessor, 1, null, hooked.Syntax, []);
+            return;
+        }
+
+        var target = TargetOf(reference);
+        target.Prepare();
+        target.Load();
+        Value(hooked.HandlerValue);
+        Emit(new BinaryOperator(hooked.Adds ? BinaryOperatorKind.Add : BinaryOperatorKind.Subtract, false, KeyOf(hooked.HandlerValue)));
         Emit(new Duplicate());
         target.Store();
     }
@@ -294,18 +375,26 @@ internal sealed partial class Lowerer
         var target = TargetOf(step.Target);
         target.Prepare();
         target.Load();
+        if (step.OperatorMethod is { IsStatic: false } own)
+        {
+            EmitCall(own, 0, null, step.Syntax, []);
+            Emit(new Pop());
+            target.Load();
+            return;
+        }
+
         if (step.IsPostfix)
             Emit(new Duplicate());
         var type = KeyOf(step.Target);
         var kind = step.Kind == OperationKind.Increment ? BinaryOperatorKind.Add : BinaryOperatorKind.Subtract;
-        if (step.OperatorMethod is { } method)
+        if (step.OperatorMethod is { } method && !IsGenericMaths(method))
         {
-            EmitCall(method, 1, null, step.Syntax, []);
+            EmitCall(method, 1, null, step.Syntax, [], on: step.ConstrainedToType);
         }
         else
         {
-            Emit(new PushConstant(Arithmetic.ConvertTo(1, Underlying(type).Shape, false)));
-            Emit(new BinaryOperator(kind, step.IsChecked, type));
+            Emit(new PushConstant(NumberConversions.Convert(1, Underlying(type).Shape, false)));
+            Emit(new BinaryOperator(kind, step.IsChecked, type) { IsLifted = step.IsLifted });
             if (IsNumber(type))
                 Emit(new ConvertNumber(type, step.IsChecked));
         }
@@ -324,6 +413,36 @@ internal sealed partial class Lowerer
             Emit(new CopyValue());
         Emit(new Duplicate());
         Deconstruct(assignment.Target);
+    }
+
+    private static ISymbol? VariableOf(IOperation operation) => operation switch
+    {
+        ILocalReferenceOperation local => local.Local,
+        IParameterReferenceOperation parameter => parameter.Parameter,
+        _ => null,
+    };
+
+    // An array's, a span's or a list's item counted from the end: what it has is asked once.
+    private Target ImplicitTarget(IImplicitIndexerReferenceOperation indexed)
+    {
+        var (whole, index) = (Temporary(), Temporary());
+        return new Target(
+            () => { Hold(indexed.Instance, whole); Hold(indexed.Argument, index); },
+            () => { Operands(); Emit(new PartOf(KeyOf(indexed))); },
+            () =>
+            {
+                var value = Temporary();
+                Emit(new StoreSlot(value));
+                Operands();
+                Emit(new LoadSlot(value));
+                Emit(new StorePart());
+            });
+
+        void Operands()
+        {
+            Emit(new LoadSlot(whole));
+            Emit(new LoadSlot(index));
+        }
     }
 
     /// <summary>Stores the parts of the tuple on the stack in the targets of a deconstruction.</summary>
@@ -377,10 +496,40 @@ internal sealed partial class Lowerer
                 Value(instance);
                 Emit(new PushFieldCell(Members.IdOf(field)));
                 break;
-            case IArrayElementReferenceOperation { Indices.Length: 1 } element:
+            case IFieldReferenceOperation { Field: { IsStatic: true } field } when IsRead(field.ContainingType):
+                Emit(new PushStaticCell(TypeKeys.Of(field.ContainingType), Members.IdOf(field)));
+                break;
+            case IArrayElementReferenceOperation element:
                 Value(element.ArrayReference);
-                Value(element.Indices[0]);
+                foreach (var index in element.Indices)
+                    Value(index);
+                Emit(new PushElementCell(element.Indices.Length));
+                break;
+            case IPropertyReferenceOperation { Property: var property } reference when IsSpanIndexer(property) || IsPlace(property.GetMethod):
+                Value(reference.Instance);
+                foreach (var argument in reference.Arguments)
+                    Value(argument.Value);
+                if (IsSpanIndexer(property))
+                    Emit(new PushElementCell());
+                else
+                    EmitCall(property.GetMethod!, reference.Arguments.Length, null, reference.Syntax, []);
+                break;
+            case IInvocationOperation call when IsPlace(call.TargetMethod):
+                Invocation(call);
+                break;
+            case IImplicitIndexerReferenceOperation indexed:
+                Value(indexed.Instance);
+                Value(indexed.Argument);
                 Emit(new PushElementCell());
+                break;
+            case IConditionalOperation { WhenFalse: { } other } choice:
+                var (otherwise, end) = (new JumpLabel(), new JumpLabel());
+                Condition(choice.Condition, otherwise, jumpWhen: false, end);
+                Place(choice.WhenTrue);
+                Emit(new Jump(end));
+                Mark(otherwise);
+                Place(other);
+                Mark(end);
                 break;
             case IDeclarationExpressionOperation { Expression: var declared }:
                 Place(declared);

@@ -49,8 +49,7 @@ internal sealed partial class Lowerer
             IsAsync = method is { IsAsync: true },
         };
         var lowerer = new Lowerer(lowered, method, roots);
-        foreach (var parameter in method?.Parameters ?? [])
-            lowerer.Declare(parameter);
+        lowerer.DeclareVariables(method);
         before?.Invoke(lowerer);
         foreach (var root in roots)
             lowerer.Body(root);
@@ -93,6 +92,15 @@ internal sealed partial class Lowerer
                 Emit(new Return(hasValue: true));
                 break;
         }
+    }
+
+    // Parameters come first; what nested functions capture has its place before the first of them is lowered.
+    private void DeclareVariables(IMethodSymbol? method)
+    {
+        foreach (var parameter in method?.Parameters ?? [])
+            Declare(parameter);
+        foreach (var variable in shared.Where(variable => variable is ILocalSymbol && SymbolEqualityComparer.Default.Equals(variable.ContainingSymbol, owner)))
+            Declare(variable);
     }
 
     private int Declare(ISymbol symbol)

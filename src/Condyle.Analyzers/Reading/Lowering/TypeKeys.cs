@@ -20,7 +20,7 @@ internal static class TypeKeys
         switch (type)
         {
             case null: return new TypeKey("object", TypeShape.Other) { IsReference = true };
-            case IArrayTypeSymbol array: return new TypeKey(NameOf(type), TypeShape.Array) { Element = Of(array.ElementType), IsReference = true };
+            case IArrayTypeSymbol array: return OfArray(array);
             case ITypeParameterSymbol parameter: return new TypeKey(ParameterIdOf(parameter), TypeShape.Parameter) { IsReference = parameter.IsReferenceType, Name = parameter.Name };
         }
 
@@ -33,7 +33,7 @@ internal static class TypeKeys
         {
             return new TypeKey(NameOf(type), TypeShape.Enum)
             {
-                Name = type.Name,
+                Name = type.MetadataName,
                 IsFlags = type.GetAttributes().Any(attribute => attribute.AttributeClass?.Name == "FlagsAttribute"),
                 Element = Of(named!.EnumUnderlyingType),
                 Members = [.. type.GetMembers().OfType<IFieldSymbol>().Where(field => field.HasConstantValue).Select(field => new KeyValuePair<string, object>(field.Name, field.ConstantValue!))],
@@ -41,19 +41,26 @@ internal static class TypeKeys
         }
 
         if (ShapeOf(type.SpecialType) is { } primitive)
-            return new TypeKey(NameOf(type), primitive) { IsReference = type.IsReferenceType, Name = type.Name };
+            return new TypeKey(NameOf(type), primitive) { IsReference = type.IsReferenceType, Name = type.MetadataName };
         var plain = PlainNameOf(type);
         if (CondyleTypes.TryGetValue(plain, out var condyle) && IsOfCondyle(type))
-            return new TypeKey(NameOf(type), TypeShape.Condyle) { Host = condyle, IsReference = type.IsReferenceType, Name = type.Name };
+            return new TypeKey(NameOf(type), TypeShape.Condyle) { Host = condyle, IsReference = type.IsReferenceType, Name = type.MetadataName };
         if (NumericsTypes.TryGetValue(plain, out var numerics))
-            return new TypeKey(NameOf(type), TypeShape.Numerics) { Host = numerics, Name = type.Name };
+            return new TypeKey(NameOf(type), TypeShape.Numerics) { Host = numerics, Name = type.MetadataName };
         var shape = IsOfUser(type) || type.IsAnonymousType ? TypeShape.User : TypeShape.Other;
         return new TypeKey(shape == TypeShape.User ? IdOf(type) : NameOf(type), shape)
         {
             IsReference = type.IsReferenceType,
             Arguments = named is null ? [] : [.. ArgumentsOf(named)],
-            Name = type.IsAnonymousType ? "" : type.Name,
+            Name = type.IsAnonymousType ? "" : type.MetadataName,
+            Definition = IdOf(type),
         };
+    }
+
+    private static TypeKey OfArray(IArrayTypeSymbol array)
+    {
+        var element = Of(array.ElementType);
+        return new TypeKey(NameOf(array), TypeShape.Array) { Element = element, IsReference = true, Rank = array.Rank, Name = $"{element.Name}[{new string(',', array.Rank - 1)}]" };
     }
 
     /// <summary>
@@ -65,11 +72,11 @@ internal static class TypeKeys
     /// <summary>The id by which a type of the user's is found again in a compilation.</summary>
     public static string IdOf(ITypeSymbol type) => type.IsAnonymousType
         ? "anonymous " + string.Join(",", type.GetMembers().OfType<IPropertySymbol>().Select(property => property.Name))
-        : type.OriginalDefinition.GetDocumentationCommentId() ?? NameOf(type);
+        : Ids.Of(type.OriginalDefinition) ?? NameOf(type);
 
     /// <summary>The id of a type parameter: no other type or method has the same one.</summary>
     public static string ParameterIdOf(ITypeParameterSymbol parameter) => parameter.DeclaringMethod is { } method
-        ? $"{method.OriginalDefinition.GetDocumentationCommentId() ?? method.Name}!{parameter.Name}"
+        ? $"{Ids.Of(method.OriginalDefinition) ?? method.Name}!{parameter.Name}"
         : $"{(parameter.DeclaringType is { } type ? IdOf(type) : "")}!{parameter.Name}";
 
     /// <summary>The ids of a type's parameters, those of the types around it first.</summary>
@@ -93,13 +100,14 @@ internal static class TypeKeys
     }
 
     public static MethodRef MethodOf(IMethodSymbol method) => new(
-        method.OriginalDefinition.GetDocumentationCommentId() ?? method.Name,
+        Ids.Of(method.OriginalDefinition) ?? method.Name,
         method.ContainingType is null ? "" : IsOfUser(method.ContainingType) ? IdOf(method.ContainingType) : PlainNameOf(method.ContainingType),
         method.Name)
     {
         Returns = method.ReturnsVoid ? new TypeKey("void", TypeShape.Void) : method.MethodKind == MethodKind.Constructor ? Of(method.ContainingType) : Of(method.ReturnType),
         IsStatic = method.IsStatic || method.MethodKind == MethodKind.Constructor,
-        IsDispatched = method.IsVirtual || method.IsAbstract || method.IsOverride || method.ContainingType?.TypeKind == TypeKind.Interface,
+        Owner = method.ContainingType is { } type && IsOfUser(type) ? Of(type) : null,
+        IsDispatched = !method.IsStatic && (method.IsVirtual || method.IsAbstract || method.IsOverride || method.ContainingType?.TypeKind == TypeKind.Interface),
         TypeParameters = [.. method.ContainingType is { } owner ? ParametersOf(owner) : [], .. method.OriginalDefinition.TypeParameters.Select(ParameterIdOf)],
         TypeArguments = [.. method.ContainingType is { } constructed ? ArgumentsOf(constructed) : [], .. method.TypeArguments.Select(Of)],
         Parameters = [.. method.Parameters.Select(parameter => Of(parameter.Type))],
@@ -120,8 +128,9 @@ internal static class TypeKeys
         SpecialType.System_UInt16 => TypeShape.UInt16,
         SpecialType.System_Int32 => TypeShape.Int32,
         SpecialType.System_UInt32 => TypeShape.UInt32,
-        SpecialType.System_Int64 => TypeShape.Int64,
-        SpecialType.System_UInt64 => TypeShape.UInt64,
+        // Programs run on 64 bits.
+        SpecialType.System_Int64 or SpecialType.System_IntPtr => TypeShape.Int64,
+        SpecialType.System_UInt64 or SpecialType.System_UIntPtr => TypeShape.UInt64,
         SpecialType.System_Single => TypeShape.Single,
         SpecialType.System_Double => TypeShape.Double,
         SpecialType.System_Decimal => TypeShape.Decimal,

@@ -20,9 +20,8 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
     public CodeBody? Of(IMethodSymbol method)
     {
         Budget.Current.Ask();
-        if (method.PartialImplementationPart is { } implementation)
-            method = implementation;
-        var id = method.GetDocumentationCommentId() ?? method.Name;
+        method = Members.Implementation(method);
+        var id = Ids.Of(method) ?? method.Name;
         var tree = method.DeclaringSyntaxReferences.FirstOrDefault()?.SyntaxTree ?? method.ContainingType.DeclaringSyntaxReferences.FirstOrDefault()?.SyntaxTree;
         if (tree is null || !compilation.ContainsSyntaxTree(tree) || method.IsAbstract || method.IsExtern)
             return null;
@@ -55,7 +54,7 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
     private CodeBody? Lower(IMethodSymbol method, SyntaxTree tree)
     {
         var syntax = method.DeclaringSyntaxReferences.FirstOrDefault()?.GetSyntax(cancellation);
-        if (method.AssociatedSymbol is IPropertySymbol property && Members.IsAuto(property))
+        if (method.AssociatedSymbol is IPropertySymbol property && (Members.IsAuto(property) || syntax is AccessorDeclarationSyntax { Body: null, ExpressionBody: null }))
             return Lowerer.LowerAutoAccessor(tree.FilePath, method, property);
         var content = syntax switch
         {

@@ -13,12 +13,14 @@ internal static class Layouts
         {
             foreach (var field in candidate.GetMembers().OfType<IFieldSymbol>().Where(field => !field.IsStatic && !field.IsConst))
                 Add(Members.IdOf(field), field.Type);
+            foreach (var raised in candidate.GetMembers().OfType<IEventSymbol>().Where(raised => !raised.IsStatic && Members.IsPlainEvent(raised)))
+                Add(Members.IdOf(raised), raised.Type);
             foreach (var parameter in BodySource.PrimaryConstructorOf(candidate)?.Parameters ?? [])
                 Add(Members.FieldOf(parameter), parameter.Type);
         }
 
         if (Dispatch.BasesOf(type).Any(candidate => TypeKeys.PlainNameOf(candidate) == "System.Exception"))
-            Add(ExceptionValue.MessageField, null);
+            Add(ExceptionValue.BaseField, null);
         return new UserType(id, fields, types, type.IsValueType, type.IsRecord || type.IsValueType)
         {
             Name = type.Name,
@@ -37,7 +39,9 @@ internal static class Layouts
 
     public static UserType StaticsOf(INamedTypeSymbol type, string id)
     {
-        var fields = type.GetMembers().OfType<IFieldSymbol>().Where(field => field.IsStatic && !field.IsConst).ToList();
-        return new UserType(id, [.. fields.Select(Members.IdOf)], [.. fields.Select(field => (TypeKey?)TypeKeys.Of(field.Type))], false, false);
+        var fields = type.GetMembers().OfType<IFieldSymbol>().Where(field => field is { IsStatic: true, IsConst: false }).Select(field => (Id: Members.IdOf(field), field.Type))
+            .Concat(type.GetMembers().OfType<IEventSymbol>().Where(raised => raised.IsStatic && Members.IsPlainEvent(raised)).Select(raised => (Id: Members.IdOf(raised), raised.Type)))
+            .GroupBy(field => field.Id).Select(group => group.First()).ToList();
+        return new UserType(id, [.. fields.Select(field => field.Id)], [.. fields.Select(field => (TypeKey?)TypeKeys.Of(field.Type))], false, false);
     }
 }

@@ -18,7 +18,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     /// <summary>The code of a method; none when its source isn't part of the compilation.</summary>
     public CodeBody? BodyOf(MethodRef method) => BodyOf(method.Id, () => Find(method.Id) as IMethodSymbol);
 
-    public CodeBody? BodyOf(IMethodSymbol method) => BodyOf(method.OriginalDefinition.GetDocumentationCommentId() ?? method.Name, () => method.OriginalDefinition);
+    public CodeBody? BodyOf(IMethodSymbol method) => BodyOf(Ids.Of(method.OriginalDefinition) ?? method.Name, () => method.OriginalDefinition);
 
     private CodeBody? BodyOf(string id, Func<IMethodSymbol?> symbol)
     {
@@ -64,6 +64,14 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
 
     /// <summary>Whether a type's source is part of the compilation.</summary>
     public bool IsRead(string id) => Find(id) is { } symbol && SymbolEqualityComparer.Default.Equals(symbol.ContainingAssembly, compilation.Assembly);
+
+    /// <summary>The code of a type's constructor without parameters.</summary>
+    public CodeBody? PlainConstructorOf(string id) => (Find(id) as INamedTypeSymbol)?.InstanceConstructors.FirstOrDefault(constructor => constructor.Parameters.IsEmpty) is { } constructor ? BodyOf(constructor) : null;
+
+    /// <summary>The ids of a type's parameters.</summary>
+    public IReadOnlyList<string> ParametersOf(string id) => Find(id) is INamedTypeSymbol type ? [.. TypeKeys.ParametersOf(type)] : [];
+
+    public bool HasStaticConstructor(string id) => Find(id) is INamedTypeSymbol type && type.StaticConstructors.Any(constructor => !constructor.IsImplicitlyDeclared);
 
     public IReadOnlyList<CodeBody> StaticInitialisersOf(string id) => IsRead(id) && Find(id) is INamedTypeSymbol symbol ? Source.StaticInitialisersOf(symbol) : [];
 
@@ -165,7 +173,24 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
         return symbol.ContainingNamespace is { IsGlobalNamespace: false } space ? space.ToDisplayString() + "." + name : name;
     }
 
-    public CodeBody? EnumeratorOf(UserType type) => MethodNamed(type, "GetEnumerator", parameters: 0);
+    /// <summary>The code that hands out an object's enumerator: its own method, else that of an interface.</summary>
+    public CodeBody? EnumeratorOf(UserType type) => MethodNamed(type, "GetEnumerator", parameters: 0)
+        ?? ImplementationOf(type, "IEnumerable`1", "GetEnumerator") ?? MethodNamed(type, "GetAsyncEnumerator", parameters: 0) ?? ImplementationOf(type, "IEnumerable", "GetEnumerator");
+
+    /// <summary>How an enumerator of the user's own moves on, and where its current item is; none where it is no enumerator.</summary>
+    public (CodeBody MoveNext, CodeBody? Current, string Field, CodeBody? Dispose)? MoverOf(UserType type)
+    {
+        if ((MethodNamed(type, "MoveNext", parameters: 0) ?? ImplementationOf(type, "IEnumerator", "MoveNext")) is not { } moveNext)
+            return null;
+        var property = Dispatch.BasesOf((INamedTypeSymbol)Find(type.Id)!).Select(candidate => candidate.GetMembers("Current").OfType<IPropertySymbol>().FirstOrDefault()).FirstOrDefault(found => found is not null);
+        var current = property is null ? ImplementationOf(type, "IEnumerator`1", "get_Current") : Members.IsPlainAuto(property) ? null : property.GetMethod is { } getter ? BodyFor(type, TypeKeys.MethodOf(getter)) ?? BodyOf(getter) : null;
+        return (moveNext, current, property is null ? "" : Members.IdOf(property), MethodNamed(type, "Dispose", parameters: 0));
+    }
+
+    private CodeBody? ImplementationOf(UserType type, string contract, string member) => Find(type.Id) is INamedTypeSymbol symbol
+        && symbol.AllInterfaces.FirstOrDefault(candidate => candidate.MetadataName == contract) is { } implemented
+        && implemented.GetMembers(member).FirstOrDefault() is { } declared
+        && symbol.FindImplementationForInterfaceMember(declared) is IMethodSymbol method ? BodyOf(method) : null;
 
     public CodeBody? DeconstructorOf(UserType type) => Find(type.Id) is INamedTypeSymbol symbol
         && symbol.GetMembers("Deconstruct").OfType<IMethodSymbol>().FirstOrDefault(method => !method.IsImplicitlyDeclared) is { } found ? BodyOf(found) : null;
@@ -176,7 +201,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
         if (type.Id.StartsWith("anonymous ", StringComparison.Ordinal))
             return type.Fields;
         return Find(type.Id) is INamedTypeSymbol { IsRecord: true } record && BodySource.PrimaryConstructorOf(record) is { } primary
-            ? [.. primary.Parameters.Select(parameter => record.GetMembers(parameter.Name).OfType<IPropertySymbol>().FirstOrDefault() is { } property ? Members.IdOf(property) : "")]
+            ? [.. primary.Parameters.Select(parameter => Dispatch.BasesOf(record).SelectMany(candidate => candidate.GetMembers(parameter.Name)).OfType<IPropertySymbol>().FirstOrDefault() is { } property ? Members.IdOf(property) : "")]
             : null;
     }
 
@@ -197,7 +222,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     {
         Budget.Current.Ask();
         if (!symbols.TryGetValue(id, out var symbol))
-            symbols[id] = symbol = id.Length > 1 && id[1] == ':' ? DocumentationCommentId.GetFirstSymbolForDeclarationId(id, compilation) : null;
+            symbols[id] = symbol = Ids.Find(id, compilation);
         return symbol;
     }
 }

@@ -1,7 +1,31 @@
 namespace Condyle.Analyzers.Reading;
 
-/// <summary>An array of one dimension; its length never changes.</summary>
-internal sealed class ArrayValue(object?[] items)
+/// <summary>An array; its lengths never change. The items of one of several dimensions lie row by row.</summary>
+internal sealed class ArrayValue(object?[] items, int[]? lengths = null, TypeKey? itemType = null) : IStretch
 {
     public object?[] Items { get; } = items;
+
+    /// <summary>The type of its items; none where it isn't known.</summary>
+    public TypeKey? ItemType { get; } = itemType;
+
+    /// <summary>How long each dimension is.</summary>
+    public int[] Lengths { get; } = lengths ?? [items.Length];
+
+    int IStretch.Start => 0;
+
+    int IStretch.Length => Items.Length;
+
+    /// <summary>Where the item at some indices lies; −1 when there is none.</summary>
+    public int PositionOf(IReadOnlyList<int> indices)
+    {
+        var position = 0;
+        for (var i = 0; i < Lengths.Length; i++)
+        {
+            if (indices[i] < 0 || indices[i] >= Lengths[i])
+                return -1;
+            position = (position * Lengths[i]) + indices[i];
+        }
+
+        return position;
+    }
 }

@@ -1,22 +1,38 @@
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>An exception of the framework's.</summary>
-internal sealed class ExceptionValue(string type, TextValue message)
+internal sealed class ExceptionValue(string type, IReadOnlyList<object?> arguments)
 {
-    /// <summary>The field of the user's own exceptions that holds what their base says.</summary>
-    public const string MessageField = "<message>";
+    /// <summary>The field of the user's own exceptions that holds what their base was made of.</summary>
+    public const string BaseField = "<exception>";
 
     public string Type { get; } = type;
 
-    public TextValue Message { get; } = message;
+    /// <summary>What it says; an unknown text where the framework chooses the words.</summary>
+    public TextValue Message { get; } = arguments.Count == 0 || arguments[0] is not TextValue message || NamesParameterFirst(type) ? TextValue.Open
+        : ParameterOf(type, arguments) is TextValue parameter ? TextValue.Join([message, TextValue.Plain(" (Parameter '"), parameter, TextValue.Plain("')")], null)
+        : message;
 
-    /// <summary>The message of an exception of the framework's that was made of some arguments.</summary>
-    public static TextValue MessageOf(string type, IReadOnlyList<object?> arguments)
+    /// <summary>The exception that it was made for; none where there is none.</summary>
+    public object? Inner { get; } = arguments.FirstOrDefault(argument => argument is ExceptionValue or ObjectValue);
+
+    /// <summary>The name of the parameter that it is about.</summary>
+    public object? Parameter { get; } = ParameterOf(type, arguments);
+
+    /// <summary>What is known of any exception: one of the framework's, or the base of one of the user's own.</summary>
+    public static ExceptionValue? Of(object? value) => value switch
     {
-        if (arguments.Count == 0 || arguments[0] is not TextValue message || type is "System.ArgumentNullException" or "System.ArgumentOutOfRangeException" or "System.ObjectDisposedException")
-            return TextValue.Open;
-        return arguments.Count > 1 && arguments[1] is TextValue parameter
-            ? TextValue.Join([message, TextValue.Plain(" (Parameter '"), parameter, TextValue.Plain("')")], null)
-            : message;
-    }
+        ExceptionValue known => known,
+        ObjectValue own when own.Type.IndexOf(BaseField) is >= 0 and var field => own.Fields[field] as ExceptionValue,
+        _ => null,
+    };
+
+    private static object? ParameterOf(string type, IReadOnlyList<object?> arguments) => type switch
+    {
+        "System.ArgumentException" => arguments.Count > 1 ? arguments[1] as TextValue : null,
+        _ when NamesParameterFirst(type) => arguments.Count > 0 && arguments[0] is TextValue && (arguments.Count == 1 || arguments[1] is not ExceptionValue) ? arguments[0] : null,
+        _ => null,
+    };
+
+    private static bool NamesParameterFirst(string type) => type is "System.ArgumentNullException" or "System.ArgumentOutOfRangeException" or "System.ObjectDisposedException";
 }

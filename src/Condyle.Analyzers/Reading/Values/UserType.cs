@@ -33,14 +33,15 @@ internal sealed class UserType(string id, IReadOnlyList<string> fields, IReadOnl
     {
         // A struct that holds itself doesn't compile, but may be typed.
         using var level = Budget.Current.Deeper(Fields.Count);
-        var known = Known(arguments ?? []);
+        var known = ArgumentsFor(arguments ?? []);
         var values = new object?[Fields.Count];
         for (var i = 0; i < values.Length; i++)
             values[i] = Defaults.Of(known is null ? FieldTypes[i] : FieldTypes[i]?.With(known), machine);
         return new ObjectValue(this, values, known);
     }
 
-    private Dictionary<string, TypeKey>? Known(IReadOnlyList<TypeKey> arguments)
+    /// <summary>What the parameters of the type and its bases stand for, given the arguments of the type; none where there are none.</summary>
+    public IReadOnlyDictionary<string, TypeKey>? ArgumentsFor(IReadOnlyList<TypeKey> arguments)
     {
         if (Parameters.Count == 0 && BaseArguments.Count == 0)
             return null;

@@ -1,0 +1,121 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Makes an array of the items on the stack.</summary>
+internal sealed class MakeArray(int count, TypeKey itemType, int[]? lengths = null) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(new ArrayValue(frame.PopMany(count), lengths, frame.Resolve(itemType)));
+}
+
+/// <summary>Makes an array of the lengths on the stack, filled with the default of its item type.</summary>
+internal sealed class NewArray(TypeKey itemType, int dimensions = 1) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var lengths = new int[dimensions];
+        var given = frame.PopMany(dimensions);
+        long count = 1;
+        for (var i = 0; i < dimensions; i++)
+        {
+            if (Arithmetic.AsIndex(given[i]) is not { } length)
+            {
+                frame.Push(OpenValue.Any);
+                return;
+            }
+
+            if (length < 0)
+                throw new ThrownByCode("System.OverflowException", "An array can't have a negative length.");
+            lengths[i] = length;
+            count *= length;
+            if (count > Limits.Items)
+                throw new ReadingStopped($"an array has more than {Limits.Items} items");
+        }
+
+        machine.Budget.Make((int)count);
+        var items = new object?[count];
+        for (var i = 0; i < items.Length; i++)
+            items[i] = Defaults.Of(frame.Resolve(itemType), machine);
+        frame.Push(new ArrayValue(items, lengths, frame.Resolve(itemType)));
+    }
+}
+
+internal sealed class LoadElement(TypeKey type, int dimensions = 1) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var indices = frame.PopMany(dimensions);
+        var array = frame.Pop();
+        frame.Push(Elements.CellOf(array, indices) is { } cell ? cell.Items[cell.Index] : Opens.Of(frame.Resolve(type), machine));
+    }
+}
+
+internal sealed class StoreElement(int dimensions = 1) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var value = frame.Pop();
+        var indices = frame.PopMany(dimensions);
+        var array = frame.Pop();
+        if (Elements.CellOf(array, indices) is { } cell)
+            machine.Write(cell.Items, cell.Index, value);
+        else
+            Elements.Lose(array, machine);
+    }
+}
+
+internal sealed class PushElementCell(int dimensions = 1) : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var indices = frame.PopMany(dimensions);
+        frame.Push((object?)Elements.CellOf(frame.Pop(), indices) ?? OpenValue.Any);
+    }
+}
+
+/// <summary>Makes a span of the array on the stack; what isn't known stays so.</summary>
+internal sealed class MakeSpan : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(Of(frame.Pop()));
+
+    public static object? Of(object? value) => value switch
+    {
+        null => new SpanValue([], 0, 0),
+        ArrayValue array => SpanValue.Over(array),
+        _ => value,
+    };
+}
+
+internal static class Elements
+{
+    public static Cell? CellOf(object? array, object? index) => CellOf(array, [index]);
+
+    public static Cell? CellOf(object? array, object?[] indices)
+    {
+        Fields.ThrowIfNull(array);
+        if (array is not IStretch known)
+            return null;
+        var (lengths, at) = (array is ArrayValue own ? own.Lengths : [known.Length], new int[indices.Length]);
+        if (lengths.Length != indices.Length)
+            return null;
+        for (var i = 0; i < at.Length; i++)
+        {
+            if (Arithmetic.AsIndex(indices[i], lengths[i]) is not { } index)
+                return null;
+            at[i] = index;
+        }
+
+        var position = array is ArrayValue rows ? rows.PositionOf(at) : at[0] >= 0 && at[0] < known.Length ? known.Start + at[0] : -1;
+        return position >= 0
+            ? new Cell(known.Items, position)
+            : throw new ThrownByCode("System.IndexOutOfRangeException", $"There is no item {string.Join(", ", at)} in an array of {string.Join(" × ", lengths)}.");
+    }
+
+    /// <summary>Which item was written isn't known, so each may have been.</summary>
+    public static void Lose(object? array, Machine machine)
+    {
+        if (array is not IStretch known)
+            return;
+        machine.Budget.Spend(known.Length);
+        for (var i = 0; i < known.Length; i++)
+            machine.Write(known.Items, known.Start + i, OpenValue.Any);
+    }
+}

@@ -1,0 +1,41 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Static fields, and when they are initialised.</summary>
+internal sealed partial class Machine
+{
+    private readonly Dictionary<string, object?[]> statics = [];
+    private readonly HashSet<string> initialised = [];
+
+    /// <summary>Where a static field lies. Its type's initialisers run before.</summary>
+    public Cell StaticOf(TypeKey type, string field) => new(StaticsOf(type), Program.StaticsOf(type.Id).IndexOf(field));
+
+    /// <summary>Runs a type's static constructor before it is used; without one, initialisers wait for the first use of a field.</summary>
+    public void Use(TypeKey type)
+    {
+        if (Program.HasStaticConstructor(type.Id))
+            StaticsOf(type);
+    }
+
+    private object?[] StaticsOf(TypeKey type)
+    {
+        var layout = Program.StaticsOf(type.Id);
+        var known = Program.TypeOf(type.Id)?.ArgumentsFor(type.Arguments);
+        if (!statics.TryGetValue(type.FullId, out var values))
+        {
+            statics[type.FullId] = values = new object?[layout.Fields.Count];
+            for (var i = 0; i < values.Length; i++)
+            {
+                var field = known is null ? layout.FieldTypes[i] : layout.FieldTypes[i]?.With(known);
+                values[i] = Program.IsRead(type.Id) ? Defaults.Of(field, this) : Opens.Of(field, this);
+            }
+        }
+
+        if (initialised.Add(type.FullId))
+        {
+            foreach (var body in Program.StaticInitialisersOf(type.Id))
+                Call(body, null, [], known);
+        }
+
+        return values;
+    }
+}
