@@ -3,8 +3,12 @@ using Condyle.Rules;
 
 namespace Condyle.Analyzers.Reading;
 
-/// <summary>What one path through a definition found: the model, where its parts came from, and what the rules say of it.</summary>
-internal sealed record ReadPath(RigModel Model, PlaceTable Places, CallRecords Calls, IReadOnlyList<Finding> Findings);
+/// <summary>What one path through a definition found: the model, and where its parts came from.</summary>
+internal sealed record ReadPath(RigModel Model, PlaceTable Places, CallRecords Calls)
+{
+    /// <summary>What the rules say of the model, once they were asked.</summary>
+    public IReadOnlyList<Finding> Findings { get; init; } = [];
+}
 
 /// <summary>What a reading of a definition, or of a helper on its own, found.</summary>
 /// <param name="Name">The definition's or helper's name.</param>

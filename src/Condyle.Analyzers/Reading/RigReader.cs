@@ -1,6 +1,5 @@
 using Condyle.Model;
 using Condyle.Naming;
-using Condyle.Rules;
 using Microsoft.CodeAnalysis;
 
 namespace Condyle.Analyzers.Reading;
@@ -45,7 +44,7 @@ internal static class RigReader
             if (fails is not null && fails.IsFailure)
                 failure ??= fails.Reason;
             else
-                paths.Add(Finish(machine, fails, entry, conventions));
+                paths.Add(Finish(machine, fails, entry));
         }
         while (decisions.Advance());
 
@@ -55,7 +54,7 @@ internal static class RigReader
             decisions = new Decisions();
             budget.BeginPath();
             var machine = new Machine(program, new RigDraft(conventions, new ProgramPlaces()), decisions, budget);
-            paths.Add(Finish(machine, Run(machine, run), entry, conventions));
+            paths.Add(Finish(machine, Run(machine, run), entry));
         }
 
         return paths;
@@ -88,7 +87,7 @@ internal static class RigReader
     private static string WhereIn(Exception unexpected) =>
         unexpected.StackTrace?.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Contains(typeof(RigReader).Namespace!)) ?? "an unknown place";
 
-    private static ReadPath Finish(Machine machine, Stop? stop, IMethodSymbol entry, Conventions conventions)
+    private static ReadPath Finish(Machine machine, Stop? stop, IMethodSymbol entry)
     {
         if (stop is not null)
         {
@@ -99,8 +98,7 @@ internal static class RigReader
             machine.Draft.Record(new AllTouched());
         }
 
-        var model = RigModel.Of(machine.Draft.Log, machine.Budget.Cancellation);
-        return new ReadPath(model, machine.Places, machine.Calls, RuleBook.Check(model, conventions, machine.Budget.Cancellation));
+        return new ReadPath(RigModel.Of(machine.Draft.Log, machine.Budget.Cancellation), machine.Places, machine.Calls);
     }
 
     private static ObjectValue New(Machine machine, INamedTypeSymbol definition)

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using Condyle.Analyzers.Reading;
 using Condyle.Naming;
+using Condyle.Rules;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
@@ -63,18 +64,18 @@ internal sealed class ReadingSession
         var contract = definition.GetMembers("Define").OfType<IMethodSymbol>().First();
         var define = type.FindImplementationForInterfaceMember(contract) as IMethodSymbol ?? contract;
         return RigReader.ReadDefinition(type, define, NewProgram(cancellation), conventions, new Budget(cancellation));
-    });
+    }, cancellation);
 
     private ReadingResult ReadHelper(IMethodSymbol helper, CancellationToken cancellation) =>
-        Read(helper, () => RigReader.ReadHelper(helper, NewProgram(cancellation), conventions, new Budget(cancellation)));
+        Read(helper, () => RigReader.ReadHelper(helper, NewProgram(cancellation), conventions, new Budget(cancellation)), cancellation);
 
-    private ReadingResult Read(ISymbol key, Func<ReadingResult> read)
+    private ReadingResult Read(ISymbol key, Func<ReadingResult> read, CancellationToken cancellation)
     {
         if (readings.TryGetValue(key, out var known))
             return known;
         // Two files may ask at once and read twice; a reading that is cancelled must not be kept for the others.
         var result = read();
-        return readings.GetOrAdd(key, result);
+        return readings.GetOrAdd(key, result with { Paths = [.. result.Paths.Select(path => path with { Findings = RuleBook.Check(path.Model, conventions, cancellation) })] });
     }
 
     private Program NewProgram(CancellationToken cancellation) => new(compilation, cache, ModelOf, cancellation);

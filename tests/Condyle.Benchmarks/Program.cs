@@ -1,0 +1,29 @@
+using System.Runtime.InteropServices;
+using Condyle.Benchmarks.Measuring;
+using Condyle.Benchmarks.Projects;
+using Condyle.Benchmarks.Reader;
+
+// goals SUITE [PART]: one JSON line a goal on the standard output, the figures behind it as rows of a table on the other one.
+var suites = new Dictionary<string, Dictionary<string, Func<IEnumerable<Result>>>>
+{
+    ["reader"] = ReaderSuite.Parts,
+};
+if (args is not ["goals", var name, ..] || !suites.TryGetValue(name, out var parts) || (args.Length > 2 && !parts.ContainsKey(args[2])))
+{
+    Console.Error.WriteLine("goals SUITE [PART]");
+    foreach (var (suite, its) in suites)
+        Console.Error.WriteLine($"  {suite}: {string.Join(", ", its.Keys)}");
+    return 2;
+}
+
+Console.Error.WriteLine($"{Machine.Processor}, {Environment.ProcessorCount} cores, {RuntimeInformation.FrameworkDescription}, {DateTime.Today:yyyy-MM-dd}");
+Console.Error.WriteLine();
+HarbourProject.Verify();
+Console.Error.WriteLine(Result.Heading);
+foreach (var result in args.Length > 2 ? parts[args[2]]() : parts.Values.SelectMany(measure => measure()))
+{
+    Console.WriteLine(result.AsJson());
+    Console.Error.WriteLine(result.AsRow());
+}
+
+return 0;
