@@ -28,6 +28,9 @@ internal class Budget(CancellationToken cancellation)
     /// <summary>The steps of the path that is being read.</summary>
     public int Steps { get; private set; }
 
+    /// <summary>The steps of all paths so far.</summary>
+    public int AllSteps => stepsBefore + Steps;
+
     /// <summary>Does something on this budget.</summary>
     public T Run<T>(Func<T> read)
     {
@@ -104,7 +107,7 @@ internal class Budget(CancellationToken cancellation)
         Ask();
         if (Steps > Limits.Steps)
             throw new ReadingStopped($"reading takes more than {Limits.Steps} steps");
-        if (stepsBefore + Steps > Limits.StepsOfAllPaths)
+        if (AllSteps > Limits.StepsOfAllPaths)
             throw new ReadingStopped($"reading all the ways through takes more than {Limits.StepsOfAllPaths} steps");
     }
 

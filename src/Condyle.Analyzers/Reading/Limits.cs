@@ -12,11 +12,14 @@ internal static class Limits
     /// <summary>Characters and items that one path of a reading makes, those included that it drops again.</summary>
     public const int Room = 16_000_000;
 
-    /// <summary>Statements and expressions inside each other, in the source.</summary>
+    /// <summary>Syntax inside each other in one member.</summary>
+    public const int SyntaxDepth = 1_000;
+
+    /// <summary>Statements and expressions inside each other in one member.</summary>
     public const int CodeDepth = 500;
 
     /// <summary>Instructions that one function becomes.</summary>
-    public const int CodeSize = 1_000_000;
+    public const int CodeSize = 400_000;
 
     /// <summary>Calls of the user's own code inside each other.</summary>
     public const int Depth = 1_000;

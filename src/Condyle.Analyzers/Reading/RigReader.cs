@@ -73,7 +73,7 @@ internal static class RigReader
         }
         catch (ReadingStopped stopped)
         {
-            return new Stop(stopped.Message, IsFailure: false, machine.LastPlace);
+            return new Stop(stopped.Message, IsFailure: false, stopped.At ?? machine.LastPlace);
         }
 #pragma warning disable CA1031 // A reading must never take the compiler down: what it didn't expect is reported as code that wasn't read.
         catch (Exception unexpected) when (unexpected is not OperationCanceledException)

@@ -34,7 +34,7 @@ internal sealed class ReadingSession
     public IReadOnlyList<PlannedFinding> FindingsIn(SemanticModel model, CancellationToken cancellation)
     {
         models.TryAdd(model.SyntaxTree, model);
-        return RepairPlanner.Plan(ReadingsOf(model.SyntaxTree, cancellation), path => ReadingsOf(path, cancellation));
+        return RepairPlanner.Plan(ReadingsOf(model.SyntaxTree, cancellation), path => ReadingsOf(path, cancellation), cancellation);
     }
 
     private FileReadings? ReadingsOf(string path, CancellationToken cancellation) =>

@@ -11,7 +11,8 @@ internal static class RepairPlanner
     /// </summary>
     /// <param name="file">The file.</param>
     /// <param name="readingsOf">The readings of a file, by its path; none where nobody would see a finding in it, such as generated code.</param>
-    public static IReadOnlyList<PlannedFinding> Plan(FileReadings file, Func<string, FileReadings?> readingsOf)
+    /// <param name="cancellation">Whether nobody waits for the answer any more.</param>
+    public static IReadOnlyList<PlannedFinding> Plan(FileReadings file, Func<string, FileReadings?> readingsOf, CancellationToken cancellation)
     {
         var slips = new Dictionary<(string Rule, Origin Place), PlannedFinding>();
         var inOrder = new List<(string Rule, Origin Place)>();
@@ -20,6 +21,7 @@ internal static class RepairPlanner
             var edits = new RepairEdits(path, readingsOf);
             foreach (var finding in path.Findings)
             {
+                cancellation.ThrowIfCancellationRequested();
                 var call = path.Places.Find(finding.Place);
                 if (call?.Path != file.Tree.FilePath && !edits.MayLieIn(file.Tree.FilePath, finding.Repairs))
                     continue;

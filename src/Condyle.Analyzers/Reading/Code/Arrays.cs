@@ -32,9 +32,10 @@ internal sealed class NewArray(TypeKey itemType, int dimensions = 1) : Instructi
 
         machine.Budget.Make((int)count);
         var items = new object?[count];
+        var type = frame.Resolve(itemType);
         for (var i = 0; i < items.Length; i++)
-            items[i] = Defaults.Of(frame.Resolve(itemType), machine);
-        frame.Push(new ArrayValue(items, lengths, frame.Resolve(itemType)));
+            items[i] = i > 0 && items[0] is not (ObjectValue or TupleValue) ? items[0] : Defaults.Of(type, machine);
+        frame.Push(new ArrayValue(items, lengths, type));
     }
 }
 

@@ -178,8 +178,8 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
                         Settle(running);
                     if (ReferenceEquals(running, frame) && IsAt(stops, running.Position))
                         return;
-                    Count();
                     var instruction = running.Body.Code[running.Position++];
+                    Count();
                     instruction.Run(this, running);
                 }
             }

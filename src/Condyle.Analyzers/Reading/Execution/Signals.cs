@@ -14,7 +14,12 @@ internal sealed class ThrownByCode(string type, string message, object? value = 
 }
 
 /// <summary>The reading can't go on: a limit is reached, or something was met that it doesn't understand.</summary>
-internal sealed class ReadingStopped(string reason) : Exception(reason);
+/// <param name="reason">Why.</param>
+/// <param name="at">Where, if not in the code that is being executed.</param>
+internal sealed class ReadingStopped(string reason, Origin? at = null) : Exception(reason)
+{
+    public Origin? At { get; } = at;
+}
 
 /// <summary>From here on the items of a sequence aren't known: whether a query keeps one, or how many it takes, depends on something unknown.</summary>
 internal sealed class SequenceIsOpen(string reason) : Exception(reason);

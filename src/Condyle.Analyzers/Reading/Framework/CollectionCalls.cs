@@ -28,15 +28,15 @@ internal static class CollectionCalls
             ? Change(machine, arguments[0], list => { foreach (var item in more) Sequences.AddLimited(list, item); return null; })
             : Lose(machine, arguments[0]));
         FrameworkTable.Open(Space + "List.Insert", (machine, arguments) => Arithmetic.AsIndex(arguments[1]) is { } at
-            ? Change(machine, arguments[0], list => { Check(at, list.Count + 1); Sequences.InsertLimited(list, at, arguments[2]); return null; })
+            ? Move(machine, arguments[0], list => { Check(at, list.Count + 1); Sequences.InsertLimited(list, at, arguments[2]); return null; })
             : Lose(machine, arguments[0]));
         FrameworkTable.Open(Space + "List.RemoveAt", (machine, arguments) => Arithmetic.AsIndex(arguments[1]) is { } at
-            ? Change(machine, arguments[0], list => { Check(at, list.Count); list.RemoveAt(at); return null; })
+            ? Move(machine, arguments[0], list => { Check(at, list.Count); list.RemoveAt(at); return null; })
             : Lose(machine, arguments[0]));
         FrameworkTable.Open(Space + "List.Clear", (machine, arguments) => Clear(machine, arguments[0]));
         FrameworkTable.Open(Space + "HashSet.Clear", (machine, arguments) => Clear(machine, arguments[0]));
         FrameworkTable.Open(Space + "List.Reverse", (machine, arguments) => arguments.Length == 1
-            ? Change(machine, arguments[0], list => { list.Reverse(); return null; })
+            ? Move(machine, arguments[0], list => { list.Reverse(); return null; })
             : Lose(machine, arguments[0]));
         FrameworkTable.Open(Space + "List.Remove", (machine, arguments) => Remove(machine, arguments[0], arguments[1]));
         FrameworkTable.Open(Space + "HashSet.Remove", (machine, arguments) => Remove(machine, arguments[0], arguments[1]));
@@ -145,22 +145,25 @@ internal static class CollectionCalls
             throw new ThrownByCode("System.InvalidOperationException", "The collection is empty.");
         var at = fromEnd ? items.Count - 1 : 0;
         return remove
-            ? Change(machine, collection, changed => { var taken = changed[at]; changed.RemoveAt(at); return taken; })
+            ? Move(machine, collection, changed => { var taken = changed[at]; changed.RemoveAt(at); return taken; })
             : items[at];
     }
 
     private static object? Clear(Machine machine, object? collection) => Change(machine, collection, items => { items.Clear(); return null; });
+
+    /// <summary>A change for which items have to move up or down.</summary>
+    private static object? Move(Machine machine, object? collection, Func<List<object?>, object?> change) => Change(machine, collection, items =>
+    {
+        machine.Budget.Spend(items.Count / ItemsMovedInAStep);
+        return change(items);
+    });
 
     private static object? Change(Machine machine, object? collection, Func<List<object?>, object?> change)
     {
         if (collection is not ListValue list)
             return OpenValue.Any;
         machine.Journal.Changing(list);
-        if (list.IsOpen)
-            return OpenValue.Any;
-        // Items may have to move up or down.
-        machine.Budget.Spend(list.Items.Count / ItemsMovedInAStep);
-        return change(list.Items);
+        return list.IsOpen ? OpenValue.Any : change(list.Items);
     }
 
     private static object? Lose(Machine machine, object? collection)

@@ -183,7 +183,7 @@ internal sealed partial class Lowerer
     private void Emit(Instruction instruction)
     {
         if (code.Count >= Limits.CodeSize)
-            throw new ReadingStopped($"a function becomes more than {Limits.CodeSize} instructions");
+            throw new ReadingStopped($"a function becomes more than {Limits.CodeSize} instructions", new Origin(body.Path, spans.Count > 0 ? spans.Peek() : default));
         if (instruction.Span == default && spans.Count > 0)
             instruction.Span = spans.Peek();
         code.Add(instruction);

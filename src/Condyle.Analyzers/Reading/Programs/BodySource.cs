@@ -51,6 +51,10 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
         return bodies;
     }
 
+    private IOperation? OperationOf(SyntaxNode code) => CodeNesting.TooDeepIn(code) is { } deep
+        ? throw new ReadingStopped($"code lies more than {Limits.SyntaxDepth} deep inside itself", new Origin(deep.SyntaxTree.FilePath, deep.Span))
+        : models(code.SyntaxTree).GetOperation(code, cancellation);
+
     private CodeBody? Lower(IMethodSymbol method, SyntaxTree tree)
     {
         var syntax = method.DeclaringSyntaxReferences.FirstOrDefault()?.GetSyntax(cancellation);
@@ -62,7 +66,7 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
             AccessorDeclarationSyntax { Body: null, ExpressionBody: null } => null,
             _ => syntax,
         };
-        return content is not null && models(tree).GetOperation(content, cancellation) is { } operation
+        return content is not null && OperationOf(content) is { } operation
             ? Lowerer.Lower(method.Name, tree.FilePath, method, [operation])
             : null;
     }
@@ -77,9 +81,9 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
         var initialisers = callsThis
             ? []
             : type.DeclaringSyntaxReferences.SelectMany(part => Initialisers(part.GetSyntax(cancellation) as TypeDeclarationSyntax, isStatic: false)).ToList();
-        var operation = declared is null ? null : models(tree).GetOperation(declared, cancellation);
+        var operation = declared is null ? null : OperationOf(declared);
         var baseCall = declared is null && syntax is TypeDeclarationSyntax { BaseList.Types: var bases } && bases.OfType<PrimaryConstructorBaseTypeSyntax>().FirstOrDefault() is { } primary
-            ? models(tree).GetOperation(primary, cancellation) as IInvocationOperation
+            ? OperationOf(primary) as IInvocationOperation
             : null;
         var implicitBase = declared?.Initializer is null && baseCall is null ? BaseConstructorOf(type) : null;
         return Lowerer.LowerConstructor(tree.FilePath, method, syntax is TypeDeclarationSyntax, initialisers, baseCall, implicitBase, operation);
@@ -102,7 +106,7 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
             };
             foreach (var clause in clauses.OfType<EqualsValueClauseSyntax>())
             {
-                if (models(clause.SyntaxTree).GetOperation(clause, cancellation) is { } operation)
+                if (OperationOf(clause) is { } operation)
                     yield return operation;
             }
         }

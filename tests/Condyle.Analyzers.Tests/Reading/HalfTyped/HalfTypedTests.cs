@@ -1,0 +1,54 @@
+using Condyle.Tests.Shared;
+using Microsoft.CodeAnalysis.CSharp;
+using Xunit.Abstractions;
+
+namespace Condyle.Analyzers.Tests.Reading.HalfTyped;
+
+/// <summary>People are typing: whatever the code looks like, the analyzer neither fails nor points outside a file.</summary>
+public class HalfTypedTests(ITestOutputHelper output)
+{
+    /// <summary>How many mutations the suite tries; the environment variable asks for the long run.</summary>
+    private static readonly int Mutations = int.TryParse(Environment.GetEnvironmentVariable("CONDYLE_MUTATIONS"), out var many) ? many : 500;
+
+    [Fact]
+    public async Task Random_tokens_deleted_doubled_or_swapped_are_survived()
+    {
+        var failures = new List<string>();
+        foreach (var mutation in Mutation.Of(RigSources.All.Count, Mutations, seed: 20_000))
+        {
+            var source = RigSources.All[mutation.Source];
+            var text = mutation.Apply(source.Compilation.Value.SyntaxTrees.First(tree => tree.FilePath == source.Path).ToString());
+            if (await WhatIsWrongWith(source, text) is { } wrong)
+                failures.Add($"{source}, {mutation.Seed}: {wrong}{Environment.NewLine}{text}");
+        }
+
+        output.WriteLine($"{Mutations} mutations of {RigSources.All.Count} pieces of rig code, {failures.Count} of them not survived");
+        Assert.True(failures.Count == 0, string.Join(Environment.NewLine, failures));
+    }
+
+    [Fact]
+    public async Task All_rig_code_of_the_repository_is_survived_as_it_is()
+    {
+        foreach (var source in RigSources.All)
+        {
+            var wrong = await Survival.WhatIsWrongWith(source.Compilation.Value);
+            Assert.True(wrong is null, $"{source}: {wrong}");
+        }
+    }
+
+    [Fact]
+    public async Task Every_prefix_of_a_file_is_survived()
+    {
+        var source = Oracle.Rig(ArmSample.Body, ArmSample.Members);
+        for (var length = 0; length < source.Length; length += 37)
+            Assert.Null(await Survival.WhatIsWrongWith(CompiledCode.Compile(("rig.cs", source[..length]))));
+    }
+
+    private static Task<string?> WhatIsWrongWith(RigSource source, string text)
+    {
+        var compilation = source.Compilation.Value;
+        var tree = compilation.SyntaxTrees.First(tree => tree.FilePath == source.Path);
+        var changed = CSharpSyntaxTree.ParseText(text, (CSharpParseOptions)tree.Options, source.Path);
+        return Survival.WhatIsWrongWith(compilation.ReplaceSyntaxTree(tree, changed));
+    }
+}

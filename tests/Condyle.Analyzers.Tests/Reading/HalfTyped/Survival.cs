@@ -1,0 +1,43 @@
+using Condyle.Analyzers.Reporting;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.Diagnostics;
+
+namespace Condyle.Analyzers.Tests.Reading.HalfTyped;
+
+/// <summary>Analyses code that may be anything, and tells what an analyzer must not do to people who are typing it.</summary>
+internal static class Survival
+{
+    /// <summary>What went wrong; none if nothing did.</summary>
+    public static async Task<string?> WhatIsWrongWith(Compilation compilation)
+    {
+        var analyzer = new RigAnalyzer();
+        var options = new CompilationWithAnalyzersOptions(new AnalyzerOptions([]), onAnalyzerException: null, concurrentAnalysis: false, logAnalyzerExecutionTime: false);
+        var result = await new CompilationWithAnalyzers(compilation, [analyzer], options).GetAnalysisResultAsync(CancellationToken.None);
+        if (result.CompilationDiagnostics.Values.SelectMany(found => found).FirstOrDefault() is { } lost)
+            return $"{lost.Id} lies in no file: {lost.GetMessage()}";
+        foreach (var (tree, found) in result.SemanticDiagnostics)
+        {
+            foreach (var diagnostic in found.Values.SelectMany(diagnostics => diagnostics))
+            {
+                if (WhatIsWrongWith(diagnostic, tree, compilation) is { } wrong)
+                    return wrong;
+            }
+        }
+
+        return null;
+    }
+
+    private static string? WhatIsWrongWith(Diagnostic found, SyntaxTree tree, Compilation compilation)
+    {
+        if (found.Id == "AD0001" || found.GetMessage().Contains("the reader failed", StringComparison.Ordinal))
+            return found.GetMessage();
+        if (found.Location.SourceTree != tree || found.Location.SourceSpan.End > tree.Length)
+            return $"{found.Id} lies outside its file";
+        if (found.AdditionalLocations.Any(related => related.SourceTree is not { } other || !compilation.ContainsSyntaxTree(other) || related.SourceSpan.End > other.Length))
+            return $"{found.Id} is related to a place outside all files";
+        var lengths = compilation.SyntaxTrees.ToDictionary(file => file.FilePath, file => file.Length);
+        return RepairProperties.Read(found.Properties).SelectMany(repair => repair.Edits).Any(edit => !lengths.TryGetValue(edit.Path, out var length) || edit.Span.End > length)
+            ? $"{found.Id} would be repaired outside all files"
+            : null;
+    }
+}
