@@ -16,15 +16,15 @@ public class LimitTests
     private static readonly string LongRig = $"the rig says more than {Limits.Events} sentences";
 
     [Theory]
-    [InlineData("while (true) { }", "while (true) { }")]
-    [InlineData("for (;;) { }", "for (;;) { }")]
-    [InlineData("again: goto again;", "goto again;")]
-    [InlineData("do { } while (1 < 2);", "do { } while (1 < 2);")]
-    [InlineData("for (var i = 0; i >= 0; i = 0) { }", "i = 0")]
-    [InlineData("var l = new List<int>(); while (true) l.Insert(0, 1);", "l.Insert(0, 1)")]
-    [InlineData("var all = new int[50000]; while (true) all = [.. all];", "[.. all]")]
-    [InlineData("var s = new HashSet<int>(); for (var i = 0; ; i++) s.Add(i);", "s.Add(i)")]
-    public void Endless_loops(string code, string at) => BoundedReading.Of(code).StopsAt(at, Steps);
+    [InlineData("while (true) { }")]
+    [InlineData("for (;;) { }")]
+    [InlineData("again: goto again;")]
+    [InlineData("do { } while (1 < 2);")]
+    [InlineData("for (var i = 0; i >= 0; i = 0) { }")]
+    [InlineData("var l = new List<int>(); while (true) l.Insert(0, 1);")]
+    [InlineData("var all = new int[50000]; while (true) all = [.. all];")]
+    [InlineData("var s = new HashSet<int>(); for (var i = 0; ; i++) s.Add(i);")]
+    public void Endless_loops(string code) => BoundedReading.Of(code).StopsIn("rig.cs", Steps);
 
     [Theory]
     [InlineData("var s = \"x\"; while (true) s += s;", "s += s")]
