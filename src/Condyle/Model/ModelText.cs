@@ -12,9 +12,13 @@ internal static class ModelText
     private static readonly Regex Number = new(@"-?\d+(\.\d+)?(E[+-]?\d+)?", RegexOptions.CultureInvariant);
 
     /// <summary>One line an element: all that the model says of it, and the line of code it came from.</summary>
-    public static IReadOnlyList<string> Lines(RigModel model, Func<PlaceId, CodeLine?> lineOf)
+    public static IReadOnlyList<string> Lines(RigModel model, Func<PlaceId, CodeLine?> lineOf) =>
+        [.. Elements(model, lineOf).Select(element => $"{element.Kind} {(element.Id < 0 ? "" : $"#{element.Id} ")}{string.Join(" ", element.Facts.Where(fact => fact.Length > 0))}")];
+
+    /// <summary>All that the model says, element by element and fact by fact; what is open has a hole.</summary>
+    public static IEnumerable<ModelElement> Elements(RigModel model, Func<PlaceId, CodeLine?> lineOf)
     {
-        string At(PlaceId place) => lineOf(place) is { } line ? " @ " + line : "";
+        string At(PlaceId place) => lineOf(place) is { } line ? "@ " + line : "";
         string Node(RigNode? node) => node is null ? "none" : $"#{node.Id} {node.Name}";
         string Ask<T>(Fact<T> fact, Func<T, string> print) => fact.TryKnown(out var value) ? print(value) : Text.Hole;
         string Weigh(Fact<WeightPolynomial> weight) => Ask(weight, value => value.ToString());
@@ -25,28 +29,66 @@ internal static class ModelText
             AtSpot at => $"spot #{at.Spot.Id}",
             _ => throw new InvalidOperationException("An unknown kind of placement."),
         };
+        string Limit(ChannelLimit limit) => $"{(limit.Turns ? "turn" : "move")} {limit.Axis} {limit.From} to {limit.To}";
 
-        var lines = new List<string>();
-        lines.AddRange(model.Skeletons.Select(s => $"skeleton #{s.Id} {s.Name}{At(s.Place)}"));
-        lines.AddRange(model.Nodes.Select(n =>
-            $"{n.Kind} #{n.Id} {n.Name} under {Ask(n.Parent, Node)}{At(n.ParentPlace)} placed at {Ask(n.Placement, Place)}"
-            + $" locked {n.Locked} role {(n.IsExported ? n.Role.ToString() : "-")} rest {(n.IsExported ? n.Rest.ToString() : "-")}"
-            + $" copies {Node(n.Original)} limits {(n.LimitsAreOpen ? Text.Hole : "")}{string.Join(" ", n.Limits.Select(l => $"{(l.Turns ? "turn" : "move")} {l.Axis} {l.From} to {l.To}"))}"
-            + $"{(n.IsUnknown ? " unknown" : "")} scope {n.Scope}{At(n.Place)}"));
-        lines.AddRange(model.Chains.Select(c => $"chain #{c.Id} {(c.Joints is null ? Text.Hole : string.Join(", ", c.Joints.Select(Node)))} bends {c.Bend}{At(c.Place)}"));
-        lines.AddRange(model.Copies.Select(c => $"copy #{c.Id} {c.Tag} of #{c.Chain.Id}: {string.Join(", ", c.Joints.Select(Node))}{At(c.Place)}"));
-        lines.AddRange(model.Drives.Select(d =>
-            $"drive #{d.Id} of {Node(d.Target)} {string.Join(" ", d.Sources.Select(s => $"by {s.Way} {Node(s.Source)} certain {s.IsCertain}{At(s.Place)}"))} offset {d.KeepsOffset} scale {d.WritesScale}{At(d.Place)}"));
-        lines.AddRange(model.Blends.Select(b =>
-            $"blend #{b.Id} of {(b.Chain is null ? Node(b.Node) : "#" + b.Chain.Id)}{(b.SourcesAreOpen ? " " + Text.Hole : "")} {string.Join(" ", b.Sources.Select(s => $"from {(s.Copy is null ? Node(s.Node) : "#" + s.Copy.Id)} {Weigh(s.Weight)}{At(s.Place)}"))}{At(b.Place)}"));
-        lines.AddRange(model.TwoBones.Select(t => $"two bones #{t.Id} of #{t.Copy?.Id} goal {Ask(t.Goal, Node)} pole {Ask(t.Pole, Node)}{At(t.Place)}"));
-        lines.AddRange(model.Switches.Select(s =>
-            $"switch #{s.Id} {s.Name} on {Node(s.Control)} also {string.Join(", ", s.AlsoOn.Select(Node))}{(s.PlacesAreOpen ? Text.Hole : "")} at rest {s.AtRest}{At(s.Place)}"));
-        lines.AddRange(model.Labels.Select(l =>
-            $"label #{l.Id} {l.Name} '{l.Shows}' under {Ask(l.Parent, Node)} shown by {Ask(l.ShownBy, w => w?.ToString() ?? "none")}{At(l.Place)}"));
-        lines.AddRange(model.Acceptances.Select(a => $"accepted {a.Rule} on #{a.Element?.Id} because {a.Because}{At(a.Place)}"));
-        lines.AddRange(model.Gaps.Select(g => $"gap {g.Reason}{At(g.Place)}"));
-        return lines;
+        foreach (var skeleton in model.Skeletons)
+            yield return new("skeleton", skeleton.Id, [skeleton.Name.ToString(), At(skeleton.Place)]);
+        foreach (var node in model.Nodes)
+        {
+            yield return new(node.Kind.ToString(), node.Id, [
+                node.Name.ToString(),
+                $"under {Ask(node.Parent, Node)} {At(node.ParentPlace)}",
+                $"placed at {Ask(node.Placement, Place)}",
+                $"locked {node.Locked}",
+                node.IsExported ? $"role {node.Role}" : "",
+                node.IsExported ? $"rest {node.Rest}" : "",
+                $"copies {Node(node.Original)}",
+                $"limits {(node.LimitsAreOpen ? Text.Hole : "")}{string.Join(" ", node.Limits.Select(Limit))}",
+                node.IsUnknown ? "unknown" : "",
+                $"scope {node.Scope}",
+                At(node.Place)]);
+        }
+
+        foreach (var chain in model.Chains)
+            yield return new("chain", chain.Id, [chain.Joints is null ? Text.Hole : string.Join(", ", chain.Joints.Select(Node)), $"bends {chain.Bend}", At(chain.Place)]);
+        foreach (var copy in model.Copies)
+            yield return new("copy", copy.Id, [$"{copy.Tag} of #{copy.Chain.Id}:", copy.Chain.Joints is null ? Text.Hole : string.Join(", ", copy.Joints.Select(Node)), At(copy.Place)]);
+        foreach (var drive in model.Drives)
+        {
+            yield return new("drive", drive.Id, [
+                $"of {Node(drive.Target)}",
+                .. drive.Sources.Select(source => $"by {source.Way} {Node(source.Source)} certain {source.IsCertain} {At(source.Place)}"),
+                $"offset {drive.KeepsOffset} scale {drive.WritesScale}",
+                At(drive.Place)]);
+        }
+
+        foreach (var blend in model.Blends)
+        {
+            yield return new("blend", blend.Id, [
+                $"of {(blend.Chain is null ? Node(blend.Node) : "#" + blend.Chain.Id)}",
+                blend.SourcesAreOpen ? Text.Hole : "",
+                .. blend.Sources.Select(source => $"from {(source.Copy is null ? Node(source.Node) : "#" + source.Copy.Id)} {Weigh(source.Weight)} {At(source.Place)}"),
+                At(blend.Place)]);
+        }
+
+        foreach (var solver in model.TwoBones)
+            yield return new("two bones", solver.Id, [$"of #{solver.Copy?.Id}", $"goal {Ask(solver.Goal, Node)}", $"pole {Ask(solver.Pole, Node)}", At(solver.Place)]);
+        foreach (var turned in model.Switches)
+        {
+            yield return new("switch", turned.Id, [
+                turned.Name.ToString(),
+                $"on {Node(turned.Control)}",
+                $"also {string.Join(", ", turned.AlsoOn.Select(Node))}{(turned.PlacesAreOpen ? Text.Hole : "")}",
+                $"at rest {turned.AtRest}",
+                At(turned.Place)]);
+        }
+
+        foreach (var label in model.Labels)
+            yield return new("label", label.Id, [label.Name.ToString(), $"'{label.Shows}'", $"under {Ask(label.Parent, Node)}", $"shown by {Ask(label.ShownBy, weight => weight?.ToString() ?? "none")}", At(label.Place)]);
+        foreach (var acceptance in model.Acceptances)
+            yield return new("accepted", -1, [acceptance.Rule.ToString(), $"on #{acceptance.Element?.Id}", $"because {acceptance.Because}", At(acceptance.Place)]);
+        foreach (var gap in model.Gaps)
+            yield return new("gap", -1, [gap.Reason, At(gap.Place)]);
     }
 
     /// <summary>The lines in which two models differ; numbers may differ within <see cref="Rounding"/>.</summary>
@@ -64,14 +106,24 @@ internal static class ModelText
         return differences;
     }
 
-    private static bool AreEqual(string a, string b)
+    /// <summary>Whether two texts are the same; numbers may differ within <see cref="Rounding"/>.</summary>
+    public static bool AreEqual(string a, string b)
     {
         if (a == b)
             return true;
         if (Number.Replace(a, "0") != Number.Replace(b, "0"))
             return false;
-        var ours = Number.Matches(a).Cast<Match>().Select(match => double.Parse(match.Value, CultureInfo.InvariantCulture));
-        var theirs = Number.Matches(b).Cast<Match>().Select(match => double.Parse(match.Value, CultureInfo.InvariantCulture));
-        return ours.Zip(theirs, (x, y) => Math.Abs(x - y) <= Rounding * Math.Max(1, Math.Max(Math.Abs(x), Math.Abs(y)))).All(same => same);
+        return Number.Matches(a).Cast<Match>().Zip(Number.Matches(b).Cast<Match>(), (x, y) => AreClose(x.Value, y.Value)).All(close => close);
     }
+
+    // Whole numbers are counts and parts of names: nothing rounds them.
+    private static bool AreClose(string ours, string theirs)
+    {
+        if (ours == theirs || (IsWhole(ours) && IsWhole(theirs)))
+            return ours == theirs;
+        var (x, y) = (double.Parse(ours, CultureInfo.InvariantCulture), double.Parse(theirs, CultureInfo.InvariantCulture));
+        return Math.Abs(x - y) <= Rounding * Math.Max(1, Math.Max(Math.Abs(x), Math.Abs(y)));
+    }
+
+    private static bool IsWhole(string number) => number.All(character => character is >= '0' and <= '9' or '-');
 }

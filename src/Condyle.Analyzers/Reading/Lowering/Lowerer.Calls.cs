@@ -355,20 +355,23 @@ internal sealed partial class Lowerer
         return (nested, lowerer.captured);
     }
 
-    private void DeclareLocalFunction(ILocalFunctionOperation function)
+    // All functions of a block are known before the first is lowered, so that they can call themselves and each other.
+    private void DeclareLocalFunctions(IReadOnlyList<ILocalFunctionOperation> functions)
     {
-        if (localFunctions.ContainsKey(function.Symbol))
-            return;
-        // Known before its body is lowered, so that it can call itself.
-        var nested = new CodeBody(function.Symbol.Name, body.Path) { ParameterCount = function.Symbol.Parameters.Length, ReturnsValue = !function.Symbol.ReturnsVoid, IsAsync = function.Symbol.IsAsync };
-        var captures = new List<(int, int)>();
-        localFunctions[function.Symbol] = nested;
-        localCaptures[function.Symbol] = captures;
-        var lowerer = new Lowerer(nested, function.Symbol, this, shared);
-        lowerer.DeclareVariables(function.Symbol);
-        lowerer.Statement(function.Body);
-        lowerer.Finish(function.Body is { } content ? [content] : []);
-        captures.AddRange(lowerer.captured);
+        foreach (var function in functions)
+        {
+            localFunctions[function.Symbol] = new CodeBody(function.Symbol.Name, body.Path) { ParameterCount = function.Symbol.Parameters.Length, ReturnsValue = !function.Symbol.ReturnsVoid, IsAsync = function.Symbol.IsAsync };
+            localCaptures[function.Symbol] = new List<(int, int)>();
+        }
+
+        foreach (var function in functions)
+        {
+            var lowerer = new Lowerer(localFunctions[function.Symbol], function.Symbol, this, shared);
+            lowerer.DeclareVariables(function.Symbol);
+            lowerer.Statement(function.Body);
+            lowerer.Finish(function.Body is { } content ? [content] : []);
+            ((List<(int, int)>)localCaptures[function.Symbol]).AddRange(lowerer.captured);
+        }
     }
 
     private void LoadLocalFunction(IMethodSymbol symbol)

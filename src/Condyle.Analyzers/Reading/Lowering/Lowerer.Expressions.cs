@@ -9,6 +9,7 @@ internal sealed partial class Lowerer
 {
     private readonly Stack<int> implicitReceivers = new();
     private readonly Stack<int> conditionalReceivers = new();
+    private readonly Stack<int> textHandlers = new();
 
     /// <summary>Pushes a value; what isn't there, such as a receiver in code that doesn't compile yet, is unknown.</summary>
     private void Value(IOperation? operation)
@@ -186,6 +187,7 @@ internal sealed partial class Lowerer
         switch (self.ReferenceKind)
         {
             case InstanceReferenceKind.ImplicitReceiver: Receiver(implicitReceivers); break;
+            case InstanceReferenceKind.InterpolatedStringHandler: Receiver(textHandlers); break;
             case InstanceReferenceKind.PatternInput: Receiver(patternInputs); break;
             case InstanceReferenceKind.ContainingTypeInstance: Emit(new PushThis()); break;
             default: Emit(new PushOpen(KeyOf(self))); break;
@@ -399,16 +401,28 @@ internal sealed partial class Lowerer
         }
     }
 
-    // What takes the text chooses its culture; a handler of the user's own may do anything with the parts.
+    // What takes the text chooses its culture; a handler of the user's own is handed the parts one after another.
     private void Handler(IInterpolatedStringHandlerCreationOperation handler)
     {
-        if (handler.Content is not IInterpolatedStringOperation text || (handler.Type is { } type && IsRead(type)))
+        if (handler.Content is not IInterpolatedStringOperation text || handler.HandlerCreation.DescendantsAndSelf().Any(part => part is IInterpolatedStringHandlerArgumentPlaceholderOperation))
         {
             Emit(new Unread($"'{Shorten(handler.Syntax.ToString())}'", KeyOf(handler)));
             return;
         }
 
-        Emit(new MakeFormattable(Interpolate(text)));
+        if (handler.Type is not { } type || !IsRead(type))
+        {
+            Emit(new MakeFormattable(Interpolate(text)));
+            return;
+        }
+
+        var made = Temporary();
+        Hold(handler.HandlerCreation, made);
+        textHandlers.Push(made);
+        foreach (var append in text.Parts.OfType<IInterpolatedStringAppendOperation>())
+            Effect(append.AppendCall);
+        textHandlers.Pop();
+        Emit(new LoadSlot(made));
     }
 
     private void Tuple(ITupleOperation tuple)

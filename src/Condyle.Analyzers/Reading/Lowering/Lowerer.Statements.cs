@@ -77,7 +77,7 @@ internal sealed partial class Lowerer
                 Statement(guard.Body);
                 break;
             case ILocalFunctionOperation function:
-                DeclareLocalFunction(function);
+                DeclareLocalFunctions([function]);
                 break;
             case IEmptyOperation:
                 break;
@@ -90,8 +90,7 @@ internal sealed partial class Lowerer
     private void Block(IEnumerable<IOperation> statements)
     {
         var list = statements.ToList();
-        foreach (var function in list.OfType<ILocalFunctionOperation>())
-            DeclareLocalFunction(function);
+        DeclareLocalFunctions([.. list.OfType<ILocalFunctionOperation>()]);
         for (var i = 0; i < list.Count; i++)
         {
             if (list[i] is ILocalFunctionOperation)

@@ -38,6 +38,9 @@ internal sealed partial class Lowerer
                 return ImplicitTarget(indexed);
             case IArrayElementReferenceOperation element:
                 return ElementTarget(element);
+            case IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.ImplicitReceiver } when implicitReceivers.Count > 0:
+                var made = implicitReceivers.Peek();
+                return new Target(Nothing, () => Emit(new LoadSlot(made)), () => Emit(new StoreSlot(made)));
             case IDiscardOperation:
                 return new Target(Nothing, () => Emit(new PushConstant(null)), () => Emit(new Pop()));
             case IDeclarationExpressionOperation { Expression: var declared }:
@@ -149,11 +152,13 @@ internal sealed partial class Lowerer
         if (TypeKeys.Of(field.ContainingType).Shape == TypeShape.Numerics)
         {
             var owner = TargetOf(reference.Instance);
+            var hasPlace = reference.Instance is ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation
+                or IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.ImplicitReceiver };
             return new Target(
-                reference.Instance is ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation ? owner.Prepare : Nothing,
+                hasPlace ? owner.Prepare : Nothing,
                 () =>
                 {
-                    if (reference.Instance is ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation)
+                    if (hasPlace)
                         owner.Load();
                     else
                         Value(reference.Instance);

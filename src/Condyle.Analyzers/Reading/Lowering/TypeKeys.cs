@@ -104,7 +104,7 @@ internal static class TypeKeys
         method.ContainingType is null ? "" : IsOfUser(method.ContainingType) ? IdOf(method.ContainingType) : PlainNameOf(method.ContainingType),
         method.Name)
     {
-        Returns = method.ReturnsVoid ? new TypeKey("void", TypeShape.Void) : method.MethodKind == MethodKind.Constructor ? Of(method.ContainingType) : Of(method.ReturnType),
+        Returns = method.MethodKind == MethodKind.Constructor ? Of(method.ContainingType) : method.ReturnsVoid ? new TypeKey("void", TypeShape.Void) : Of(method.ReturnType),
         IsStatic = method.IsStatic || method.MethodKind == MethodKind.Constructor,
         Owner = method.ContainingType is { } type && IsOfUser(type) ? Of(type) : null,
         IsDispatched = !method.IsStatic && (method.IsVirtual || method.IsAbstract || method.IsOverride || method.ContainingType?.TypeKind == TypeKind.Interface),
