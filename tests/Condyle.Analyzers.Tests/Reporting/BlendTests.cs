@@ -51,6 +51,17 @@ public class BlendTests
         """);
 
     [Fact]
+    public Task The_inverse_of_another_switch_is_flagged() => RigSnippet.Finds(Arm + """
+        var other = rig.Control("crane").Switch("other");
+        rig.Blend(arm).From(ik, {|CDY2001:other.Inverse|}).From(fk, amount);
+        """);
+
+    [Fact]
+    public Task Switches_of_which_it_is_not_known_whether_they_are_one_are_not_set_against_each_other() => RigSnippet.Finds(
+        "rig.Group(\"crate_group\");",
+        "static void Limb(RigDraft rig, Chain arm, Copy ik, Copy fk, Switch a, Switch b) => rig.Blend(arm).From(ik, a.Inverse).From(fk, b);");
+
+    [Fact]
     public Task A_weight_that_goes_through_a_local_is_flagged_where_it_is_given() => RigSnippet.Finds(Arm + """
         Weight toIk = amount;
         var toFk = amount;

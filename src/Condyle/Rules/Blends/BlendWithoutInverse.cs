@@ -6,6 +6,9 @@ namespace Condyle.Rules;
 /// <summary>CDY2001: the weights of a blend must add up to one for every value of its switches.</summary>
 internal sealed class BlendWithoutInverse : Rule
 {
+    /// <summary>How many switches of one blend are tried at all their ends against each other.</summary>
+    private const int MostSwitches = 8;
+
     private static readonly double[] Tried = [0.5, 1, 0];
 
     public override string Id => "CDY2001";
@@ -20,10 +23,10 @@ internal sealed class BlendWithoutInverse : Rule
         {
             if (blend.SourcesAreOpen || blend.IsUnknown || blend.Sources.Count == 0 || SumOf(blend) is not { } sum || sum.Equals(WeightPolynomial.One))
                 continue;
-            if (WorstOf(sum) is not { } worst)
+            if (WorstOf(sum, model) is not { } worst)
                 continue;
-            var total = sum.At(_ => worst);
-            var when = sum.Switches.Count == 0 ? "always" : $"with {NamesOf(sum, model)} at {Invariant.Short(worst)}";
+            var total = sum.At(id => worst[id]);
+            var when = sum.Switches.Count == 0 ? "always" : $"with {Written(worst, model)}";
             var repairs = RepairsOf(blend, sum, model);
             var place = repairs.Count > 0 ? PlaceOf(blend, repairs[0].Event) : blend.Sources[^1].Place;
             yield return new Finding(
@@ -54,18 +57,32 @@ internal sealed class BlendWithoutInverse : Rule
         return sum.IsTooLarge ? null : sum;
     }
 
-    // All switches at the same value: that holds even if two switches that are only known by their type are one and the same.
-    private static double? WorstOf(WeightPolynomial sum)
+    // All switches at the same value first: that holds even if two switches that are only known by their type are one and the same.
+    private static IReadOnlyDictionary<int, double>? WorstOf(WeightPolynomial sum, RigModel model) =>
+        WorstOf(sum, Tried.Select(value => sum.Switches.ToDictionary(id => id, _ => value))) ?? WorstOf(sum, Ends(sum.Switches, model));
+
+    private static IReadOnlyDictionary<int, double>? WorstOf(WeightPolynomial sum, IEnumerable<IReadOnlyDictionary<int, double>> tried)
     {
-        double? worst = null;
-        foreach (var value in Tried)
+        IReadOnlyDictionary<int, double>? worst = null;
+        var most = WeightPolynomial.Tolerance;
+        foreach (var values in tried)
         {
-            var miss = Math.Abs(sum.At(_ => value) - 1);
-            if (miss > WeightPolynomial.Tolerance && (worst is not { } before || miss > Math.Abs(sum.At(_ => before) - 1)))
-                worst = value;
+            var miss = Math.Abs(sum.At(id => values[id]) - 1);
+            if (miss <= most)
+                continue;
+            (worst, most) = (values, miss);
         }
 
         return worst;
+    }
+
+    // Each switch at either end, where all were seen being made, so that they are different ones.
+    private static IEnumerable<IReadOnlyDictionary<int, double>> Ends(IReadOnlyList<int> switches, RigModel model)
+    {
+        if (switches.Count > MostSwitches || switches.Any(id => model.SwitchOf(id) is not { IsUnknown: false }))
+            yield break;
+        for (var ends = 0; ends < 1 << switches.Count; ends++)
+            yield return switches.Select((id, index) => (id, end: (double)((ends >> index) & 1))).ToDictionary(pair => pair.id, pair => pair.end);
     }
 
     private static string TargetOf(RigBlend blend) => blend.Node?.Title ?? blend.Chain!.Title;
@@ -74,11 +91,14 @@ internal sealed class BlendWithoutInverse : Rule
         ? "it floats between its sources and lands on none"
         : "no source moves it and it falls back to its rest pose";
 
-    private static string NamesOf(WeightPolynomial sum, RigModel model)
+    private static string Written(IReadOnlyDictionary<int, double> values, RigModel model)
     {
-        var names = sum.Switches.Select(id => model.SwitchOf(id)?.Title ?? "the switch").ToList();
-        return names.Count == 1 ? names[0] : string.Join(", ", names.Take(names.Count - 1)) + " and " + names[^1];
+        var same = values.GroupBy(pair => pair.Value, pair => model.SwitchOf(pair.Key)?.Title ?? "the switch").OrderBy(group => group.Key);
+        return string.Join(" and ", same.Select(group => $"{Joined([.. group])} at {Invariant.Short(group.Key)}"));
     }
+
+    private static string Joined(IReadOnlyList<string> names) =>
+        names.Count == 1 ? names[0] : string.Join(", ", names.Take(names.Count - 1)) + " and " + names[^1];
 
     private static string Advice(IReadOnlyList<Repair> repairs) =>
         repairs.Count > 0 ? "Use the inverse of the switch for one of its sources." : "Give its sources weights that add up to 1, such as a switch and its inverse.";
