@@ -81,6 +81,7 @@ internal sealed class MakeSpan : Instruction
     {
         null => new SpanValue([], 0, 0),
         ArrayValue array => SpanValue.Over(array),
+        ObjectValue { Inline: { } items } => items,
         _ => value,
     };
 }
@@ -92,6 +93,8 @@ internal static class Elements
     public static Cell? CellOf(object? array, object?[] indices)
     {
         Fields.ThrowIfNull(array);
+        if (array is ObjectValue { Inline: { } inline })
+            array = inline;
         if (array is not IStretch known)
             return null;
         var (lengths, at) = (array is ArrayValue own ? own.Lengths : [known.Length], new int[indices.Length]);

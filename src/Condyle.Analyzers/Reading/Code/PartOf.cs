@@ -14,6 +14,7 @@ internal sealed class PartOf(TypeKey type) : Instruction
     /// <summary>How many items the value on the stack has; none when that isn't known.</summary>
     public static int? CountOf(object? whole) => whole switch
     {
+        ObjectValue { Inline: { } items } => items.Length,
         IStretch items => items.Length,
         ListValue { IsOpen: false } list => list.Items.Count,
         TextValue text when text.TryKnown(out var known) => known.Length,
@@ -23,6 +24,8 @@ internal sealed class PartOf(TypeKey type) : Instruction
     public static object? Take(object? whole, object? part)
     {
         Fields.ThrowIfNull(whole);
+        if (whole is ObjectValue { Inline: { } inline })
+            whole = inline;
         if (CountOf(whole) is not { } count)
             return null;
         if (part is not RangeValue range)

@@ -68,6 +68,7 @@ internal static class Sequences
         {
             SequenceValue lazy => lazy,
             IStretch stretch => OfStretch(stretch),
+            ObjectValue { Inline: { } items } => OfStretch(items),
             ListValue { IsOpen: false } list => OfList(list),
             MapValue { IsOpen: false } map => map.Entries.Select(entry => (object?)new TupleValue([entry.Key, entry.Value], isPair: true)).ToList(),
             TextValue text => text.TryKnown(out var known) ? known.Select(character => (object?)character) : null,

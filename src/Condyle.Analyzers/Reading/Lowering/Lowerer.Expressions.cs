@@ -28,10 +28,6 @@ internal sealed partial class Lowerer
             Compute(operation);
     }
 
-    /// <summary>Text that is put together is so here as well, even if it is constant: each piece keeps its origin.</summary>
-    private static bool IsJoinedText(IOperation operation) =>
-        operation is IInterpolatedStringOperation or IBinaryOperation { OperatorKind: BinaryOperatorKind.Add, Type.SpecialType: SpecialType.System_String };
-
     /// <summary>A value that is about to be stored: a struct's copy.</summary>
     private void CopiedValue(IOperation operation)
     {
@@ -46,7 +42,7 @@ internal sealed partial class Lowerer
     {
         switch (operation)
         {
-            case ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation or IEventReferenceOperation:
+            case ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation or IInlineArrayAccessOperation or IEventReferenceOperation:
                 var target = TargetOf(operation);
                 target.Prepare();
                 target.Load();
@@ -55,7 +51,9 @@ internal sealed partial class Lowerer
             case IParenthesizedOperation { Operand: var inner }: Value(inner); break;
             case IConversionOperation conversion: Convert(conversion); break;
             case IInvocationOperation call:
+                var written = afterCall.Count;
                 Invocation(call);
+                WriteBack(written);
                 if (IsPlace(call.TargetMethod))
                     Emit(new LoadPlace());
                 break;
@@ -197,77 +195,6 @@ internal sealed partial class Lowerer
     // In code that doesn't compile yet the object that is meant may be missing.
     private void Receiver(Stack<int> receivers) => Emit(receivers.Count > 0 ? new LoadSlot(receivers.Peek()) : new PushConstant(OpenValue.Any));
 
-    private void Convert(IConversionOperation conversion)
-    {
-        if (IsSpan(conversion.Type) && !conversion.Type!.Equals(conversion.Operand.Type, SymbolEqualityComparer.Default))
-        {
-            Value(conversion.Operand);
-            Emit(new MakeSpan());
-            return;
-        }
-
-        if (conversion.OperatorMethod is { } converter)
-        {
-            Value(conversion.Operand);
-            var wanted = TypeKeys.Of(converter.Parameters[0].Type);
-            if (IsNumber(wanted) && IsNumber(KeyOf(conversion.Operand)) && wanted.Shape != KeyOf(conversion.Operand).Shape)
-                Emit(new ConvertNumber(wanted, false));
-            EmitCall(converter, 1, null, conversion.Syntax, [conversion.Operand.Syntax]);
-            return;
-        }
-
-        if (conversion.Operand is IInterpolatedStringOperation text && conversion.Type?.Name is "FormattableString" or "IFormattable")
-        {
-            Emit(new MakeFormattable(Interpolate(text)));
-            return;
-        }
-
-        CopiedOperand(conversion.Operand);
-        var to = KeyOf(conversion);
-        var from = KeyOf(conversion.Operand);
-        if (conversion.Operand is IAnonymousFunctionOperation or IMethodReferenceOperation or ICollectionExpressionOperation || conversion.Operand.Type is null)
-            return;
-        if (IsNumber(to) && IsNumber(from))
-        {
-            if (Underlying(to).Shape != Underlying(from).Shape || to.Shape == TypeShape.Enum || from.Shape == TypeShape.Enum || to.Element?.Shape == TypeShape.Enum || from.Element?.Shape == TypeShape.Enum)
-                Emit(new ConvertNumber(to, conversion.IsChecked));
-        }
-        else if (conversion.IsTryCast)
-        {
-            Emit(new CastReference(to, throws: false));
-        }
-        else if (!conversion.IsImplicit && to.IsReference && !conversion.Conversion.IsIdentity)
-        {
-            Emit(new CastReference(to, throws: true));
-        }
-    }
-
-    private void CopiedOperand(IOperation operand) => Value(operand);
-
-    private static bool IsNumber(TypeKey type) => Underlying(type).Shape is >= TypeShape.Char and <= TypeShape.Decimal;
-
-    private static TypeKey Underlying(TypeKey type) => type.Shape is TypeShape.Enum or TypeShape.Nullable && type.Element is { } element ? Underlying(element) : type;
-
-    // A long sum is a deep one: its left operand is the sum of all but the last term.
-    private void Binary(IBinaryOperation binary)
-    {
-        var sums = new Stack<IBinaryOperation>();
-        IOperation left = binary;
-        while (left is IBinaryOperation { ConstantValue.HasValue: false } sum && !IsJoinedText(sum))
-        {
-            sums.Push(sum);
-            left = sum.LeftOperand;
-        }
-
-        Value(left);
-        foreach (var sum in sums)
-        {
-            spans.Push(sum.Syntax.Span);
-            Combine(sum);
-            spans.Pop();
-        }
-    }
-
     /// <summary>Computes a binary operation whose left operand lies on the stack.</summary>
     private void Combine(IBinaryOperation binary)
     {
@@ -296,45 +223,6 @@ internal sealed partial class Lowerer
         });
     }
 
-    /// <summary>Whether an operator is that of the framework's interfaces for numbers: what the numbers are decides what it does.</summary>
-    private static bool IsGenericMaths(IMethodSymbol method) => method.ContainingType is { TypeKind: TypeKind.Interface, ContainingNamespace: { Name: "Numerics", ContainingNamespace.Name: "System" } };
-
-    private bool IsRecordOfUser(IMethodSymbol method) => method.IsImplicitlyDeclared && method.ContainingType is { IsRecord: true } type && IsRead(type);
-
-    /// <summary>The second condition is only asked when the first one doesn't decide.</summary>
-    private void ShortCircuit(bool decidedBy, Action first, Action second)
-    {
-        var (decided, end) = (new JumpLabel(), new JumpLabel());
-        first();
-        Emit(new Branch(decided, decidedBy, Stops(end)));
-        second();
-        Emit(new Jump(end));
-        Mark(decided);
-        Emit(new PushConstant(decidedBy));
-        Mark(end);
-    }
-
-    private void Unary(IUnaryOperation unary)
-    {
-        Value(unary.Operand);
-        if (unary.OperatorMethod is { } method && !IsGenericMaths(method))
-            EmitCall(method, 1, null, unary.Syntax, [unary.Operand.Syntax], on: unary.ConstrainedToType);
-        else if (unary.OperatorKind == UnaryOperatorKind.Hat)
-            Emit(new MakeIndex());
-        else
-            Emit(new UnaryOperator(unary.OperatorKind, unary.IsChecked, KeyOf(unary)));
-    }
-
-    private void Concatenate(IBinaryOperation binary)
-    {
-        var parts = PartsOf(binary);
-        foreach (var part in parts)
-            Value(part);
-        var last = parts[parts.Count - 1].Syntax as LiteralExpressionSyntax;
-        var seam = last is null ? null : Seams.Of(last, body.Path);
-        Emit(new JoinText([.. parts.Select(_ => new Hole())], seam));
-    }
-
     private static List<IOperation> PartsOf(IBinaryOperation text)
     {
         var parts = new List<IOperation>();
@@ -355,74 +243,6 @@ internal sealed partial class Lowerer
         }
 
         return parts;
-    }
-
-    /// <summary>Pushes the parts of an interpolated text and tells which are holes.</summary>
-    private List<Hole?> Interpolate(IInterpolatedStringOperation text)
-    {
-        var holes = new List<Hole?>();
-        foreach (var part in text.Parts)
-        {
-            switch (part)
-            {
-                case IInterpolatedStringTextOperation { Text: var literal }:
-                    Literal(literal);
-                    break;
-                case IInterpolationOperation hole:
-                    Fill(hole.Expression, hole.FormatString, hole.Alignment);
-                    break;
-                case IInterpolatedStringAppendOperation { AppendCall: IInvocationOperation { Arguments: [var first, ..] arguments } } append:
-                    if (append.Kind == OperationKind.InterpolatedStringAppendLiteral)
-                        Literal(first.Value);
-                    else
-                        Fill(first.Value, Argument("format"), Argument("alignment"));
-                    break;
-
-                    IOperation? Argument(string name) => arguments.FirstOrDefault(argument => argument.Parameter?.Name == name)?.Value;
-                default:
-                    Emit(new PushConstant(TextValue.Open));
-                    holes.Add(null);
-                    break;
-            }
-        }
-
-        return holes;
-
-        void Literal(IOperation literal)
-        {
-            Emit(new PushConstant(new TextValue((string)(literal.ConstantValue.Value ?? ""), [], [OriginOf(text.Syntax)])));
-            holes.Add(null);
-        }
-
-        void Fill(IOperation expression, IOperation? format, IOperation? width)
-        {
-            Value(Unconverted(expression));
-            holes.Add(new Hole(format?.ConstantValue.Value as string, width?.ConstantValue.Value as int? ?? 0));
-        }
-    }
-
-    // What takes the text chooses its culture; a handler of the user's own is handed the parts one after another.
-    private void Handler(IInterpolatedStringHandlerCreationOperation handler)
-    {
-        if (handler.Content is not IInterpolatedStringOperation text || handler.HandlerCreation.DescendantsAndSelf().Any(part => part is IInterpolatedStringHandlerArgumentPlaceholderOperation))
-        {
-            Emit(new Unread($"'{Shorten(handler.Syntax.ToString())}'", KeyOf(handler)));
-            return;
-        }
-
-        if (handler.Type is not { } type || !IsRead(type))
-        {
-            Emit(new MakeFormattable(Interpolate(text)));
-            return;
-        }
-
-        var made = Temporary();
-        Hold(handler.HandlerCreation, made);
-        textHandlers.Push(made);
-        foreach (var append in text.Parts.OfType<IInterpolatedStringAppendOperation>())
-            Effect(append.AppendCall);
-        textHandlers.Pop();
-        Emit(new LoadSlot(made));
     }
 
     private void Tuple(ITupleOperation tuple)

@@ -12,6 +12,8 @@ internal sealed partial class Lowerer
     /// <param name="Store">Stores the value on the stack.</param>
     private sealed record Target(Action Prepare, Action Load, Action Store);
 
+    private readonly List<Action> afterCall = [];
+
     private Target TargetOf(IOperation? operation)
     {
         if (operation is null)
@@ -37,7 +39,9 @@ internal sealed partial class Lowerer
             case IImplicitIndexerReferenceOperation { Argument.Type.Name: "Index" } indexed:
                 return ImplicitTarget(indexed);
             case IArrayElementReferenceOperation element:
-                return ElementTarget(element);
+                return ElementTarget(element, element.ArrayReference, element.Indices);
+            case IInlineArrayAccessOperation element:
+                return ElementTarget(element, element.Instance, [element.Argument]);
             case IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.ImplicitReceiver } when implicitReceivers.Count > 0:
                 var made = implicitReceivers.Peek();
                 return new Target(Nothing, () => Emit(new LoadSlot(made)), () => Emit(new StoreSlot(made)));
@@ -59,17 +63,17 @@ internal sealed partial class Lowerer
     {
     }
 
-    private Target ElementTarget(IArrayElementReferenceOperation element)
+    private Target ElementTarget(IOperation element, IOperation whole, IReadOnlyList<IOperation> at)
     {
         var array = Temporary();
-        var indices = element.Indices.Select(_ => Temporary()).ToList();
-        var isPart = element.Indices is [{ Type.Name: "Range" }];
+        var indices = at.Select(_ => Temporary()).ToList();
+        var isPart = at is [{ Type.Name: "Range" }];
         return new Target(
             () =>
             {
-                Hold(element.ArrayReference, array);
+                Hold(whole, array);
                 for (var i = 0; i < indices.Count; i++)
-                    Hold(element.Indices[i], indices[i]);
+                    Hold(at[i], indices[i]);
             },
             () => { Operands(); Emit(isPart ? new PartOf(KeyOf(element)) : new LoadElement(KeyOf(element), indices.Count)); },
             () =>
@@ -264,195 +268,6 @@ internal sealed partial class Lowerer
         }
     }
 
-    /// <summary>A place that code works out: what a function returns by reference, one of two variables.</summary>
-    private Target PlaceTarget(IOperation operation)
-    {
-        var place = Temporary();
-        return new Target(
-            () => { Place(operation); Emit(new StoreSlot(place)); },
-            () => Emit(new LoadThrough(place, isShared: false)),
-            () => Emit(new StoreThrough(place, isShared: false)));
-    }
-
-    /// <summary>Whether a call of the user's own gives back a place, not a value.</summary>
-    private bool IsPlace(IMethodSymbol? method) => method is { ReturnsByRef: true } or { ReturnsByRefReadonly: true }
-        && (method.MethodKind is MethodKind.LocalFunction or MethodKind.DelegateInvoke || (method.ContainingType is { } type && IsRead(type)));
-
-    private static bool IsSpanIndexer(IPropertySymbol property) =>
-        property is { IsIndexer: true, ReturnsByRef: true } or { IsIndexer: true, ReturnsByRefReadonly: true } && property.ContainingType.Name is "Span" or "ReadOnlySpan";
-
-    private void Assign(ISimpleAssignmentOperation assignment)
-    {
-        var target = TargetOf(assignment.Target);
-        target.Prepare();
-        if (assignment.IsRef && VariableOf(assignment.Target) is { } variable)
-        {
-            Place(assignment.Value);
-            StoreVariable(variable, isReference: false);
-            LoadVariable(variable, isReference: true);
-            return;
-        }
-
-        CopiedValue(assignment.Value);
-        Emit(new Duplicate());
-        target.Store();
-    }
-
-    private void AssignCompound(ICompoundAssignmentOperation assignment)
-    {
-        var target = TargetOf(assignment.Target);
-        target.Prepare();
-        target.Load();
-        if (assignment.OperatorMethod is { IsStatic: false } own)
-        {
-            // An operator that changes its operand where it lies.
-            Value(assignment.Value);
-            EmitCall(own, 1, null, assignment.Syntax, []);
-            Emit(new Pop());
-            target.Load();
-            return;
-        }
-
-        var isText = assignment.OperatorKind == BinaryOperatorKind.Add && assignment.Type?.SpecialType == SpecialType.System_String;
-        if (assignment.InConversion is { IsNumeric: true, IsIdentity: false })
-            Emit(new ConvertNumber(KeyOf(assignment.Value), assignment.IsChecked));
-        Value(isText ? Unconverted(assignment.Value) : assignment.Value);
-        if (assignment.OperatorMethod is { } method && !isText && !IsGenericMaths(method))
-            EmitCall(method, 2, null, assignment.Syntax, [], on: assignment.ConstrainedToType);
-        else if (isText)
-            Emit(new JoinText([new Hole(), new Hole()], Seams.Of(assignment.Value.Syntax, body.Path)));
-        else
-            Emit(new BinaryOperator(assignment.OperatorKind, assignment.IsChecked, KeyOf(assignment)) { IsLifted = assignment.IsLifted });
-        if (assignment.OutConversion is { IsNumeric: true, IsIdentity: false })
-            Emit(new ConvertNumber(KeyOf(assignment), assignment.IsChecked));
-        Emit(new Duplicate());
-        target.Store();
-    }
-
-    // An event with accessors of its own runs them; any other only keeps its handlers.
-    private void Hook(IEventAssignmentOperation hooked)
-    {
-        if (hooked.EventReference is not IEventReferenceOperation { Event: var raised } reference || !IsRead(raised.ContainingType))
-        {
-            Value(hooked.HandlerValue);
-            return;
-        }
-
-        if (!Members.IsPlainEvent(raised) && (hooked.Adds ? raised.AddMethod : raised.RemoveMethod) is { } accessor)
-        {
-            if (!raised.IsStatic)
-                Value(reference.Instance);
-            Value(hooked.HandlerValue);
-            EmitCall(accessor, 1, null, hooked.Syntax, []);
-            return;
-        }
-
-        var target = TargetOf(reference);
-        target.Prepare();
-        target.Load();
-        Value(hooked.HandlerValue);
-        Emit(new BinaryOperator(hooked.Adds ? BinaryOperatorKind.Add : BinaryOperatorKind.Subtract, false, KeyOf(hooked.HandlerValue)));
-        Emit(new Duplicate());
-        target.Store();
-    }
-
-    private static IOperation Unconverted(IOperation operation) =>
-        operation is IConversionOperation { IsImplicit: true, OperatorMethod: null, Operand: var plain } ? plain : operation;
-
-    private void AssignIfNull(ICoalesceAssignmentOperation assignment)
-    {
-        var end = new JumpLabel();
-        var target = TargetOf(assignment.Target);
-        target.Prepare();
-        target.Load();
-        Emit(new Duplicate());
-        Emit(new NullTest());
-        Emit(new Branch(end, false, Stops(end)));
-        Emit(new Pop());
-        CopiedValue(assignment.Value);
-        Emit(new Duplicate());
-        target.Store();
-        Mark(end);
-    }
-
-    private void Step(IIncrementOrDecrementOperation step)
-    {
-        var target = TargetOf(step.Target);
-        target.Prepare();
-        target.Load();
-        if (step.OperatorMethod is { IsStatic: false } own)
-        {
-            EmitCall(own, 0, null, step.Syntax, []);
-            Emit(new Pop());
-            target.Load();
-            return;
-        }
-
-        if (step.IsPostfix)
-            Emit(new Duplicate());
-        var type = KeyOf(step.Target);
-        var kind = step.Kind == OperationKind.Increment ? BinaryOperatorKind.Add : BinaryOperatorKind.Subtract;
-        if (step.OperatorMethod is { } method && !IsGenericMaths(method))
-        {
-            EmitCall(method, 1, null, step.Syntax, [], on: step.ConstrainedToType);
-        }
-        else
-        {
-            Emit(new PushConstant(NumberConversions.Convert(1, Underlying(type).Shape, false)));
-            Emit(new BinaryOperator(kind, step.IsChecked, type) { IsLifted = step.IsLifted });
-            if (IsNumber(type))
-                Emit(new ConvertNumber(type, step.IsChecked));
-        }
-
-        if (!step.IsPostfix)
-            Emit(new Duplicate());
-        target.Store();
-    }
-
-    private void AssignParts(IDeconstructionAssignmentOperation assignment)
-    {
-        Value(assignment.Value);
-        if (assignment.Type is { IsTupleType: false } || assignment.Value.Type is { IsTupleType: false })
-            Emit(new PartsOf(KeyOf(assignment.Value)));
-        else
-            Emit(new CopyValue());
-        Emit(new Duplicate());
-        Deconstruct(assignment.Target);
-    }
-
-    private static ISymbol? VariableOf(IOperation operation) => operation switch
-    {
-        ILocalReferenceOperation local => local.Local,
-        IParameterReferenceOperation parameter => parameter.Parameter,
-        _ => null,
-    };
-
-    // An array's, a span's or a list's item counted from the end: what it has is asked once.
-    private Target ImplicitTarget(IImplicitIndexerReferenceOperation indexed)
-    {
-        var (whole, index) = (Temporary(), Temporary());
-        return new Target(
-            () => { Hold(indexed.Instance, whole); Hold(indexed.Argument, index); },
-            () => { Operands(); Emit(new PartOf(KeyOf(indexed))); },
-            () =>
-            {
-                var value = Temporary();
-                Emit(new StoreSlot(value));
-                Operands();
-                Emit(new LoadSlot(value));
-                Emit(new StorePart());
-            });
-
-        void Operands()
-        {
-            Emit(new LoadSlot(whole));
-            Emit(new LoadSlot(index));
-        }
-    }
-
-    /// <summary>Stores the parts of the tuple on the stack in the targets of a deconstruction.</summary>
-    private void Deconstruct(IOperation target) => Inside(target, DeconstructHere, leaves: -1);
-
     private void DeconstructHere(IOperation target)
     {
         if (target is IDeclarationExpressionOperation { Expression: var declared })
@@ -480,73 +295,4 @@ internal sealed partial class Lowerer
         }
     }
 
-    /// <summary>Pushes the place that an argument by reference hands on.</summary>
-    private void Place(IOperation operation)
-    {
-        switch (operation)
-        {
-            case ILocalReferenceOperation { Local: { IsRef: false } local }:
-                Emit(new PushSlotCell(SlotOf(local), shared.Contains(local)));
-                break;
-            case ILocalReferenceOperation { Local: var local }:
-                LoadVariable(local, isReference: false);
-                break;
-            case IParameterReferenceOperation { Parameter: { RefKind: RefKind.Ref or RefKind.Out } parameter }:
-                LoadVariable(parameter, isReference: false);
-                break;
-            case IParameterReferenceOperation { Parameter: var parameter } when !IsPrimary(parameter) || slots.ContainsKey(parameter):
-                Emit(new PushSlotCell(SlotOf(parameter), shared.Contains(parameter)));
-                break;
-            case IFieldReferenceOperation { Field.IsStatic: false, Instance: { } instance, Field: var field }:
-                Value(instance);
-                Emit(new PushFieldCell(Members.IdOf(field)));
-                break;
-            case IFieldReferenceOperation { Field: { IsStatic: true } field } when IsRead(field.ContainingType):
-                Emit(new PushStaticCell(TypeKeys.Of(field.ContainingType), Members.IdOf(field)));
-                break;
-            case IArrayElementReferenceOperation element:
-                Value(element.ArrayReference);
-                foreach (var index in element.Indices)
-                    Value(index);
-                Emit(new PushElementCell(element.Indices.Length));
-                break;
-            case IPropertyReferenceOperation { Property: var property } reference when IsSpanIndexer(property) || IsPlace(property.GetMethod):
-                Value(reference.Instance);
-                foreach (var argument in reference.Arguments)
-                    Value(argument.Value);
-                if (IsSpanIndexer(property))
-                    Emit(new PushElementCell());
-                else
-                    EmitCall(property.GetMethod!, reference.Arguments.Length, null, reference.Syntax, []);
-                break;
-            case IInvocationOperation call when IsPlace(call.TargetMethod):
-                Invocation(call);
-                break;
-            case IImplicitIndexerReferenceOperation indexed:
-                Value(indexed.Instance);
-                Value(indexed.Argument);
-                Emit(new PushElementCell());
-                break;
-            case IConditionalOperation { WhenFalse: { } other } choice:
-                var (otherwise, end) = (new JumpLabel(), new JumpLabel());
-                Condition(choice.Condition, otherwise, jumpWhen: false, end);
-                Place(choice.WhenTrue);
-                Emit(new Jump(end));
-                Mark(otherwise);
-                Place(other);
-                Mark(end);
-                break;
-            case IDeclarationExpressionOperation { Expression: var declared }:
-                Place(declared);
-                break;
-            case IDiscardOperation:
-                Emit(new PushSlotCell(Temporary(), isShared: false));
-                break;
-            default:
-                var held = Temporary();
-                Hold(operation, held);
-                Emit(new PushSlotCell(held, isShared: false));
-                break;
-        }
-    }
 }

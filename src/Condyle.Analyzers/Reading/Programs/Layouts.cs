@@ -9,6 +9,13 @@ internal static class Layouts
     {
         var fields = new List<string>();
         var types = new List<TypeKey?>();
+        if (InlineLengthOf(type) is { } length)
+        {
+            // Its one field stands for all the items.
+            var item = TypeKeys.Of(type.GetMembers().OfType<IFieldSymbol>().FirstOrDefault(field => !field.IsStatic)?.Type);
+            return new UserType(id, [.. Enumerable.Range(0, length).Select(index => $"[{index}]")], [.. Enumerable.Repeat<TypeKey?>(item, length)], isStruct: true, comparesByParts: true) { Name = type.Name, IsInlineArray = true, Parameters = [.. TypeKeys.ParametersOf(type)] };
+        }
+
         for (var candidate = type; candidate is not null && TypeKeys.IsOfUser(candidate) && SymbolEqualityComparer.Default.Equals(candidate.ContainingAssembly, type.ContainingAssembly); candidate = candidate.BaseType)
         {
             foreach (var field in candidate.GetMembers().OfType<IFieldSymbol>().Where(field => !field.IsStatic && !field.IsConst))
@@ -36,6 +43,9 @@ internal static class Layouts
             types.Add(TypeKeys.Of(of));
         }
     }
+
+    private static int? InlineLengthOf(INamedTypeSymbol type) =>
+        type.GetAttributes().FirstOrDefault(attribute => attribute.AttributeClass?.Name == "InlineArrayAttribute") is { ConstructorArguments: [{ Value: int length and > 0 and <= Limits.Items }] } ? length : null;
 
     public static UserType StaticsOf(INamedTypeSymbol type, string id)
     {

@@ -3,6 +3,9 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>An object of one of the user's own types: a class by reference, a struct or record struct by value.</summary>
 internal sealed class ObjectValue(UserType type, object?[] fields, IReadOnlyDictionary<string, TypeKey>? typeArguments)
 {
+    /// <summary>The items of an inline array; none for other objects.</summary>
+    public SpanValue? Inline => Type.IsInlineArray ? new SpanValue(Fields, 0, Fields.Length) : null;
+
     public UserType Type { get; } = type;
 
     public object?[] Fields { get; } = fields;

@@ -14,6 +14,9 @@ internal sealed class UserType(string id, IReadOnlyList<string> fields, IReadOnl
 
     public bool IsStruct { get; } = isStruct;
 
+    /// <summary>Whether its fields are items that are asked for by their index.</summary>
+    public bool IsInlineArray { get; init; }
+
     /// <summary>Whether two of them are equal when their parts are: structs, records and anonymous types.</summary>
     public bool ComparesByParts { get; } = comparesByParts;
 

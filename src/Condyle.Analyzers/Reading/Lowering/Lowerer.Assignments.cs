@@ -1,0 +1,180 @@
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.Operations;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Assignments of every kind, and what comes apart in them.</summary>
+internal sealed partial class Lowerer
+{
+    private void Assign(ISimpleAssignmentOperation assignment)
+    {
+        var target = TargetOf(assignment.Target);
+        target.Prepare();
+        if (assignment.IsRef && VariableOf(assignment.Target) is { } variable)
+        {
+            Place(assignment.Value);
+            StoreVariable(variable, isReference: false);
+            LoadVariable(variable, isReference: true);
+            return;
+        }
+
+        CopiedValue(assignment.Value);
+        Emit(new Duplicate());
+        target.Store();
+    }
+
+    private void AssignCompound(ICompoundAssignmentOperation assignment)
+    {
+        var target = TargetOf(assignment.Target);
+        target.Prepare();
+        target.Load();
+        if (assignment.OperatorMethod is { IsStatic: false } own)
+        {
+            // An operator that changes its operand where it lies.
+            Value(assignment.Value);
+            EmitCall(own, 1, null, assignment.Syntax, []);
+            Emit(new Pop());
+            target.Load();
+            return;
+        }
+
+        var isText = assignment.OperatorKind == BinaryOperatorKind.Add && assignment.Type?.SpecialType == SpecialType.System_String;
+        if (assignment.InConversion is { IsNumeric: true, IsIdentity: false })
+            Emit(new ConvertNumber(KeyOf(assignment.Value), assignment.IsChecked));
+        Value(isText ? Unconverted(assignment.Value) : assignment.Value);
+        if (assignment.OperatorMethod is { } method && !isText && !IsGenericMaths(method))
+            EmitCall(method, 2, null, assignment.Syntax, [], on: assignment.ConstrainedToType);
+        else if (isText)
+            Emit(new JoinText([new Hole(), new Hole()], Seams.Of(assignment.Value.Syntax, body.Path)));
+        else
+            Emit(new BinaryOperator(assignment.OperatorKind, assignment.IsChecked, KeyOf(assignment)) { IsLifted = assignment.IsLifted });
+        if (assignment.OutConversion is { IsNumeric: true, IsIdentity: false })
+            Emit(new ConvertNumber(KeyOf(assignment), assignment.IsChecked));
+        Emit(new Duplicate());
+        target.Store();
+    }
+
+    // An event with accessors of its own runs them; any other only keeps its handlers.
+    private void Hook(IEventAssignmentOperation hooked)
+    {
+        if (hooked.EventReference is not IEventReferenceOperation { Event: var raised } reference || !IsRead(raised.ContainingType))
+        {
+            Value(hooked.HandlerValue);
+            return;
+        }
+
+        if (!Members.IsPlainEvent(raised) && (hooked.Adds ? raised.AddMethod : raised.RemoveMethod) is { } accessor)
+        {
+            if (!raised.IsStatic)
+                Value(reference.Instance);
+            Value(hooked.HandlerValue);
+            EmitCall(accessor, 1, null, hooked.Syntax, []);
+            return;
+        }
+
+        var target = TargetOf(reference);
+        target.Prepare();
+        target.Load();
+        Value(hooked.HandlerValue);
+        Emit(new BinaryOperator(hooked.Adds ? BinaryOperatorKind.Add : BinaryOperatorKind.Subtract, false, KeyOf(hooked.HandlerValue)));
+        Emit(new Duplicate());
+        target.Store();
+    }
+
+    private static IOperation Unconverted(IOperation operation) =>
+        operation is IConversionOperation { IsImplicit: true, OperatorMethod: null, Operand: var plain } ? plain : operation;
+
+    private void AssignIfNull(ICoalesceAssignmentOperation assignment)
+    {
+        var end = new JumpLabel();
+        var target = TargetOf(assignment.Target);
+        target.Prepare();
+        target.Load();
+        Emit(new Duplicate());
+        Emit(new NullTest());
+        Emit(new Branch(end, false, Stops(end)));
+        Emit(new Pop());
+        CopiedValue(assignment.Value);
+        Emit(new Duplicate());
+        target.Store();
+        Mark(end);
+    }
+
+    private void Step(IIncrementOrDecrementOperation step)
+    {
+        var target = TargetOf(step.Target);
+        target.Prepare();
+        target.Load();
+        if (step.OperatorMethod is { IsStatic: false } own)
+        {
+            EmitCall(own, 0, null, step.Syntax, []);
+            Emit(new Pop());
+            target.Load();
+            return;
+        }
+
+        if (step.IsPostfix)
+            Emit(new Duplicate());
+        var type = KeyOf(step.Target);
+        var kind = step.Kind == OperationKind.Increment ? BinaryOperatorKind.Add : BinaryOperatorKind.Subtract;
+        if (step.OperatorMethod is { } method && !IsGenericMaths(method))
+        {
+            EmitCall(method, 1, null, step.Syntax, [], on: step.ConstrainedToType);
+        }
+        else
+        {
+            Emit(new PushConstant(NumberConversions.Convert(1, Underlying(type).Shape, false)));
+            Emit(new BinaryOperator(kind, step.IsChecked, type) { IsLifted = step.IsLifted });
+            if (IsNumber(type))
+                Emit(new ConvertNumber(type, step.IsChecked));
+        }
+
+        if (!step.IsPostfix)
+            Emit(new Duplicate());
+        target.Store();
+    }
+
+    private void AssignParts(IDeconstructionAssignmentOperation assignment)
+    {
+        Value(assignment.Value);
+        if (assignment.Type is { IsTupleType: false } || assignment.Value.Type is { IsTupleType: false })
+            Emit(new PartsOf(KeyOf(assignment.Value)));
+        else
+            Emit(new CopyValue());
+        Emit(new Duplicate());
+        Deconstruct(assignment.Target);
+    }
+
+    private static ISymbol? VariableOf(IOperation operation) => operation switch
+    {
+        ILocalReferenceOperation local => local.Local,
+        IParameterReferenceOperation parameter => parameter.Parameter,
+        _ => null,
+    };
+
+    // An array's, a span's or a list's item counted from the end: what it has is asked once.
+    private Target ImplicitTarget(IImplicitIndexerReferenceOperation indexed)
+    {
+        var (whole, index) = (Temporary(), Temporary());
+        return new Target(
+            () => { Hold(indexed.Instance, whole); Hold(indexed.Argument, index); },
+            () => { Operands(); Emit(new PartOf(KeyOf(indexed))); },
+            () =>
+            {
+                var value = Temporary();
+                Emit(new StoreSlot(value));
+                Operands();
+                Emit(new LoadSlot(value));
+                Emit(new StorePart());
+            });
+
+        void Operands()
+        {
+            Emit(new LoadSlot(whole));
+            Emit(new LoadSlot(index));
+        }
+    }
+
+    /// <summary>Stores the parts of the tuple on the stack in the targets of a deconstruction.</summary>
+    private void Deconstruct(IOperation target) => Inside(target, DeconstructHere, leaves: -1);
+}

@@ -1,0 +1,130 @@
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+using Microsoft.CodeAnalysis.Operations;
+
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Arrays and collection expressions.</summary>
+internal sealed partial class Lowerer
+{
+    private void Array(IArrayCreationOperation array)
+    {
+        if (array.Initializer is { } initializer)
+        {
+            var count = 0;
+            Items(initializer);
+            Emit(new MakeArray(count, TypeKeys.Of((array.Type as IArrayTypeSymbol)?.ElementType), array.DimensionSizes.Length == 1 ? null : [.. LengthsOf(initializer)]));
+
+            void Items(IArrayInitializerOperation row)
+            {
+                foreach (var value in row.ElementValues)
+                {
+                    if (value is IArrayInitializerOperation inner)
+                    {
+                        Items(inner);
+                        continue;
+                    }
+
+                    CopiedValue(value);
+                    count++;
+                }
+            }
+
+            return;
+        }
+
+        foreach (var size in array.DimensionSizes)
+            Value(size);
+        Emit(new NewArray(TypeKeys.Of((array.Type as IArrayTypeSymbol)?.ElementType), array.DimensionSizes.Length));
+    }
+
+    // Memory of the stack is an array that only a span sees.
+    private void OnStack(IOperation allocation)
+    {
+        var type = allocation.SemanticModel?.GetTypeInfo(allocation.Syntax);
+        var item = ItemTypeOf(type?.ConvertedType ?? type?.Type) ?? TypeKeys.Of(null);
+        var initializer = allocation.Syntax switch
+        {
+            StackAllocArrayCreationExpressionSyntax { Initializer: { } given } => given,
+            ImplicitStackAllocArrayCreationExpressionSyntax { Initializer: var given } => given,
+            _ => null,
+        };
+        if (initializer is not null)
+        {
+            foreach (var value in initializer.Expressions)
+                Value(allocation.SemanticModel?.GetOperation(value));
+            Emit(new MakeArray(initializer.Expressions.Count, item));
+        }
+        else
+        {
+            Value(allocation.ChildOperations.FirstOrDefault());
+            Emit(new NewArray(item));
+        }
+
+        Emit(new MakeSpan());
+    }
+
+    private static IEnumerable<int> LengthsOf(IArrayInitializerOperation? rows)
+    {
+        for (; rows is not null; rows = rows.ElementValues.FirstOrDefault() as IArrayInitializerOperation)
+            yield return rows.ElementValues.Length;
+    }
+
+    private void Collection(ICollectionExpressionOperation collection)
+    {
+        foreach (var element in collection.Elements)
+            CopiedValue(element is ISpreadOperation spread ? spread.Operand : element);
+        var name = TypeKeys.PlainNameOf(collection.Type!);
+        var made = collection.ConstructMethod;
+        Emit(new GatherItems([.. collection.Elements.Select(element => element is ISpreadOperation)], ItemTypeOf(collection.Type)));
+        if (IsSpan(collection.Type))
+            Emit(new MakeSpan());
+        else if (made is { MethodKind: MethodKind.Ordinary, IsStatic: true })
+            EmitCall(made, 1, null, collection.Syntax, []);
+        else if (collection.Type is INamedTypeSymbol { TypeKind: not TypeKind.Interface } own && IsRead(own))
+            FillOwn(own, made, collection);
+        else if (name is "System.Collections.Generic.IList" or "System.Collections.Generic.ICollection")
+            EmitFramework("System.Collections.Generic.List", KeyOf(collection));
+        else if (made is not null)
+            EmitFramework(name, KeyOf(collection));
+    }
+
+    private static TypeKey? ItemTypeOf(ITypeSymbol? type) => type switch
+    {
+        IArrayTypeSymbol array => TypeKeys.Of(array.ElementType),
+        INamedTypeSymbol { TypeArguments: [var argument] } => TypeKeys.Of(argument),
+        _ => null,
+    };
+
+    // A collection of the user's own is made empty, and each item added.
+    private void FillOwn(INamedTypeSymbol type, IMethodSymbol? constructor, ICollectionExpressionOperation collection)
+    {
+        var add = Dispatch.BasesOf(type).SelectMany(candidate => candidate.GetMembers("Add")).OfType<IMethodSymbol>().FirstOrDefault(method => method.Parameters.Length == 1);
+        if (constructor is null || add is null)
+        {
+            Emit(new Unread($"'{Shorten(collection.Syntax.ToString())}'", KeyOf(collection)));
+            return;
+        }
+
+        var (items, made, enumerator) = (Temporary(), Temporary(), Temporary());
+        var (head, exit) = (new JumpLabel(), new JumpLabel());
+        Emit(new StoreSlot(items));
+        Emit(new NewUserObject(TypeKeys.MethodOf(constructor), TypeKeys.Of(type), 0, null));
+        Emit(new StoreSlot(made));
+        Emit(new LoadSlot(items));
+        Emit(new StartEnumeration(enumerator, ofPlaces: false));
+        Mark(head);
+        Emit(new NextItem(enumerator, TypeKeys.Of(add.Parameters[0].Type), Stops(head, exit)));
+        var item = Temporary();
+        Emit(new StoreSlot(item));
+        Emit(new LoadSlot(made));
+        Emit(new LoadSlot(item));
+        EmitCall(add, 1, null, collection.Syntax, []);
+        Emit(new Pop());
+        Emit(new Jump(head));
+        Mark(exit);
+        Emit(new LoadSlot(made));
+    }
+
+    private static bool IsSpan(ITypeSymbol? type) => type?.OriginalDefinition is { Name: "Span" or "ReadOnlySpan", ContainingNamespace.Name: "System" };
+}
