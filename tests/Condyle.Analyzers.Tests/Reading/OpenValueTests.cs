@@ -197,4 +197,50 @@ public class OpenValueTests
     public async Task A_query_whose_items_are_not_known_opens_what_was_made_and_goes_on() => Assert.Equal(
         ["CDY9002 new[] { \"a\", \"b\" }.Where(word => Config.Count > word.Length)", "CDY1001 \"late\""],
         await Findings.In("""foreach (var word in new[] { "a", "b" }.Where(word => Config.Count > word.Length)) rig.Group($"{word}_group"); rig.Group("late");""", more: Config));
+
+    [Theory]
+    [InlineData("DateTime.Now.Hour")]
+    [InlineData("new Random().Next(5)")]
+    [InlineData("System.IO.File.ReadAllLines(\"quay.txt\").Length")]
+    [InlineData("Environment.ProcessorCount")]
+    [InlineData("int.Parse(Environment.GetCommandLineArgs()[1])")]
+    [InlineData("Guid.NewGuid().GetHashCode()")]
+    public async Task A_number_from_outside_hides_no_slip_beside_it(string number) => Assert.Equal(
+        ["CDY1001 $\"crate_{i}\"", "CDY1001 \"hook\""],
+        await Findings.In($$"""var n = {{number}}; for (var i = 0; i < n; i++) rig.Group($"crate_{i}"); rig.Group("hook");"""));
+
+    [Theory]
+    [InlineData("DateTime.Now.Hour")]
+    [InlineData("new Random().Next(5)")]
+    [InlineData("System.IO.File.ReadAllLines(\"quay.txt\").Length")]
+    [InlineData("Environment.ProcessorCount")]
+    [InlineData("int.Parse(Environment.GetCommandLineArgs()[1])")]
+    [InlineData("Guid.NewGuid().GetHashCode()")]
+    public async Task What_a_number_from_outside_decides_is_no_slip(string number) => Assert.Equal(
+        [],
+        await Findings.In($$"""
+            var n = {{number}};
+            var names = new List<string> { "crate_group" };
+            var last = "crate";
+            for (var i = 0; i < n; i++) { names.Add($"crate_{i}_group"); last += "_group"; }
+            foreach (var name in names) rig.Group(name);
+            var (arm, ik, fk, hand) = Limb(rig);
+            var amount = hand.Switch("fk");
+            rig.Blend(arm).From(ik, n > 3 ? amount.Inverse : 1).From(fk, n > 3 ? amount : 0);
+            rig.Group(last);
+            """, Limb));
+
+    [Fact]
+    public async Task A_generic_type_of_the_users_keeps_known_what_is_known_beside_an_unknown() => Assert.Equal(
+        ["CDY1001 \"crate\""],
+        await Findings.In(
+            """var kept = new Kept<string, int>("crate", Config.Count); rig.Group(kept.First); rig.Group($"{kept.Second}_group"); rig.Group(kept.Second > 2 ? "a_group" : "b_group");""",
+            more: Config + "public sealed record Kept<A, B>(A First, B Second);"));
+
+    [Fact]
+    public async Task An_exception_that_may_be_thrown_is_followed_to_its_handler() => Assert.Equal(
+        ["CDY1001 \"crate\"", "CDY1001 \"hook\""],
+        await Findings.In(
+            """var name = "crate_group"; try { if (Config.Count > 3) throw new InvalidOperationException("no"); } catch (InvalidOperationException) { name = "crate"; } rig.Group(name); rig.Group("hook");""",
+            more: Config));
 }
