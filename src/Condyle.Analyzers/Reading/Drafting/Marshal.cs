@@ -14,7 +14,7 @@ internal static class Marshal
         // What the user's own object does when Condyle calls it back can't be known here.
         OpenValue or ObjectValue => false,
         TextValue text => !text.Text.IsOpen,
-        IHandle handle => !machine.Draft.IsOpen(handle.Id),
+        IHandle handle => !Handles.IsMade(handle) || !machine.Draft.IsOpen(handle.Id),
         ArrayValue array => AreKnown(array.Items, machine),
         ListValue list => !list.IsOpen && AreKnown(list.Items, machine),
         _ => true,

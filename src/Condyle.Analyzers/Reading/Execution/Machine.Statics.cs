@@ -5,6 +5,7 @@ internal sealed partial class Machine
 {
     private readonly Dictionary<string, object?[]> statics = [];
     private readonly HashSet<string> initialised = [];
+    private readonly Dictionary<string, ThrownByCode> failed = [];
 
     /// <summary>Where a static field lies. Its type's initialisers run before.</summary>
     public Cell StaticOf(TypeKey type, string field) => new(StaticsOf(type), Program.StaticsOf(type.Id).IndexOf(field));
@@ -31,11 +32,23 @@ internal sealed partial class Machine
         }
 
         if (initialised.Add(type.FullId))
+            Initialise(type, known);
+        return failed.TryGetValue(type.FullId, out var failure) ? throw failure : values;
+    }
+
+    /// <summary>A type whose initialisers throw can't be used from then on: each use throws the same.</summary>
+    private void Initialise(TypeKey type, IReadOnlyDictionary<string, TypeKey>? known)
+    {
+        try
         {
             foreach (var body in Program.StaticInitialisersOf(type.Id))
                 Call(body, null, [], known);
         }
-
-        return values;
+        catch (ThrownByCode thrown)
+        {
+            const string failure = "System.TypeInitializationException";
+            var inner = thrown.Value ?? new ExceptionValue(thrown.Type, []);
+            failed[type.FullId] = new ThrownByCode(failure, $"The initialisers of '{type.Id}' throw.", new ExceptionValue(failure, [TextValue.Open, inner])) { Place = thrown.Place };
+        }
     }
 }

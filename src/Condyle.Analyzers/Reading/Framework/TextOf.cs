@@ -22,7 +22,7 @@ internal static class TextOf
             char character => TextValue.Plain(character.ToString()),
             EnumValue own => OfEnum(own, format),
             Side side => TextValue.Plain(side.ToString()),
-            IHandle handle => new TextValue(machine.Draft.NameOf(handle.Id), [], []),
+            IHandle handle => new TextValue(Handles.DraftOf(handle).NameOf(handle.Id), [], []),
             ObjectValue own => OfObject(own, format, machine),
             TupleValue tuple => OfTuple(tuple, machine),
             FormattableValue text => text.Text(machine, isInvariant),

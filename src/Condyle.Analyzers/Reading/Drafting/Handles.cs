@@ -1,0 +1,20 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>Handles as code can hold them: one that was never given out, such as a default, belongs to no draft.</summary>
+internal static class Handles
+{
+    /// <summary>The draft that gave a handle out; an exception of the code that is read where none did.</summary>
+    public static RigDraft DraftOf(IHandle handle)
+    {
+        try
+        {
+            return handle.Draft;
+        }
+        catch (InvalidOperationException refused)
+        {
+            throw new ThrownByCode(typeof(InvalidOperationException).FullName!, refused.Message);
+        }
+    }
+
+    public static bool IsMade(IHandle handle) => !handle.Equals(Activator.CreateInstance(handle.GetType()));
+}
