@@ -95,6 +95,10 @@ internal static class Elements
         Fields.ThrowIfNull(array);
         if (array is ObjectValue { Inline: { } inline })
             array = inline;
+
+        // The characters of a text can be looked at as a span's, and never written.
+        if (array is TextValue text && text.TryKnown(out var characters))
+            return CellOf(new ArrayValue([.. characters.Select(character => (object?)character)]), indices);
         if (array is not IStretch known)
             return null;
         var (lengths, at) = (array is ArrayValue own ? own.Lengths : [known.Length], new int[indices.Length]);

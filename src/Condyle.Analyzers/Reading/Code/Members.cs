@@ -37,7 +37,7 @@ internal static class Fields
         ThrowIfNull(owner);
         if (CellOf(owner, field) is { } cell)
             return cell.Items[cell.Index] is OpenValue { Type: null } any && any == OpenValue.Any ? Opens.Of(type, machine) : cell.Items[cell.Index];
-        if (NumericsCalls.Field(owner, field) is { } component)
+        if (Components.Get(owner, field) is { } component)
             return component;
         return owner is OpenValue { Type: not null } open ? machine.MemberOf(open, field, type) : Opens.Of(type, machine);
     }

@@ -16,7 +16,7 @@ internal sealed class PartOf(TypeKey type) : Instruction
     {
         ObjectValue { Inline: { } items } => items.Length,
         IStretch items => items.Length,
-        ListValue { IsOpen: false } list => list.Items.Count,
+        ListValue { IsOpen: false } list => list.Count,
         TextValue text when text.TryKnown(out var known) => known.Length,
         _ => null,
     };
@@ -38,7 +38,7 @@ internal sealed class PartOf(TypeKey type) : Instruction
         return whole switch
         {
             TextValue text => new TextValue(text.ToString().Substring(start, taken), [], text.Origins),
-            ListValue list => new ListValue(list.Kind, list.Items.GetRange(start, taken)),
+            ListValue list => new ListValue(list.List.GetRange(start, taken), list.TypeName) { IsFixed = list.IsFixed },
             SpanValue span => new SpanValue(span.Items, span.Start + start, taken),
             _ => new ArrayValue([.. ((ArrayValue)whole!).Items.Skip(start).Take(taken)]),
         };
@@ -47,7 +47,7 @@ internal sealed class PartOf(TypeKey type) : Instruction
     private static object? Item(object whole, int at) => whole switch
     {
         IStretch items => items.Items[items.Start + at],
-        ListValue list => list.Items[at],
+        ListValue list => list.List[at],
         _ => whole.ToString()![at],
     };
 
@@ -78,6 +78,6 @@ internal sealed class StorePart : Instruction
         if (Elements.CellOf(whole, index) is { } cell)
             machine.Write(cell.Items, cell.Index, value);
         else
-            CollectionCalls.SetItem(machine, whole, index, value);
+            FrameworkTable.Find(ListValue.Type, "set_Item")!.Call(new Invocation(machine, new MethodRef("set_Item", ListValue.Type, "set_Item"), [whole, index, value]));
     }
 }

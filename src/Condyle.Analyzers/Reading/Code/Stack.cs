@@ -67,7 +67,7 @@ internal sealed class SetComponent(string component) : Instruction
     public override void Run(Machine machine, Frame frame)
     {
         var value = frame.Pop();
-        frame.Push(NumericsCalls.With(frame.Pop(), component, value));
+        frame.Push(Components.With(frame.Pop(), component, value) ?? OpenValue.Any);
     }
 }
 

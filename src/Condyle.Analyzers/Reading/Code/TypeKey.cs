@@ -73,6 +73,9 @@ internal sealed class TypeKey(string id, TypeShape shape) : IEquatable<TypeKey>
     /// <summary>The name, without namespace and type arguments.</summary>
     public string Name { get; init; } = id;
 
+    /// <summary>The name without the number of type arguments.</summary>
+    public string PlainName => Name.IndexOf('`') is >= 0 and var tick ? Name.Substring(0, tick) : Name;
+
     /// <summary>Whether a type parameter is part of it, so that what it stands for has to be put in.</summary>
     public bool HasParameters => Shape == TypeShape.Parameter || Element is { HasParameters: true } || Arguments.Any(argument => argument.HasParameters);
 

@@ -16,7 +16,7 @@ internal static class Marshal
         TextValue text => !text.Text.IsOpen,
         IHandle handle => !Handles.IsMade(handle) || !machine.Draft.IsOpen(handle.Id),
         ArrayValue array => AreKnown(array.Items, machine),
-        ListValue list => !list.IsOpen && AreKnown(list.Items, machine),
+        ListValue list => !list.IsOpen && AreKnown(list.List, machine),
         _ => true,
     };
 

@@ -1,76 +1,143 @@
 namespace Condyle.Analyzers.Reading;
 
-/// <summary>A method of the framework as the reading does it: receiver first, then the arguments.</summary>
-/// <param name="Run">What it does; <c>null</c> stands for an answer that isn't known where the method returns a value type.</param>
-/// <param name="TakesOpen">Whether it may be handed unknown values; else its answer is unknown as soon as one of them is.</param>
-internal sealed record FrameworkMethod(Func<Machine, object?[], MethodRef, object?> Run, bool TakesOpen);
-
 /// <summary>
-/// The framework calls that a reading knows, by the method's name in its type. All are our own implementations over the interpreter's
-/// values: what a host's reflection would give differs between hosts and escapes the limits.
+/// The framework calls that a reading knows, by type and name. All are our own implementations over the interpreter's values: what a
+/// host's reflection would give differs between hosts and escapes the limits.
 /// </summary>
 internal static class FrameworkTable
 {
-    private static readonly Dictionary<string, FrameworkMethod> Methods = [];
+    private static readonly Dictionary<string, Dictionary<string, FrameworkMethod>> Types = [];
     private static readonly Dictionary<string, PureOverloads> PureMethods = [];
 
     static FrameworkTable()
     {
-        StringCalls.Register();
-        MathCalls.Register();
-        NumericsCalls.Register();
-        CollectionCalls.Register();
-        MapCalls.Register();
-        QueryCalls.Register();
-        ArrayCalls.Register();
-        GenericMathCalls.Register();
+        Texts();
+        Numbers();
+        Collections();
+        Queries();
         TaskCalls.Register();
+        TypeCalls.Register();
         OtherCalls.Register();
     }
 
-    public static FrameworkMethod? Find(MethodRef method) =>
-        Methods.TryGetValue(method.ContainingType + "." + method.Name, out var known) ? known : null;
+    public static FrameworkMethod? Find(MethodRef method) => Find(method.ContainingType, method.Name);
 
-    /// <summary>The overloads of a pure method, which <see cref="Reading.Pure"/> fills.</summary>
+    public static FrameworkMethod? Find(string type, string name) =>
+        Types.TryGetValue(type, out var members) && members.TryGetValue(name, out var known) ? known : null;
+
+    public static void Add(string type, string name, FrameworkMethod method)
+    {
+        if (!Types.TryGetValue(type, out var members))
+            Types[type] = members = [];
+        members[name] = method;
+    }
+
+    /// <summary>A static method that deals with unknown values itself.</summary>
+    public static void Add(string type, string name, Func<Invocation, object?> run) => Add(type, name, new FrameworkMethod(run));
+
+    /// <summary>Lets calls of some kind of a method that is known already run otherwise.</summary>
+    public static void Where(string type, string name, Func<Invocation, bool> isOfKind, Func<Invocation, object?> run)
+    {
+        var others = Find(type, name)!;
+        Add(type, name, call => isOfKind(call) ? run(call) : others.Call(call));
+    }
+
+    private static void Texts()
+    {
+        StringQuestions.Register();
+        StringChanges.Register();
+        StringSplits.Register();
+        StringJoins.Register();
+        BuilderCalls.Register();
+        CharCalls.Register();
+        ComparerCalls.Register();
+    }
+
+    private static void Numbers()
+    {
+        MathCalls.Register();
+        NumberTypeCalls.Register();
+        Bits.Register();
+        PrimitiveCalls.Register();
+        Parsing.Register();
+        ConvertCalls.Register();
+        EnumCalls.Register();
+        GenericMathCalls.Register();
+        VectorCalls.Register();
+        QuaternionCalls.Register();
+        MatrixCalls.Register();
+    }
+
+    private static void Collections()
+    {
+        ListCalls.Register();
+        Arrays.Register();
+        SpanCalls.Register();
+        IndexCalls.Register();
+        SetCalls.Register();
+        MapCalls.Register();
+        LineCalls.Register();
+        LinkedListCalls.Register();
+        HeapCalls.Register();
+        SortedCalls.Register();
+        SortedViews.Register();
+        ImmutableCalls.Register();
+        ViewCalls.Register();
+        TupleCalls.Register();
+        EnumeratorCalls.Register();
+    }
+
+    private static void Queries()
+    {
+        QueryCalls.Register();
+        StretchCalls.Register();
+        GroupCalls.Register();
+        SetQueryCalls.Register();
+        ResultCalls.Register();
+        TotalCalls.Register();
+    }
+
+    /// <summary>The overloads of a pure method, which <see cref="Pure"/> fills.</summary>
     public static PureOverloads OverloadsOf(string name)
     {
         if (!PureMethods.TryGetValue(name, out var overloads))
         {
             PureMethods[name] = overloads = new PureOverloads();
-            Methods[name] = new FrameworkMethod((machine, arguments, _) => overloads.Call(machine, arguments), TakesOpen: false);
+            var end = name.EndsWith("..ctor", StringComparison.Ordinal) ? name.Length - "..ctor".Length : name.LastIndexOf('.');
+            Add(name.Substring(0, end), name.Substring(end + 1), new FrameworkMethod(overloads.Call) { NeedsAll = true });
         }
 
         return overloads;
     }
 
-    /// <summary>A pure method whose answer is unknown as soon as an argument is.</summary>
-    public static void Pure(string name, Func<object?[], object?> run) =>
-        Methods[name] = new FrameworkMethod((_, arguments, _) => run(arguments), TakesOpen: false);
-
-    /// <summary>A method that deals with unknown values itself.</summary>
-    public static void Open(string name, Func<Machine, object?[], object?> run) =>
-        Methods[name] = new FrameworkMethod((machine, arguments, _) => run(machine, arguments), TakesOpen: true);
-
-    /// <summary>The same, told which overload was called.</summary>
-    public static void Overloaded(string name, Func<Machine, object?[], MethodRef, object?> run) =>
-        Methods[name] = new FrameworkMethod(run, TakesOpen: true);
-
     public static object? Call(Machine machine, MethodRef method, FrameworkMethod? known, object?[] arguments, Origin at)
     {
         var returns = method.Returns;
+        var hasReceiver = !method.IsStatic && method.Name != ".ctor";
+        if (hasReceiver && arguments[0] is ReadOnlyValue shown)
+        {
+            arguments[0] = shown.Inner;
+            if (OwnOf(shown.Inner, method)?.Changes == true)
+                throw new ThrownByCode("System.NotSupportedException", "A read-only collection is changed.");
+        }
+
+        if (hasReceiver)
+            known = OwnOf(arguments[0], method) ?? known;
         if (known is null)
             return CallUnknown(machine, method, arguments, at, returns);
-        for (var i = 0; i < arguments.Length; i++)
-            arguments[i] = machine.Decide(arguments[i]);
-        if (!method.IsStatic && method.Name != ".ctor" && method.ContainingType != "System.Nullable")
+        if (hasReceiver && method.ContainingType != "System.Nullable")
             Fields.ThrowIfNull(arguments[0]);
-        if (!known.TakesOpen && !arguments.All(KnownEquality.IsKnown))
-            return Opens.Of(returns, machine);
-        var result = known.Run(machine, arguments, method);
+        var result = known.Call(new Invocation(machine, method, arguments));
+        if (result is IItemsValue { ItemType: null } items && returns?.Arguments is [var itemType])
+            items.ItemType = itemType;
         return result is null && returns is { IsReference: false, Shape: not (TypeShape.Void or TypeShape.Nullable) } ? Opens.Of(returns, machine)
             : result is OpenValue { Type: null } ? Opens.Of(returns, machine)
-            : result;
+            : ValueCopies.Of(result);
     }
+
+    // A member of the receiver's own type, or one that every collection has.
+    private static FrameworkMethod? OwnOf(object? receiver, MethodRef method) => FrameworkTypes.NameOf(receiver) is not { } own ? null
+        : Find(own, method.Name) ?? (receiver is CollectionValue or ArrayValue ? Find(ViewCalls.Any, method.Name) : null);
 
     private static object? CallUnknown(Machine machine, MethodRef method, object?[] arguments, Origin at, TypeKey? returns)
     {

@@ -3,55 +3,68 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>What is left: objects, nullable values, exceptions, and calls that leave a rig alone.</summary>
 internal static class OtherCalls
 {
-    private static readonly string[] Numbers = ["System.Int32.", "System.Int64.", "System.Byte.", "System.Int16.", "System.UInt32.", "System.UInt64.", "System.SByte.", "System.UInt16.", "System.Single.", "System.Double.", "System.Decimal.", "System.Boolean.", "System.Char.", "System.Enum.", "System.Object.", "System.ValueType."];
-
     /// <summary>Stands for the invariant culture and what belongs to it.</summary>
     public static object InvariantCulture { get; } = new();
 
     public static void Register()
     {
-        foreach (var name in new[] { "CultureInfo.get_InvariantCulture", "NumberFormatInfo.get_InvariantInfo" })
-            FrameworkTable.Open("System.Globalization." + name, (_, _) => InvariantCulture);
-
-        foreach (var type in Numbers)
-        {
-            FrameworkTable.Open(type + "ToString", (machine, arguments) => ToText(machine, arguments));
-            FrameworkTable.Open(type + "Equals", (machine, arguments) => arguments.All(KnownEquality.IsKnown) ? machine.Equality.Equals(arguments[arguments.Length - 2], arguments[arguments.Length - 1]) : null);
-        }
-
-        FrameworkTable.Open("System.Object.ReferenceEquals", (_, arguments) => arguments.All(argument => argument is not OpenValue) ? ReferenceEquals(arguments[0], arguments[1]) : null);
-        FrameworkTable.Open("System.Object..ctor", (_, _) => new object());
-        FrameworkTable.Open("System.Nullable.get_HasValue", (_, arguments) => arguments[0] is OpenValue ? null : arguments[0] is not null);
-        FrameworkTable.Overloaded("System.Nullable.GetValueOrDefault", (machine, arguments, method) => arguments[0] ?? (arguments.Length > 1 ? arguments[1] : Defaults.Of(method.Returns, machine)));
-        FrameworkTable.Open("System.Nullable.get_Value", (_, arguments) => arguments[0] ?? throw new ThrownByCode("System.InvalidOperationException", "A nullable value was asked for that isn't there."));
-        FrameworkTable.Pure("System.Char.IsDigit", arguments => arguments[0] is char character ? char.IsDigit(character) : null);
-        FrameworkTable.Pure("System.Char.IsLetter", arguments => arguments[0] is char character ? char.IsLetter(character) : null);
-        FrameworkTable.Pure("System.Char.ToUpperInvariant", arguments => arguments[0] is char character ? char.ToUpperInvariant(character) : null);
-        FrameworkTable.Pure("System.Char.ToLowerInvariant", arguments => arguments[0] is char character ? char.ToLowerInvariant(character) : null);
-
-        FrameworkTable.Open("System.Exception.get_Message", (_, arguments) => ExceptionValue.Of(arguments[0])?.Message ?? TextValue.Open);
-        FrameworkTable.Open("System.Exception.get_InnerException", (_, arguments) => ExceptionValue.Of(arguments[0]) is { } known ? known.Inner : OpenValue.Any);
-        FrameworkTable.Open("System.ArgumentException.get_Message", (_, arguments) => ExceptionValue.Of(arguments[0])?.Message ?? TextValue.Open);
-        FrameworkTable.Open("System.ArgumentException.get_ParamName", (_, arguments) => ExceptionValue.Of(arguments[0]) is { } known ? known.Parameter : TextValue.Open);
-
+        foreach (var name in new[] { "CultureInfo.get_InvariantCulture", "NumberFormatInfo.get_InvariantInfo", "CultureInfo.get_NumberFormat" })
+            FrameworkTable.Add("System.Globalization." + name.Split('.')[0], name.Split('.')[1], call => call.Count == 0 || call[0] == InvariantCulture ? InvariantCulture : OpenValue.Any);
+        Objects();
+        Nullables();
+        Exceptions();
         foreach (var type in new[] { "System.Delegate", "System.MulticastDelegate", "System.Action", "System.Func" })
-            FrameworkTable.Open(type + ".GetInvocationList", (_, arguments) => arguments[0] is FunctionValue function ? new ArrayValue([.. function.Parts]) : OpenValue.Any);
-        FrameworkTable.Open("System.Index.op_Implicit", (_, arguments) => Arithmetic.AsIndex(arguments[0]) is { } index ? new IndexValue(index, FromEnd: false) : OpenValue.Any);
+            FrameworkTable.Add(type, "GetInvocationList", call => call[0] is FunctionValue function ? new ArrayValue([.. function.Parts]) : OpenValue.Any);
 
         // Writing to the console or a debugger changes nothing of a rig.
-        foreach (var name in new[] { "System.Console.WriteLine", "System.Console.Write", "System.Diagnostics.Debug.WriteLine", "System.Diagnostics.Debug.Assert", "System.GC.SuppressFinalize" })
-            FrameworkTable.Open(name, (_, _) => null);
-        FrameworkTable.Open("System.ArgumentNullException.ThrowIfNull", (_, arguments) => arguments[0] is null
-            ? throw new ThrownByCode("System.ArgumentNullException", "A value that must be given is null.")
-            : null);
+        foreach (var (type, name) in new[] { ("Console", "WriteLine"), ("Console", "Write"), ("Diagnostics.Debug", "WriteLine"), ("Diagnostics.Debug", "Assert"), ("GC", "SuppressFinalize") })
+            FrameworkTable.Add("System." + type, name, _ => null);
     }
 
-    // The format and the culture may be left out, and stand in this order.
-    private static TextValue ToText(Machine machine, object?[] arguments)
+    private static void Objects()
     {
-        var format = arguments.Skip(1).OfType<TextValue>().FirstOrDefault();
-        if (format is { Text.IsOpen: true })
-            return TextValue.Open;
-        return TextOf.Of(arguments[0], machine, format?.ToString(), arguments.Contains(InvariantCulture));
+        FrameworkTable.Add("System.Object", ".ctor", _ => new object());
+        FrameworkTable.Add("System.Object", "ReferenceEquals", call => call.Arguments.All(argument => argument is not OpenValue) ? ReferenceEquals(call[0], call[1]) : null);
+        foreach (var type in new[] { "System.Object", "System.ValueType", "System.IEquatable" })
+            FrameworkTable.Add(type, "Equals", new FrameworkMethod(call => call.Machine.Equality.Equals(call[0], call[1])) { NeedsAll = true });
     }
+
+    private static void Nullables()
+    {
+        const string type = "System.Nullable";
+        FrameworkTable.Add(type, "get_HasValue", call => call[0] is OpenValue ? null : call[0] is not null);
+        FrameworkTable.Add(type, "get_Value", call => call[0] ?? throw new ThrownByCode("System.InvalidOperationException", "A nullable value is null."));
+        FrameworkTable.Add(type, "GetValueOrDefault", call => call[0] ?? (call.Count > 1 ? call[1] : call.Default()));
+        FrameworkTable.Add(type, "Equals", new FrameworkMethod(call => call.Machine.Equality.Equals(call[0], call[1])) { NeedsAll = true });
+    }
+
+    private static void Exceptions()
+    {
+        foreach (var type in new[] { "System.Exception", "System.ArgumentException" })
+            FrameworkTable.Add(type, "get_Message", call => ExceptionValue.Of(call[0])?.Message ?? TextValue.Open);
+        FrameworkTable.Add("System.Exception", "get_InnerException", call => ExceptionValue.Of(call[0]) is { } known ? known.Inner : OpenValue.Any);
+        FrameworkTable.Add("System.ArgumentException", "get_ParamName", call => ExceptionValue.Of(call[0]) is { } known ? known.Parameter : TextValue.Open);
+        Guard("ArgumentNullException", "ThrowIfNull", call => call[0] is null);
+        Guard("ArgumentException", "ThrowIfNullOrEmpty", call => IsEmpty(call, string.IsNullOrEmpty));
+        Guard("ArgumentException", "ThrowIfNullOrWhiteSpace", call => IsEmpty(call, string.IsNullOrWhiteSpace));
+        Guard("ObjectDisposedException", "ThrowIf", call => call.Truth(call[0]));
+        Compare("ThrowIfNegative", order => order < 0);
+        Compare("ThrowIfNegativeOrZero", order => order <= 0);
+        Compare("ThrowIfZero", order => order == 0);
+        Compare("ThrowIfGreaterThan", order => order > 0);
+        Compare("ThrowIfGreaterThanOrEqual", order => order >= 0);
+        Compare("ThrowIfLessThan", order => order < 0);
+        Compare("ThrowIfLessThanOrEqual", order => order <= 0);
+        Guard("ArgumentOutOfRangeException", "ThrowIfEqual", call => call.Machine.Equality.Equals(call.Key(0), call.Key(1)));
+        Guard("ArgumentOutOfRangeException", "ThrowIfNotEqual", call => !call.Machine.Equality.Equals(call.Key(0), call.Key(1)));
+    }
+
+    private static bool IsEmpty(Invocation call, Func<string, bool> isEmpty) =>
+        call[0] is null ? throw new ThrownByCode("System.ArgumentNullException", "A text that must be given is null.") : isEmpty(call.Text(0));
+
+    private static void Compare(string name, Func<int, bool> throws) => Guard("ArgumentOutOfRangeException", name, call =>
+        throws(Orders.Default(call.Machine).Compare(call.Key(0), name.EndsWith("Than", StringComparison.Ordinal) || name.EndsWith("ThanOrEqual", StringComparison.Ordinal) ? call.Key(1) : call.Default())));
+
+    private static void Guard(string exception, string name, Func<Invocation, bool> throws) => FrameworkTable.Add("System." + exception, name, call =>
+        throws(call) ? throw new ThrownByCode("System." + exception, "A value is refused.") : null);
 }

@@ -18,11 +18,25 @@ internal static class Pure
     public static void Add<T1, T2, T3, T4, TResult>(string name, Func<T1, T2, T3, T4, TResult> run) =>
         Overload(name, [typeof(T1), typeof(T2), typeof(T3), typeof(T4)], a => run((T1)a[0]!, (T2)a[1]!, (T3)a[2]!, (T4)a[3]!));
 
-    private static void Overload(string name, Type[] parameters, Func<object?[], object?> run)
+    public static void Add<T1, T2, T3, T4, T5, TResult>(string name, Func<T1, T2, T3, T4, T5, TResult> run) => Overload(
+        name,
+        [typeof(T1), typeof(T2), typeof(T3), typeof(T4), typeof(T5)],
+        a => run((T1)a[0]!, (T2)a[1]!, (T3)a[2]!, (T4)a[3]!, (T5)a[4]!));
+
+    public static void Add<T1, T2, T3, T4, T5, T6, TResult>(string name, Func<T1, T2, T3, T4, T5, T6, TResult> run) => Overload(
+        name,
+        [typeof(T1), typeof(T2), typeof(T3), typeof(T4), typeof(T5), typeof(T6)],
+        a => run((T1)a[0]!, (T2)a[1]!, (T3)a[2]!, (T4)a[3]!, (T5)a[4]!, (T6)a[5]!));
+
+    /// <summary>A constant that the framework has as a property or a field.</summary>
+    public static void Constant<TResult>(string name, TResult value)
     {
-        var overloads = FrameworkTable.OverloadsOf(name);
-        overloads.Add(new PureOverload(parameters, run));
+        var dot = name.LastIndexOf('.');
+        Add(name.Substring(0, dot + 1) + "get_" + name.Substring(dot + 1), () => value);
     }
+
+    private static void Overload(string name, Type[] parameters, Func<object?[], object?> run) =>
+        FrameworkTable.OverloadsOf(name).Add(new PureOverload(parameters, run));
 }
 
 /// <summary>One overload of a pure function.</summary>
@@ -31,30 +45,33 @@ internal sealed record PureOverload(Type[] Parameters, Func<object?[], object?> 
 /// <summary>The overloads of a pure function; which one runs is decided by the arguments.</summary>
 internal sealed class PureOverloads
 {
+    private const int CharactersComparedInAStep = 256;
     private readonly List<PureOverload> overloads = [];
 
     public void Add(PureOverload overload) => overloads.Add(overload);
 
-    /// <summary>The result; <see cref="OpenValue.Any"/> where no overload fits.</summary>
-    public object? Call(Machine machine, object?[] arguments)
+    /// <summary>The result; that isn't known where no overload fits.</summary>
+    public object? Call(Invocation call)
     {
-        foreach (var argument in arguments)
-            machine.Calls.Observe(argument);
+        foreach (var argument in call.Arguments)
+            call.Machine.Calls.Observe(argument);
         foreach (var overload in overloads)
         {
-            if (Hosted(overload.Parameters, arguments) is not { } hosted)
+            if (Hosted(overload.Parameters, call.Arguments) is not { } hosted)
                 continue;
+            foreach (var argument in hosted)
+                call.Machine.Budget.Spend(((argument as string)?.Length ?? 0) / CharactersComparedInAStep);
             try
             {
-                return Read(overload.Run(hosted), arguments);
+                return Read(overload.Run(hosted), call.Arguments);
             }
-            catch (Exception refused) when (refused is ArgumentException or FormatException or ArithmeticException or IndexOutOfRangeException or InvalidOperationException)
+            catch (Exception refused) when (refused is ArgumentException or FormatException or ArithmeticException or IndexOutOfRangeException or InvalidOperationException or InvalidCastException)
             {
                 throw new ThrownByCode(refused.GetType().FullName!, refused.Message);
             }
         }
 
-        return OpenValue.Any;
+        throw call.Unknown();
     }
 
     private static object?[]? Hosted(Type[] parameters, object?[] arguments)
@@ -83,23 +100,32 @@ internal sealed class PureOverloads
             case EnumValue own when wanted.IsEnum && own.Type.Name == wanted.Name:
                 hosted = Enum.ToObject(wanted, own.Number);
                 return true;
-            case ArrayValue array when wanted == typeof(char[]) && array.Items.All(item => item is char):
-                hosted = array.Items.Cast<char>().ToArray();
+            case IStretch several when wanted == typeof(char[]) && several.Now().All(item => item is char):
+                hosted = several.Now().Cast<char>().ToArray();
                 return true;
-            case ArrayValue array when wanted == typeof(string[]) && array.Items.All(item => item is TextValue { Text.IsOpen: false }):
-                hosted = array.Items.Select(item => item!.ToString()).ToArray();
+            case IStretch several when wanted == typeof(string[]) && several.Now().All(item => item is null or TextValue { Text.IsOpen: false }):
+                hosted = several.Now().Select(item => item?.ToString()).ToArray();
                 return true;
             default: return wanted.IsInstanceOfType(value);
         }
     }
 
-    private static object? Read(object? result, object?[] arguments) => result switch
+    private static object? Read(object? result, object?[] arguments)
     {
-        string text => new TextValue(Checked(text), [], [.. arguments.OfType<TextValue>().SelectMany(argument => argument.Origins).Distinct()]),
-        string[] texts => new ArrayValue([.. texts.Select(TextValue.Plain)]),
-        char[] characters => new ArrayValue([.. characters.Cast<object?>()]),
-        _ => result,
-    };
-
-    private static string Checked(string text) => text.Length <= Limits.TextLength ? text : throw new ReadingStopped($"a text grows beyond {Limits.TextLength} characters");
+        switch (result)
+        {
+            case string text:
+                TextValue.CheckLength(text.Length);
+                Budget.Current.Make(text.Length);
+                return new TextValue(text, [], [.. arguments.OfType<TextValue>().SelectMany(argument => argument.Origins).Distinct()]);
+            case string[] texts:
+                Budget.Current.Make(texts.Sum(text => text.Length + 1));
+                return new ArrayValue([.. texts.Select(TextValue.Plain)]);
+            case char[] characters:
+                Budget.Current.Make(characters.Length);
+                return new ArrayValue([.. characters.Cast<object?>()]);
+            default:
+                return result;
+        }
+    }
 }

@@ -8,6 +8,17 @@ internal static class Sequences
     /// <summary>The items of a value, each counted as it is handed out; none when they aren't known.</summary>
     public static IEnumerable<object?>? Of(object? value, Machine machine) => ItemsOf(value, machine) is { } items ? Counted(items, machine.Budget) : null;
 
+    /// <summary>Whether something is known to be enumerated, without beginning to.</summary>
+    public static bool CanBeRead(object? value, Machine machine) => value switch
+    {
+        OpenValue or CollectionValue { IsOpen: true } or EnumeratorValue { IsOpen: true } => false,
+        ReadOnlyValue { Inner: var inner } => CanBeRead(inner, machine),
+        TextValue text => !text.Text.IsOpen,
+        ObjectValue own => machine.Program.EnumeratorOf(own.Type) is not null || machine.Program.MoverOf(own.Type) is not null,
+        IHandle handle => handle is IEnumerable && !machine.Draft.IsOpen(handle.Id),
+        _ => value is IStretch or EnumeratorValue or IEnumerable,
+    };
+
     /// <summary>All items of a value; none when they aren't known.</summary>
     public static List<object?>? ListOf(object? value, Machine machine)
     {
@@ -15,9 +26,11 @@ internal static class Sequences
         {
             return Of(value, machine) is { } items ? ToLimitedList(items) : null;
         }
-        catch (SequenceIsOpen open)
+        catch (AnswerIsOpen open)
         {
-            machine.Lose(machine.Here, open.Message);
+            // Only where code of the user's makes the items may something have been done that isn't known.
+            if (value is SequenceValue or ObjectValue)
+                machine.Lose(machine.Here, open.Message);
             return null;
         }
     }
@@ -49,7 +62,8 @@ internal static class Sequences
             throw new ReadingStopped($"a collection has more than {Limits.Items} items");
     }
 
-    private static IEnumerable<object?> Counted(IEnumerable<object?> items, Budget budget)
+    /// <summary>The items, each counted as it is handed out.</summary>
+    public static IEnumerable<object?> Counted(IEnumerable<object?> items, Budget budget)
     {
         var count = 0;
         foreach (var item in items)
@@ -69,8 +83,10 @@ internal static class Sequences
             SequenceValue lazy => lazy,
             IStretch stretch => OfStretch(stretch),
             ObjectValue { Inline: { } items } => OfStretch(items),
-            ListValue { IsOpen: false } list => OfList(list),
-            MapValue { IsOpen: false } map => map.Entries.Select(entry => (object?)new TupleValue([entry.Key, entry.Value], isPair: true)).ToList(),
+            CollectionValue { IsOpen: true } => null,
+            CollectionValue own => own,
+            ReadOnlyValue { Inner: var inner } => ItemsOf(inner, machine),
+            EnumeratorValue { IsOpen: false } enumerator => Rest(enumerator),
             TextValue text => text.TryKnown(out var known) ? known.Select(character => (object?)character) : null,
             IHandle handle and IEnumerable items => machine.Draft.IsOpen(handle.Id) ? null : items.Cast<object?>(),
             IEnumerable items => items.Cast<object?>(),
@@ -110,21 +126,16 @@ internal static class Sequences
     private static IEnumerable<object?> OfStretch(IStretch stretch)
     {
         for (var i = 0; i < stretch.Length; i++)
-            yield return stretch.Items[stretch.Start + i];
+            yield return ValueCopies.Of(stretch.Items[stretch.Start + i]);
     }
 
     /// <summary>The places of a value's items, for a loop that changes them.</summary>
     public static IEnumerable<object?>? CellsOf(object? value) =>
         value is IStretch stretch ? Enumerable.Range(stretch.Start, stretch.Length).Select(at => (object?)new Cell(stretch.Items, at)) : null;
 
-    private static IEnumerable<object?> OfList(ListValue list)
+    private static IEnumerable<object?> Rest(EnumeratorValue enumerator)
     {
-        var count = list.Items.Count;
-        for (var i = 0; i < list.Items.Count; i++)
-        {
-            if (list.Items.Count != count)
-                throw new ThrownByCode("System.InvalidOperationException", "A collection was changed while it was enumerated.");
-            yield return list.Items[list.Kind == CollectionKind.Stack ? count - 1 - i : i];
-        }
+        while (enumerator.MoveNext())
+            yield return enumerator.Current;
     }
 }

@@ -7,32 +7,32 @@ internal static class TaskCalls
 
     public static void Register()
     {
-        foreach (var type in new[] { Space + "Task.", Space + "ValueTask." })
+        foreach (var type in new[] { Space + "Task", Space + "ValueTask" })
         {
-            FrameworkTable.Open(type + "get_CompletedTask", (_, _) => new TaskValue(null));
-            FrameworkTable.Open(type + "FromResult", (_, arguments) => new TaskValue(arguments[0]));
-            FrameworkTable.Open(type + "FromException", (_, arguments) => new TaskValue(null, Thrown(arguments[0])));
-            FrameworkTable.Open(type + "ConfigureAwait", (_, arguments) => arguments[0]);
-            FrameworkTable.Open(type + "AsTask", (_, arguments) => arguments[0]);
-            FrameworkTable.Open(type + "GetAwaiter", (_, arguments) => arguments[0]);
-            FrameworkTable.Open(type + "get_Result", (_, arguments) => arguments[0] is TaskValue task ? task.Result : OpenValue.Any);
-            FrameworkTable.Open(type + "Wait", (_, arguments) => arguments[0] is TaskValue task ? Waited(task) : null);
-            FrameworkTable.Open(type + "get_IsCompleted", (_, arguments) => arguments[0] is TaskValue ? true : null);
-            FrameworkTable.Open(type + "get_IsCompletedSuccessfully", (_, arguments) => arguments[0] is TaskValue task ? !task.HasThrown : null);
-            FrameworkTable.Open(type + "get_IsFaulted", (_, arguments) => arguments[0] is TaskValue task ? task.HasThrown : null);
+            FrameworkTable.Add(type, "get_CompletedTask", _ => new TaskValue(null));
+            FrameworkTable.Add(type, "FromResult", call => new TaskValue(call[0]));
+            FrameworkTable.Add(type, "FromException", call => new TaskValue(null, Thrown(call[0])));
+            FrameworkTable.Add(type, "ConfigureAwait", call => call[0]);
+            FrameworkTable.Add(type, "AsTask", call => call[0]);
+            FrameworkTable.Add(type, "GetAwaiter", call => call[0]);
+            FrameworkTable.Add(type, "get_Result", call => call[0] is TaskValue task ? task.Result : OpenValue.Any);
+            FrameworkTable.Add(type, "Wait", call => call[0] is TaskValue task ? Waited(task) : null);
+            FrameworkTable.Add(type, "get_IsCompleted", call => call[0] is TaskValue ? true : null);
+            FrameworkTable.Add(type, "get_IsCompletedSuccessfully", call => call[0] is TaskValue task ? !task.HasThrown : null);
+            FrameworkTable.Add(type, "get_IsFaulted", call => call[0] is TaskValue task ? task.HasThrown : null);
         }
 
-        FrameworkTable.Open(Space + "ValueTask..ctor", (_, arguments) => arguments.Length == 0 ? new TaskValue(null) : arguments[0] is TaskValue task ? task : new TaskValue(arguments[0]));
-        FrameworkTable.Open(Space + "Task.WhenAll", (machine, arguments) => WhenAll(machine, arguments));
-        FrameworkTable.Open(Space + "Task.Run", (machine, arguments) => arguments[0] is FunctionValue function ? Run(machine, function) : OpenValue.Any);
-        foreach (var awaiter in new[] { "TaskAwaiter.", "ValueTaskAwaiter.", "ConfiguredTaskAwaitable.ConfiguredTaskAwaiter.", "ConfiguredValueTaskAwaitable.ConfiguredValueTaskAwaiter." })
+        FrameworkTable.Add(Space + "ValueTask", ".ctor", call => call.Count == 0 ? new TaskValue(null) : call[0] is TaskValue task ? task : new TaskValue(call[0]));
+        FrameworkTable.Add(Space + "Task", "WhenAll", call => WhenAll(call.Machine, call.Arguments));
+        FrameworkTable.Add(Space + "Task", "Run", call => call[0] is FunctionValue function ? Run(call.Machine, function) : OpenValue.Any);
+        foreach (var awaiter in new[] { "TaskAwaiter", "ValueTaskAwaiter", "ConfiguredTaskAwaitable.ConfiguredTaskAwaiter", "ConfiguredValueTaskAwaitable.ConfiguredValueTaskAwaiter" })
         {
-            FrameworkTable.Open("System.Runtime.CompilerServices." + awaiter + "GetResult", (_, arguments) => arguments[0] is TaskValue task ? task.Result : OpenValue.Any);
-            FrameworkTable.Open("System.Runtime.CompilerServices." + awaiter + "get_IsCompleted", (_, arguments) => arguments[0] is TaskValue ? true : null);
+            FrameworkTable.Add("System.Runtime.CompilerServices." + awaiter, "GetResult", call => call[0] is TaskValue task ? task.Result : OpenValue.Any);
+            FrameworkTable.Add("System.Runtime.CompilerServices." + awaiter, "get_IsCompleted", call => call[0] is TaskValue ? true : null);
         }
 
-        FrameworkTable.Open("System.Runtime.CompilerServices.ConfiguredTaskAwaitable.GetAwaiter", (_, arguments) => arguments[0]);
-        FrameworkTable.Open("System.Runtime.CompilerServices.ConfiguredValueTaskAwaitable.GetAwaiter", (_, arguments) => arguments[0]);
+        FrameworkTable.Add("System.Runtime.CompilerServices.ConfiguredTaskAwaitable", "GetAwaiter", call => call[0]);
+        FrameworkTable.Add("System.Runtime.CompilerServices.ConfiguredValueTaskAwaitable", "GetAwaiter", call => call[0]);
     }
 
     private static ThrownByCode Thrown(object? exception) => exception is ObjectValue own

@@ -42,8 +42,10 @@ internal static class UnknownCode
                 machine.Write(cell.Items, cell.Index, OpenValue.Any);
                 break;
             case ICollectionValue collection:
-                foreach (var item in (collection as ListValue)?.Items.ToArray() ?? [])
+                foreach (var item in Held(collection))
                     Touch(machine, item, at, what, depth - 1);
+                if (collection is CollectionValue { IsFixed: true })
+                    break;
                 machine.Journal.Changing(collection);
                 collection.IsOpen = true;
                 break;
@@ -52,6 +54,8 @@ internal static class UnknownCode
                 machine.Lose(at, $"{what} is handed a function and may call it");
                 break;
         }
+
+        List<object?> Held(ICollectionValue collection) => depth == 0 || collection is not CollectionValue { IsOpen: false } own ? [] : Sequences.ListOf(own, machine) ?? [];
 
         void Open(object?[] items)
         {

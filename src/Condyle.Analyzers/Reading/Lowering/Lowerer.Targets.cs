@@ -156,8 +156,7 @@ internal sealed partial class Lowerer
         if (TypeKeys.Of(field.ContainingType).Shape == TypeShape.Numerics)
         {
             var owner = TargetOf(reference.Instance);
-            var hasPlace = reference.Instance is ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation
-                or IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.ImplicitReceiver };
+            var hasPlace = HasPlace(reference.Instance);
             return new Target(
                 hasPlace ? owner.Prepare : Nothing,
                 () =>
@@ -180,6 +179,42 @@ internal sealed partial class Lowerer
         }
 
         return MemberTarget(reference.Instance, Members.IdOf(field), type);
+    }
+
+    private static bool HasPlace(IOperation? instance) =>
+        instance is ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation
+            or IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.ImplicitReceiver };
+
+    // Setting a property of a vector or matrix makes another one, which takes the place of the first.
+    private Target ChangedTarget(IPropertyReferenceOperation reference, IMethodSymbol setter)
+    {
+        var owner = TargetOf(reference.Instance);
+        var held = reference.Arguments.Select(_ => Temporary()).ToList();
+        return new Target(
+            () =>
+            {
+                owner.Prepare();
+                for (var i = 0; i < held.Count; i++)
+                    Hold(reference.Arguments[i].Value, held[i]);
+            },
+            () =>
+            {
+                owner.Load();
+                held.ForEach(slot => Emit(new LoadSlot(slot)));
+                if (reference.Property.GetMethod is { } getter)
+                    EmitCall(getter, held.Count, null, reference.Syntax, []);
+            },
+            () =>
+            {
+                var value = Temporary();
+                Emit(new StoreSlot(value));
+                owner.Load();
+                held.ForEach(slot => Emit(new LoadSlot(slot)));
+                Emit(new LoadSlot(value));
+                var changed = TypeKeys.MethodOf(setter) with { Returns = TypeKeys.Of(setter.ContainingType) };
+                Emit(new FrameworkCall(changed, held.Count + 1, null, hasReceiver: true));
+                owner.Store();
+            });
     }
 
     private Target MemberTarget(IOperation? instance, string field, TypeKey type)
@@ -216,6 +251,9 @@ internal sealed partial class Lowerer
                 ? StaticTarget(property.ContainingType, Members.IdOf(property), keepsSeam: property.DeclaredAccessibility == Accessibility.Private)
                 : MemberTarget(reference.Instance, Members.IdOf(property), type);
         }
+
+        if (TypeKeys.Of(property.ContainingType).Shape == TypeShape.Numerics && property.SetMethod is { IsStatic: false } changer && HasPlace(reference.Instance))
+            return ChangedTarget(reference, changer);
 
         var owner = Temporary();
         var isBase = reference.Instance is IInstanceReferenceOperation { Syntax: BaseExpressionSyntax };

@@ -64,13 +64,14 @@ internal sealed partial class Lowerer
     // What takes the text chooses its culture; a handler of the user's own is handed the parts one after another.
     private void Handler(IInterpolatedStringHandlerCreationOperation handler)
     {
-        if (handler.Content is not IInterpolatedStringOperation text || handler.HandlerCreation.DescendantsAndSelf().Any(part => part is IInterpolatedStringHandlerArgumentPlaceholderOperation))
+        var isOwn = handler.Type is { } type && IsRead(type);
+        if (handler.Content is not IInterpolatedStringOperation text || (isOwn && handler.HandlerCreation.DescendantsAndSelf().Any(part => part is IInterpolatedStringHandlerArgumentPlaceholderOperation)))
         {
             Emit(new Unread($"'{Shorten(handler.Syntax.ToString())}'", KeyOf(handler)));
             return;
         }
 
-        if (handler.Type is not { } type || !IsRead(type))
+        if (!isOwn)
         {
             Emit(new MakeFormattable(Interpolate(text)));
             return;

@@ -9,9 +9,11 @@ internal sealed class OwnEquality(Machine machine) : KnownEquality
             return null;
         return machine.Decide(machine.Call(body, a, [b])) is bool known
             ? known
-            : throw new ReadingStopped($"whether two '{a.Type.Name}' are equal isn't known");
+            : throw new AnswerIsOpen($"whether two '{a.Type.Name}' are equal isn't known");
     }
 
-    // Equal objects must have the same code, and what the user's own code would be doesn't show: all get the same.
-    protected override int? HashOf(ObjectValue value) => machine.Program.EqualsOf(value.Type) is null ? null : 1;
+    // A hash that isn't known, such as one made of texts, tells nothing apart.
+    protected override int? HashOf(ObjectValue value) => OwnMembers.Find(value, OwnMembers.Hash, machine) is { } body
+        ? machine.Decide(machine.Call(body, value, [])) is int known ? known : 1
+        : null;
 }

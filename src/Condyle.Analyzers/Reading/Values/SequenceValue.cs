@@ -3,12 +3,27 @@ using System.Collections;
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>A lazy sequence: an iterator of the user's or a query. It runs when it is enumerated, each time anew.</summary>
-internal sealed class SequenceValue(Func<IEnumerable<object?>> items, int depth = 0) : IEnumerable<object?>
+internal class SequenceValue : IItemsValue, IEnumerable<object?>
 {
-    /// <summary>How many queries lie inside each other in it.</summary>
-    public int Depth { get; } = depth;
+    private readonly Func<IEnumerable<object?>> items;
 
-    public IEnumerator<object?> GetEnumerator() => items().GetEnumerator();
+    public SequenceValue(Func<IEnumerable<object?>> items, int depth = 0)
+    {
+        this.items = items;
+        Depth = depth <= Limits.Nesting ? depth : throw new ReadingStopped($"queries lie more than {Limits.Nesting} deep inside each other");
+    }
+
+    protected SequenceValue(int depth)
+        : this(() => [], depth)
+    {
+    }
+
+    public TypeKey? ItemType { get; set; }
+
+    /// <summary>How many queries lie inside each other in it.</summary>
+    public int Depth { get; }
+
+    public virtual IEnumerator<object?> GetEnumerator() => items().GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 }

@@ -10,6 +10,13 @@ internal interface IStretch
     int Length { get; }
 }
 
+internal static class Stretches
+{
+    /// <summary>The items of a stretch as they are now.</summary>
+    public static IReadOnlyList<object?> Now(this IStretch stretch) =>
+        stretch.Start == 0 && stretch.Length == stretch.Items.Length ? stretch.Items : [.. stretch.Items.Skip(stretch.Start).Take(stretch.Length)];
+}
+
 /// <summary>A <c>Span</c> or <c>ReadOnlySpan</c> over items. One over the characters of a string is the string.</summary>
 internal sealed class SpanValue(object?[] items, int start, int length) : IStretch
 {

@@ -6,7 +6,7 @@ internal static class ValueCopies
     /// <summary>The value itself, or a copy of a struct or tuple of the interpreter's.</summary>
     public static object? Of(object? value) => value switch
     {
-        TupleValue tuple => new TupleValue(PartsOf(tuple.Items)),
+        TupleValue { IsPair: false, IsObject: false } tuple => new TupleValue(PartsOf(tuple.Items)),
         ObjectValue { Type.IsStruct: true } structure => structure.Copy(),
         _ => value,
     };

@@ -23,7 +23,6 @@ public class LimitTests
     [InlineData("for (var i = 0; i >= 0; i = 0) { }")]
     [InlineData("var l = new List<int>(); while (true) l.Insert(0, 1);")]
     [InlineData("var all = new int[50000]; while (true) all = [.. all];")]
-    [InlineData("var s = new HashSet<int>(); for (var i = 0; ; i++) s.Add(i);")]
     public void Endless_loops(string code) => BoundedReading.Of(code).StopsIn("rig.cs", Steps);
 
     [Theory]
@@ -43,15 +42,16 @@ public class LimitTests
     [InlineData("var l = new List<int> { 1 }; while (true) l.AddRange(l.ToArray());", "l.AddRange(l.ToArray())")]
     [InlineData("var l = new List<int>(); while (true) l.Add(1);", "l.Add(1)")]
     [InlineData("var l = new Queue<int>(); while (true) l.Enqueue(1);", "l.Enqueue(1)")]
+    [InlineData("var s = new HashSet<int>(); for (var i = 0; ; i++) s.Add(i);", "s.Add(i)")]
     [InlineData("var l = new Dictionary<int, int>(); for (var i = 0; ; i++) l[i] = i;", "l[i] = i")]
     [InlineData("int[] a = [1]; while (true) a = [.. a, .. a];", "[.. a, .. a]")]
     public void Collections_that_grow(string code, string at) => BoundedReading.Of(code).StopsAt(at, LargeCollection);
 
     [Theory]
     [InlineData("var l = Enumerable.Range(0, int.MaxValue).ToList();", "Enumerable.Range(0, int.MaxValue).ToList()")]
-    [InlineData("var n = Enumerable.Range(0, int.MaxValue).Count();", "Enumerable.Range(0, int.MaxValue).Count()")]
-    [InlineData("var n = Enumerable.Range(0, int.MaxValue).Sum();", "Enumerable.Range(0, int.MaxValue).Sum()")]
-    [InlineData("var n = Enumerable.Repeat(1, int.MaxValue).Skip(2000000000).First();", "Enumerable.Repeat(1, int.MaxValue).Skip(2000000000).First()")]
+    [InlineData("var n = Enumerable.Range(0, int.MaxValue).Where(x => x >= 0).Count();", "Enumerable.Range(0, int.MaxValue).Where(x => x >= 0).Count()")]
+    [InlineData("var n = Enumerable.Range(0, int.MaxValue).Average();", "Enumerable.Range(0, int.MaxValue).Average()")]
+    [InlineData("var n = Enumerable.Repeat(1, int.MaxValue).SkipWhile(x => x == 1).First();", "Enumerable.Repeat(1, int.MaxValue).SkipWhile(x => x == 1).First()")]
     [InlineData("var n = Enumerable.Repeat(1, int.MaxValue).All(x => x == 1);", "Enumerable.Repeat(1, int.MaxValue).All(x => x == 1)")]
     [InlineData("foreach (var x in Forever()) { }", "Forever()")]
     [InlineData("var n = Forever().Where(x => x > 1).First();", "Forever().Where(x => x > 1).First()")]

@@ -9,7 +9,7 @@ namespace Condyle.Analyzers.Reading;
 internal static class TextOf
 {
     // Runtimes before .NET Core 3.0 write other digits than the program will.
-    private static readonly bool HostWritesShortestNumbers = (1f / 3f).ToString(CultureInfo.InvariantCulture) == "0.33333334";
+    public static readonly bool HostWritesShortestNumbers = (1f / 3f).ToString(CultureInfo.InvariantCulture) == "0.33333334";
 
     public static TextValue Of(object? value, Machine machine, string? format = null, bool isInvariant = false)
     {

@@ -1,0 +1,69 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>A method of the framework as the reading does it.</summary>
+/// <param name="Run">
+/// What it does. It may throw <see cref="AnswerIsOpen"/>, or return <see cref="OpenValue.Any"/>; <c>null</c> stands for an answer that
+/// isn't known where the method returns a value type.
+/// </param>
+internal sealed record FrameworkMethod(Func<Invocation, object?> Run)
+{
+    /// <summary>Whether its answer is unknown as soon as the receiver or an argument is.</summary>
+    public bool NeedsAll { get; init; }
+
+    /// <summary>Whether it changes its receiver, which isn't known any more where it is unknown how.</summary>
+    public bool Changes { get; init; }
+
+    public object? Call(Invocation call)
+    {
+        var machine = call.Machine;
+        // What is only stored needn't be decided: whoever uses it does that.
+        for (var i = 0; i < call.Count && !Changes; i++)
+            call.Arguments[i] = machine.Decide(call.Arguments[i]);
+        if (NeedsAll && !call.Arguments.All(KnownEquality.IsKnown))
+            return Unanswered(call, call.Unknown().Message);
+        try
+        {
+            return Run(call);
+        }
+        catch (AnswerIsOpen open)
+        {
+            return Unanswered(call, open.Message);
+        }
+    }
+
+    private object Unanswered(Invocation call, string reason)
+    {
+        var machine = call.Machine;
+        var runsCode = false;
+        for (var i = 0; i < call.Count; i++)
+        {
+            runsCode |= call[i] is FunctionValue or SequenceValue;
+            if (call[i] is Cell)
+                call.Out(i, OpenValue.Any);
+        }
+
+        // Functions may have been called any number of times.
+        if (runsCode)
+            machine.Lose(machine.Here, reason);
+        if (!Changes)
+            return OpenValue.Any;
+        Open(machine, call[0]);
+
+        // What hands itself on is still itself.
+        return call[0] is IFrameworkValue own && call.Method.Returns is { } returns && own.TypeName.EndsWith("." + returns.PlainName, StringComparison.Ordinal) ? own : OpenValue.Any;
+    }
+
+    private static void Open(Machine machine, object? receiver)
+    {
+        switch (receiver)
+        {
+            case ICollectionValue collection:
+                machine.Journal.Changing(collection);
+                collection.IsOpen = true;
+                break;
+            case IStretch:
+                Elements.Lose(receiver, machine);
+                break;
+        }
+    }
+}

@@ -1,0 +1,66 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary><c>BitOperations</c>, and the same functions of the number types.</summary>
+internal static class Bits
+{
+    private const string Type = "System.Numerics.BitOperations.";
+
+    public static void Register()
+    {
+        Pure.Add(Type + "PopCount", (uint value) => Count(value));
+        Pure.Add(Type + "PopCount", (ulong value) => Count(value));
+        Pure.Add(Type + "LeadingZeroCount", (uint value) => Leading(value, 32));
+        Pure.Add(Type + "LeadingZeroCount", (ulong value) => Leading(value, 64));
+        Pure.Add(Type + "TrailingZeroCount", (int value) => Trailing(unchecked((uint)value), 32));
+        Pure.Add(Type + "TrailingZeroCount", (uint value) => Trailing(value, 32));
+        Pure.Add(Type + "TrailingZeroCount", (long value) => Trailing(unchecked((ulong)value), 64));
+        Pure.Add(Type + "TrailingZeroCount", (ulong value) => Trailing(value, 64));
+        Pure.Add(Type + "Log2", (uint value) => Log2(value));
+        Pure.Add(Type + "Log2", (ulong value) => Log2(value));
+        Pure.Add(Type + "RotateLeft", (uint value, int by) => (value << (by & 31)) | (value >> ((32 - by) & 31)));
+        Pure.Add(Type + "RotateLeft", (ulong value, int by) => (value << (by & 63)) | (value >> ((64 - by) & 63)));
+        Pure.Add(Type + "RotateRight", (uint value, int by) => (value >> (by & 31)) | (value << ((32 - by) & 31)));
+        Pure.Add(Type + "RotateRight", (ulong value, int by) => (value >> (by & 63)) | (value << ((64 - by) & 63)));
+        Pure.Add(Type + "IsPow2", (int value) => value > 0 && Count((ulong)value) == 1);
+        Pure.Add(Type + "IsPow2", (uint value) => Count(value) == 1);
+        Pure.Add(Type + "IsPow2", (long value) => value > 0 && Count((ulong)value) == 1);
+        Pure.Add(Type + "IsPow2", (ulong value) => Count(value) == 1);
+        Pure.Add(Type + "RoundUpToPowerOf2", (uint value) => value <= 1 ? value : Log2(value - 1) == 31 ? 0 : 1U << (Log2(value - 1) + 1));
+        Pure.Add(Type + "RoundUpToPowerOf2", (ulong value) => value <= 1 ? value : Log2(value - 1) == 63 ? 0 : 1UL << (Log2(value - 1) + 1));
+        Pure.Add("System.Int32.PopCount", (int value) => Count(unchecked((uint)value)));
+        Pure.Add("System.Int32.LeadingZeroCount", (int value) => Leading(unchecked((uint)value), 32));
+        Pure.Add("System.Int32.TrailingZeroCount", (int value) => Trailing(unchecked((uint)value), 32));
+        Pure.Add("System.Int32.RotateLeft", (int value, int by) => unchecked((int)(((uint)value << (by & 31)) | ((uint)value >> ((32 - by) & 31)))));
+        Pure.Add("System.Int32.RotateRight", (int value, int by) => unchecked((int)(((uint)value >> (by & 31)) | ((uint)value << ((32 - by) & 31)))));
+        Pure.Add("System.UInt32.PopCount", (uint value) => (uint)Count(value));
+        Pure.Add("System.UInt64.PopCount", (ulong value) => (ulong)Count(value));
+        Pure.Add("System.Int64.PopCount", (long value) => (long)Count(unchecked((ulong)value)));
+    }
+
+    public static int Count(ulong value)
+    {
+        var count = 0;
+        for (; value != 0; value &= value - 1)
+            count++;
+        return count;
+    }
+
+    /// <summary>The place of the highest bit; of nothing it is that of the lowest.</summary>
+    public static int Log2(ulong value) => value == 0 ? 0 : 63 - Leading(value, 64);
+
+    private static int Leading(ulong value, int width)
+    {
+        var count = 0;
+        while (count < width && (value & (1UL << (width - 1 - count))) == 0)
+            count++;
+        return count;
+    }
+
+    private static int Trailing(ulong value, int width)
+    {
+        var count = 0;
+        while (count < width && (value & (1UL << count)) == 0)
+            count++;
+        return count;
+    }
+}

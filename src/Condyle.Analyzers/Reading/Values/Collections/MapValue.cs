@@ -1,0 +1,80 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>A dictionary.</summary>
+internal sealed class MapValue(HashTable table, string typeName = MapValue.Type) : CollectionValue(typeName), IMap
+{
+    public const string Type = Generic + "Dictionary";
+
+    public HashTable Table { get; private set; } = table;
+
+    /// <summary>The comparer that it was made with; none for the default one.</summary>
+    public object? Comparer { get; init; }
+
+    public override int Count => Table.Count;
+
+    public IEnumerable<object?> Keys => Entries().Select(entry => entry.Key);
+
+    public IEnumerable<object?> Values => Entries().Select(entry => entry.Value);
+
+    public override IEnumerable<object?> Items() => Entries().Select(entry => (object?)new TupleValue([entry.Key, entry.Value], isPair: true));
+
+    private IEnumerable<HashTable.Entry> Entries() => HashOrder.Entries(Table, TypeName, Comparer);
+
+    public bool TryGet(object? key, out object? value)
+    {
+        var place = Table.Find(key);
+        value = place >= 0 ? Table.At(place)!.Value : null;
+        return place >= 0;
+    }
+
+    public void Set(object? key, object? value)
+    {
+        var place = Table.Find(key);
+        if (place >= 0)
+        {
+            Table.Set(place, value);
+            return;
+        }
+
+        Table.Add(key, value);
+        Version++;
+    }
+
+    public bool Remove(object? key)
+    {
+        var place = Table.Find(key);
+        if (place >= 0)
+            Table.RemoveAt(place);
+        return place >= 0;
+    }
+
+    public void Clear() => Table = new HashTable(Table.Rule);
+
+    /// <summary>Gives up the places that were left.</summary>
+    public object? Compact()
+    {
+        Table = Table.Copy(keepsLeft: false);
+        Version++;
+        return null;
+    }
+
+    public override CollectionValue Copy(string typeName, bool isFixed = false) => new MapValue(Table.Copy(), typeName) { Comparer = Comparer, IsFixed = isFixed };
+
+    protected override void Take(CollectionValue other) => Table = ((MapValue)other).Table;
+}
+
+/// <summary>What finds values by their keys.</summary>
+internal interface IMap
+{
+    IEnumerable<object?> Keys { get; }
+
+    IEnumerable<object?> Values { get; }
+
+    bool TryGet(object? key, out object? value);
+
+    void Set(object? key, object? value);
+
+    bool Remove(object? key);
+
+    void Clear();
+}

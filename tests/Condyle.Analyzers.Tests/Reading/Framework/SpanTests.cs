@@ -1,0 +1,13 @@
+namespace Condyle.Analyzers.Tests.Reading.Framework;
+
+/// <summary>Spans, and arrays and texts taken as spans.</summary>
+public class SpanTests
+{
+    [Fact]
+    public void Spans_indices_and_ranges() => FrameworkOracle.Agrees(
+        """
+        var a = new[] { 3, 1, 2, 3 }; rig.Control($"{a.Contains(2)}{a.Contains(9)}{a.AsSpan().IndexOf(3)}{a.AsSpan().LastIndexOf(3)}{a.AsSpan(1).IndexOf(3)}{a.SequenceEqual([3, 1, 2, 3])}{a.AsSpan().StartsWith([3, 1])}{a.AsSpan().EndsWith([9])}{a.AsSpan().Count(3)}{a.AsSpan().IndexOfAny(1, 2)}{a.AsSpan().IndexOfAnyExcept(3)}{a.AsSpan().ContainsAny([7, 2])}{a.AsSpan().IndexOf([1, 2])}{a.AsSpan().SequenceCompareTo([3, 1, 5])}{a.AsSpan().CommonPrefixLength([3, 1, 9])}{new[] { "x", "y" }.Contains("y")}{new[] { "x" }.Contains("X", StringComparer.OrdinalIgnoreCase)}"); var s = a.AsSpan(); s.Reverse(); rig.Control(All(a)); s.Sort(); rig.Control(All(a)); s.Sort((x, y) => y - x); rig.Control(All(a)); s[1..].Fill(7); rig.Control(All(a)); s.Slice(2, 2).Clear(); rig.Control(All(a)); s.Replace(7, 8); new[] { 5, 6 }.CopyTo(s); rig.Control(All(a) + All(s.ToArray()) + s.Length + s[1] + s.IsEmpty + s.BinarySearch(99)); Span<int> st = stackalloc int[3]; st[1] = 4; foreach (var x in st) rig.Control($"{x}"); ReadOnlySpan<string> names = ["p", "q"]; foreach (var x in names) rig.Control(x); rig.Control($"{names.Length}{names.Contains("q")}{Try(() => { new[] { 1, 2 }.CopyTo(new int[1]); return 1; })}{Try(() => { var z = new[] { 1 }.AsSpan(3); return z.Length; })}");
+        var t = "arm_left".AsSpan(); rig.Control($"{t.Length}{t[2]}{t.Slice(4).ToString()}{t[..3]}{t.IndexOf('_')}{t.StartsWith("arm")}{t.Contains('z')}{t.SequenceEqual("arm_left")}{new string(t[4..])}{t.EndsWith("left")}{t.IndexOfAny('l', 'f')}{t.ToArray().Length}");
+        Array.Clear(a); rig.Control(All(a)); var b = new[] { "x", "y" }; Array.Clear(b, 0, 1); rig.Control(All(b)); var i = ^2; var r = 1..^1; rig.Control($"{i.Value}{i.IsFromEnd}{i.GetOffset(5)}{r.Start.Value}{r.End.IsFromEnd}{r.GetOffsetAndLength(6)}{All(a[r])}{Index.FromEnd(1).Equals(^1)}{Range.StartAt(2).Start.Value}{Range.All.End.IsFromEnd}{Index.Start.Value}");
+        """);
+}
