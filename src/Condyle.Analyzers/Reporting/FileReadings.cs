@@ -4,14 +4,15 @@ using Microsoft.CodeAnalysis;
 namespace Condyle.Analyzers.Reporting;
 
 /// <summary>The readings that may run the code of a file.</summary>
-/// <param name="Model">The file.</param>
+/// <param name="Tree">The file.</param>
 /// <param name="Results">The readings.</param>
 /// <param name="SawAll">Whether those are all; else what others may share is left as it is.</param>
-internal sealed record FileReadings(SemanticModel Model, IReadOnlyList<ReadingResult> Results, bool SawAll)
+/// <param name="Models">Gives the file's model.</param>
+internal sealed record FileReadings(SyntaxTree Tree, IReadOnlyList<ReadingResult> Results, bool SawAll, Func<SyntaxTree, SemanticModel> Models)
 {
     private readonly Lazy<SourceUses> uses = new(() => new SourceUses(Results.SelectMany(result => result.Paths)));
 
-    public SyntaxTree Tree => Model.SyntaxTree;
+    public SemanticModel Model => Models(Tree);
 
     public IEnumerable<ReadPath> Paths => Results.SelectMany(result => result.Paths);
 

@@ -3,8 +3,6 @@ using Condyle.Analyzers.Reading;
 using Condyle.Naming;
 using Condyle.Rules;
 using Microsoft.CodeAnalysis;
-using Microsoft.CodeAnalysis.CSharp;
-using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace Condyle.Analyzers.Reporting;
 
@@ -12,30 +10,34 @@ namespace Condyle.Analyzers.Reporting;
 internal sealed class ReadingSession
 {
     private readonly Compilation compilation;
-    private readonly INamedTypeSymbol definition;
     private readonly bool isLive;
-    private readonly Conventions conventions;
+    private readonly Func<SyntaxTree, SemanticModel> models;
+    private readonly RigDeclarations declarations;
+    private readonly TreeReach reach;
     private readonly CodeCache cache = new();
-    private readonly ConcurrentDictionary<SyntaxTree, SemanticModel> models = new();
-    private readonly ConcurrentDictionary<ISymbol, ReadingResult> readings = new(SymbolEqualityComparer.Default);
+    private readonly ConcurrentDictionary<ISymbol, Once<ReadingResult>> readings = new(SymbolEqualityComparer.Default);
     private readonly ConcurrentDictionary<SyntaxTree, FileReadings> files = new();
+    private readonly Lazy<Conventions> conventions;
     private readonly Lazy<Dictionary<string, SyntaxTree>> trees;
 
-    public ReadingSession(Compilation compilation, INamedTypeSymbol definition, bool isLive)
+    /// <param name="compilation">What is read.</param>
+    /// <param name="definition">The interface of a rig definition.</param>
+    /// <param name="isLive">Whether somebody is typing, so that a helper is only read again for some of the rigs that share it.</param>
+    /// <param name="models">Gives the model of a file. Bodies are bound there, so it should be the one in which whoever asks for findings binds them too.</param>
+    public ReadingSession(Compilation compilation, INamedTypeSymbol definition, bool isLive, Func<SyntaxTree, SemanticModel> models)
     {
         this.compilation = compilation;
-        this.definition = definition;
         this.isLive = isLive;
-        conventions = ConventionsOf(compilation.Assembly);
+        this.models = models;
+        declarations = new RigDeclarations(definition, models);
+        reach = new TreeReach(compilation);
+        conventions = new(() => ConventionsOf(compilation.Assembly));
         trees = new(() => TreesByPath(compilation));
     }
 
     /// <summary>The findings that lie in one file.</summary>
-    public IReadOnlyList<PlannedFinding> FindingsIn(SemanticModel model, CancellationToken cancellation)
-    {
-        models.TryAdd(model.SyntaxTree, model);
-        return RepairPlanner.Plan(ReadingsOf(model.SyntaxTree, cancellation), path => ReadingsOf(path, cancellation), cancellation);
-    }
+    public IReadOnlyList<PlannedFinding> FindingsIn(SyntaxTree tree, CancellationToken cancellation) =>
+        RepairPlanner.Plan(ReadingsOf(tree, cancellation), path => ReadingsOf(path, cancellation), cancellation);
 
     private FileReadings? ReadingsOf(string path, CancellationToken cancellation) =>
         trees.Value.TryGetValue(path, out var tree) && !GeneratedCode.Includes(tree, compilation, cancellation) ? ReadingsOf(tree, cancellation) : null;
@@ -44,75 +46,43 @@ internal sealed class ReadingSession
     {
         if (files.TryGetValue(tree, out var known))
             return known;
-        var results = DefinitionsIn(tree, cancellation).Select(type => ReadDefinition(type, cancellation)).ToList();
-        var others = TreeReach.Reaching(tree, compilation, cancellation).SelectMany(other => DefinitionsIn(other, cancellation)).ToList();
-        var sawAll = !isLive || others.Count <= Limits.LiveDefinitionsForAHelper;
-        results.AddRange((sawAll ? others : others.Take(Limits.LiveDefinitionsForAHelper)).Select(type => ReadDefinition(type, cancellation)));
-        if (sawAll)
+        var own = declarations.DefinitionsIn(tree, cancellation);
+        // A definition in parts may lie here and there.
+        var others = reach.Reaching(tree, cancellation).SelectMany(other => declarations.DefinitionsIn(other, cancellation))
+            .Where(other => !own.Contains(other, SymbolEqualityComparer.Default)).Distinct<INamedTypeSymbol>(SymbolEqualityComparer.Default);
+        // One more tells that there are too many.
+        var some = (isLive ? others.Take(Limits.LiveDefinitionsForAHelper + 1) : others).ToList();
+        var sawAll = !isLive || some.Count <= Limits.LiveDefinitionsForAHelper;
+        var results = ReadDefinitions([.. own, .. sawAll ? some : some.Take(Limits.LiveDefinitionsForAHelper)], cancellation);
+        if (sawAll && declarations.HelpersIn(tree, cancellation) is { Count: > 0 } helpers)
         {
             var reached = new HashSet<string>(results.SelectMany(result => result.Methods));
-            results.AddRange(HelpersIn(tree, cancellation)
-                .Where(helper => !reached.Contains(helper.GetDocumentationCommentId() ?? ""))
-                .Select(helper => ReadHelper(helper, cancellation)));
+            results.AddRange(helpers.Where(helper => !reached.Contains(Ids.Of(helper) ?? "")).Select(helper => ReadHelper(helper, cancellation)));
         }
 
-        return files.GetOrAdd(tree, new FileReadings(ModelOf(tree), results, sawAll));
+        return files.GetOrAdd(tree, new FileReadings(tree, results, sawAll, models));
     }
 
-    private ReadingResult ReadDefinition(INamedTypeSymbol type, CancellationToken cancellation) => Read(type, () =>
+    private List<ReadingResult> ReadDefinitions(IReadOnlyList<INamedTypeSymbol> types, CancellationToken cancellation)
     {
-        var contract = definition.GetMembers("Define").OfType<IMethodSymbol>().First();
-        var define = type.FindImplementationForInterfaceMember(contract) as IMethodSymbol ?? contract;
-        return RigReader.ReadDefinition(type, define, NewProgram(cancellation), conventions, new Budget(cancellation));
-    }, cancellation);
-
-    private ReadingResult ReadHelper(IMethodSymbol helper, CancellationToken cancellation) =>
-        Read(helper, () => RigReader.ReadHelper(helper, NewProgram(cancellation), conventions, new Budget(cancellation)), cancellation);
-
-    private ReadingResult Read(ISymbol key, Func<ReadingResult> read, CancellationToken cancellation)
-    {
-        if (readings.TryGetValue(key, out var known))
-            return known;
-        // Two files may ask at once and read twice; a reading that is cancelled must not be kept for the others.
-        var result = read();
-        return readings.GetOrAdd(key, result with { Paths = [.. result.Paths.Select(path => path with { Findings = RuleBook.Check(path.Model, conventions, cancellation) })] });
+        // Where another file is having some of them read, the rest comes first.
+        foreach (var type in types)
+            ReadingOf(type).TryGet(() => ReadDefinition(type, cancellation));
+        return [.. types.Select(type => ReadingOf(type).Get(() => ReadDefinition(type, cancellation), cancellation))];
     }
 
-    private Program NewProgram(CancellationToken cancellation) => new(compilation, cache, ModelOf, cancellation);
+    private ReadingResult ReadDefinition(INamedTypeSymbol type, CancellationToken cancellation) =>
+        Check(RigReader.ReadDefinition(type, declarations.DefineOf(type), NewProgram(cancellation), conventions.Value, new Budget(cancellation)), cancellation);
 
-#pragma warning disable RS1030 // The tree at hand brings its own model; those of other files are made once and shared by all readings of the compilation.
-    private SemanticModel ModelOf(SyntaxTree tree) => models.GetOrAdd(tree, other => compilation.GetSemanticModel(other));
-#pragma warning restore RS1030
+    private ReadingResult ReadHelper(IMethodSymbol helper, CancellationToken cancellation) => ReadingOf(helper).Get(
+        () => Check(RigReader.ReadHelper(helper, NewProgram(cancellation), conventions.Value, new Budget(cancellation)), cancellation), cancellation);
 
-    private List<INamedTypeSymbol> DefinitionsIn(SyntaxTree tree, CancellationToken cancellation)
-    {
-        var found = new List<INamedTypeSymbol>();
-        foreach (var declaration in tree.GetRoot(cancellation).DescendantNodes(node => node is not BlockSyntax).OfType<TypeDeclarationSyntax>())
-        {
-            if (declaration.BaseList is null || ModelOf(tree).GetDeclaredSymbol(declaration, cancellation) is not { IsAbstract: false, TypeKind: TypeKind.Class or TypeKind.Struct } type)
-                continue;
-            if (type.AllInterfaces.Contains(definition, SymbolEqualityComparer.Default) && !found.Contains(type, SymbolEqualityComparer.Default))
-                found.Add(type);
-        }
+    private Once<ReadingResult> ReadingOf(ISymbol read) => readings.GetOrAdd(read, static _ => new Once<ReadingResult>());
 
-        return found;
-    }
+    private ReadingResult Check(ReadingResult result, CancellationToken cancellation) =>
+        result with { Paths = [.. result.Paths.Select(path => path with { Findings = RuleBook.Check(path.Model, conventions.Value, cancellation) })] };
 
-    // A method that is handed a draft or a handle can say something about a rig.
-    private List<IMethodSymbol> HelpersIn(SyntaxTree tree, CancellationToken cancellation)
-    {
-        var found = new List<IMethodSymbol>();
-        foreach (var declaration in tree.GetRoot(cancellation).DescendantNodes(node => node is not BlockSyntax).OfType<MethodDeclarationSyntax>())
-        {
-            if (declaration.ParameterList.Parameters.Count == 0 || ModelOf(tree).GetDeclaredSymbol(declaration, cancellation) is not { IsAbstract: false } method)
-                continue;
-            if (method.Parameters.Any(parameter => TypeKeys.Of(parameter.Type) is { Shape: TypeShape.Condyle, Host: { } host } && (host == typeof(RigDraft) || typeof(IHandle).IsAssignableFrom(host)))
-                && !method.ContainingType.AllInterfaces.Contains(definition, SymbolEqualityComparer.Default) | method.Name != "Define")
-                found.Add(method);
-        }
-
-        return found;
-    }
+    private Program NewProgram(CancellationToken cancellation) => new(compilation, cache, models, cancellation);
 
     private static Dictionary<string, SyntaxTree> TreesByPath(Compilation compilation)
     {

@@ -26,7 +26,10 @@ public sealed class RigAnalyzer : DiagnosticAnalyzer
             // A build that only serves an editor reads a shared helper for a bounded number of rigs; a real build for all.
             var isLive = start.Options.AnalyzerConfigOptionsProvider.GlobalOptions.TryGetValue("build_property.DesignTimeBuild", out var designTime)
                 && designTime.Equals("true", StringComparison.OrdinalIgnoreCase);
-            var session = new ReadingSession(start.Compilation, definition, isLive);
+            // The compiler hands out one model for a file while it works on it, so that no body is bound twice.
+#pragma warning disable RS1030 // A rig's helpers lie in other files than the one at hand.
+            var session = new ReadingSession(start.Compilation, definition, isLive, tree => start.Compilation.GetSemanticModel(tree));
+#pragma warning restore RS1030
             start.RegisterSemanticModelAction(file => Report(file, session));
         });
     }
@@ -34,7 +37,7 @@ public sealed class RigAnalyzer : DiagnosticAnalyzer
     private static void Report(SemanticModelAnalysisContext file, ReadingSession session)
     {
         var trees = file.SemanticModel.Compilation.SyntaxTrees;
-        foreach (var finding in session.FindingsIn(file.SemanticModel, file.CancellationToken))
+        foreach (var finding in session.FindingsIn(file.SemanticModel.SyntaxTree, file.CancellationToken))
         {
             file.ReportDiagnostic(Diagnostic.Create(
                 RuleDescriptors.Of(finding.Rule),

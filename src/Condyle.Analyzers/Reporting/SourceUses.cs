@@ -23,15 +23,15 @@ internal sealed class SourceUses
                     Add(repairs, (path, repair.Event), repair);
             }
 
-            foreach (var pair in path.Calls.All)
+            foreach (var (said, call) in path.Calls.All)
             {
-                Add(byCall, (pair.Value.Path, pair.Value.Call.Span), (path, pair.Key));
-                for (var i = 0; i < pair.Value.Arguments.Count; i++)
+                Add(byCall, (call.Path, call.Call.Span), (path, said));
+                for (var i = 0; i < call.Arguments.Count; i++)
                 {
-                    if (pair.Value.Arguments[i] is not TextValue text)
+                    if (call.Arguments[i] is not TextValue text)
                         continue;
                     foreach (var origin in text.Origins)
-                        Add(byLiteral, origin, (path, pair.Key, i));
+                        Add(byLiteral, origin, (path, said, i));
                 }
             }
         }

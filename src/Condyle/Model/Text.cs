@@ -51,10 +51,30 @@ internal readonly struct Text : IEquatable<Text>
         };
     }
 
+    /// <summary>Joins texts in order.</summary>
+    public static Text Of(IReadOnlyList<Text> parts)
+    {
+        var all = new string[parts.Count];
+        for (var i = 0; i < all.Length; i++)
+        {
+            if (parts[i].known is not { } part)
+                return Of(parts.SelectMany(open => open.Pieces));
+            all[i] = part;
+        }
+
+        return new Text(string.Concat(all), null);
+    }
+
+    /// <summary>How many of its characters are known.</summary>
+    public int KnownLength => known?.Length ?? Pieces.Sum(piece => piece?.Length ?? 0);
+
+    /// <summary>How many pieces it has.</summary>
+    public int PieceCount => known is not null ? 1 : Pieces.Count;
+
     /// <summary>The pieces in order, <c>null</c> for the unknown ones.</summary>
     public IReadOnlyList<string?> Pieces => known is not null ? [known] : pieces ?? [null];
 
-    public static Text operator +(Text left, Text right) => Of(left.Pieces.Concat(right.Pieces));
+    public static Text operator +(Text left, Text right) => Of([left, right]);
 
     public Answer EndsWith(string suffix)
     {

@@ -26,9 +26,9 @@ internal static class Binding
     }
 
     /// <summary>The models of a compilation, each made once.</summary>
-    public static Func<SyntaxTree, SemanticModel> ModelsOf(Compilation compilation)
+    public static Func<SyntaxTree, SemanticModel> ModelsOf(Compilation compilation, params IReadOnlyList<SemanticModel> made)
     {
-        var models = new Dictionary<SyntaxTree, SemanticModel>();
+        var models = made.ToDictionary(model => model.SyntaxTree);
         return tree => models.TryGetValue(tree, out var known) ? known : models[tree] = compilation.GetSemanticModel(tree);
     }
 }

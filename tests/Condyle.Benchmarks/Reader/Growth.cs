@@ -75,10 +75,10 @@ internal static class Growth
     private static Action ReportAnew(CSharpCompilation compilation)
     {
         var bound = BoundAnew(compilation);
-        var session = new ReadingSession(bound, Definitions.Contract(bound), isLive: false);
-        var model = bound.GetSemanticModel(bound.SyntaxTrees[0]);
-        Binding.Of(model);
-        return () => session.FindingsIn(model, CancellationToken.None);
+        var models = Binding.ModelsOf(bound);
+        Binding.OfAll(bound, models);
+        var session = new ReadingSession(bound, Definitions.Contract(bound), isLive: false, models);
+        return () => session.FindingsIn(bound.SyntaxTrees[0], CancellationToken.None);
     }
 
     // Lowered code is kept with its tree, so each turn gets a tree of its own.

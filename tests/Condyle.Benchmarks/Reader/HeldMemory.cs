@@ -69,9 +69,9 @@ internal static class HeldMemory
     private static void Report(CSharpCompilation compilation)
     {
         var models = Binding.ModelsOf(compilation);
-        var session = new ReadingSession(compilation, Definitions.Contract(compilation), isLive: false);
+        var session = new ReadingSession(compilation, Definitions.Contract(compilation), isLive: false, models);
         foreach (var tree in compilation.SyntaxTrees)
-            session.FindingsIn(models(tree), CancellationToken.None);
+            session.FindingsIn(tree, CancellationToken.None);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -60,8 +60,9 @@ internal static class Keystrokes
 
     public static void Find(SemanticModel file)
     {
-        var session = new ReadingSession(file.Compilation, Definitions.Contract(file.Compilation), isLive: true);
-        session.FindingsIn(file, CancellationToken.None);
+        var models = Binding.ModelsOf(file.Compilation, file);
+        var session = new ReadingSession(file.Compilation, Definitions.Contract(file.Compilation), isLive: true, models);
+        session.FindingsIn(file.SyntaxTree, CancellationToken.None);
     }
 }
 

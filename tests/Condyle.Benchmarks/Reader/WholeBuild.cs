@@ -47,10 +47,10 @@ internal static class WholeBuild
     {
         var models = Binding.ModelsOf(compilation);
         Binding.OfAll(compilation, models);
-        var session = new ReadingSession(compilation, Definitions.Contract(compilation), isLive: false);
+        var session = new ReadingSession(compilation, Definitions.Contract(compilation), isLive: false, models);
         foreach (var tree in compilation.SyntaxTrees)
         {
-            var findings = session.FindingsIn(models(tree), CancellationToken.None);
+            var findings = session.FindingsIn(tree, CancellationToken.None);
             if (findings.Count > 0)
                 throw new InvalidOperationException($"The generated project is meant to be clean, but {tree.FilePath} isn't: {findings[0].Message}");
         }

@@ -1,8 +1,12 @@
+using Microsoft.CodeAnalysis;
+
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>A function lowered to flat code.</summary>
 internal sealed class CodeBody(string name, string path)
 {
+    private List<WeakReference<SyntaxTree>>? others;
+
     public string Name { get; } = name;
 
     /// <summary>The path of the file that it stands in.</summary>
@@ -29,6 +33,12 @@ internal sealed class CodeBody(string name, string path)
     public bool ReturnsThis { get; set; }
 
     public bool ReturnsValue { get; set; }
+
+    /// <summary>Notes that it holds a place in another file.</summary>
+    public void Holds(SyntaxTree other) => (others ??= []).Add(new WeakReference<SyntaxTree>(other));
+
+    /// <summary>Whether it can be kept for a compilation: places in other files are right only as long as those are the very same.</summary>
+    public bool Fits(Compilation compilation) => others is null || others.TrueForAll(other => other.TryGetTarget(out var tree) && compilation.ContainsSyntaxTree(tree));
 }
 
 /// <summary>A stretch of code whose exceptions are caught: any, or those of a type. What is left has been left already: final parts that a jump out of it runs.</summary>

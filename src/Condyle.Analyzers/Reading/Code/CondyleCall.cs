@@ -41,22 +41,29 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
                 return Opens.Of(returns, machine, canFork: true);
         }
 
-        if (!member.HasTwin && !member.TakesOpen && !((self is null || Marshal.IsKnown(self, machine)) && arguments.All(argument => Marshal.IsKnown(argument, machine))))
+        if (!member.HasTwin && !member.TakesOpen && !(Marshal.IsKnown(self, machine) && AreKnown(arguments, machine)))
         {
             UnknownCode.Touch(machine, arguments.OfType<ObjectValue>(), new Origin(path, LineSpan), "Condyle");
             return Opens.Of(returns, machine, canFork: true);
         }
 
-        var given = new object?[member.Plain.Length + (member.TakesPlace ? 1 : 0)];
-        for (var i = 0; i < member.Plain.Length; i++)
-            given[i] = Marshal.To(member.TargetParameter(i), arguments[i], machine);
-        if (member.TakesPlace)
-            given[member.Plain.Length] = machine.Places.Of(this, path);
+        var taken = member.Take(arguments, machine, member.TakesPlace ? machine.Places.Of(this, path) : default);
         var first = machine.Draft.Log.Count;
-        var result = member.Invoke(self, given);
+        var result = member.Invoke(self, taken);
         var last = machine.Draft.Log.Count;
         if (last > first)
             machine.Calls.Add(first, last, new CallRecord(this, path, arguments));
-        return Marshal.From(result);
+        return result;
+    }
+
+    private static bool AreKnown(object?[] arguments, Machine machine)
+    {
+        foreach (var argument in arguments)
+        {
+            if (!Marshal.IsKnown(argument, machine))
+                return false;
+        }
+
+        return true;
     }
 }

@@ -19,7 +19,8 @@ internal sealed class DraftMember
         .ToDictionary(group => group.Key, group => group.First());
 
     private readonly MethodBase target;
-    private readonly Type[] targetParameters;
+    private readonly Func<object?, Machine, object?>[] arguments;
+    private readonly Func<object?, object?> result;
 
     private DraftMember(MethodBase method)
     {
@@ -30,8 +31,10 @@ internal sealed class DraftMember
         var twin = TwinOf(method, Plain);
         HasTwin = twin is not null;
         target = twin ?? method;
-        targetParameters = [.. target.GetParameters().Select(parameter => parameter.ParameterType)];
-        TakesPlace = HasTwin && targetParameters.Length > 0 && targetParameters[targetParameters.Length - 1] == typeof(PlaceId);
+        Type[] taken = [.. target.GetParameters().Select(parameter => parameter.ParameterType)];
+        TakesPlace = HasTwin && taken.Length > 0 && taken[taken.Length - 1] == typeof(PlaceId);
+        arguments = [.. taken.Take(Plain.Length).Select(Marshal.To)];
+        result = Marshal.From(target is MethodInfo { ReturnType: var returned } ? returned : target.DeclaringType!);
     }
 
     public MethodBase Called { get; }
@@ -51,14 +54,23 @@ internal sealed class DraftMember
     /// <summary>Every public member, with the id it is found by.</summary>
     public static IReadOnlyDictionary<string, DraftMember> All => Members;
 
-    /// <summary>The type that the target wants for an argument: a fact of the plain one where it is a twin.</summary>
-    public Type TargetParameter(int index) => targetParameters[index];
+    /// <summary>What it takes for the interpreter's values.</summary>
+    public object?[] Take(object?[] values, Machine machine, PlaceId place)
+    {
+        var taken = new object?[arguments.Length + (TakesPlace ? 1 : 0)];
+        for (var i = 0; i < arguments.Length; i++)
+            taken[i] = arguments[i](values[i], machine);
+        if (TakesPlace)
+            taken[arguments.Length] = place;
+        return taken;
+    }
 
-    public object? Invoke(object? self, object?[] arguments)
+    /// <summary>Calls it and gives back its result as one of the interpreter's values.</summary>
+    public object? Invoke(object? self, object?[] taken)
     {
         try
         {
-            return target is ConstructorInfo constructor ? constructor.Invoke(arguments) : target.Invoke(self, arguments);
+            return result(target is ConstructorInfo constructor ? constructor.Invoke(taken) : target.Invoke(self, taken));
         }
         catch (TargetInvocationException failed) when (failed.InnerException is { } inner)
         {

@@ -6,8 +6,6 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>Turns the interpreter's values into what Condyle's members take, and what they return back.</summary>
 internal static class Marshal
 {
-    private static readonly Dictionary<Type, FactMaker> FactMakers = [];
-
     /// <summary>Whether a value is known whole, so that a member without a twin can be called with it.</summary>
     public static bool IsKnown(object? value, Machine machine) => value switch
     {
@@ -27,78 +25,89 @@ internal static class Marshal
         return items.All(item => IsKnown(item, machine));
     }
 
-    /// <summary>The argument that a member takes for a value.</summary>
-    public static object? To(Type wanted, object? value, Machine machine)
+    /// <summary>Makes what a parameter of a type takes of a value. Which way is worked out once, since members are called very often.</summary>
+    public static Func<object?, Machine, object?> To(Type wanted) =>
+        wanted == typeof(Text) ? static (value, _) => value is TextValue text ? text.Text : value is null ? (Text)(string?)null : Text.Open
+        : IsFact(wanted) ? FactMaker.Of(wanted).Make(Plain(wanted.GetGenericArguments()[0]))
+        : Plain(wanted);
+
+    /// <summary>Makes the interpreter's value of what a member returns.</summary>
+    public static Func<object?, object?> From(Type returned) =>
+        returned == typeof(string) ? static value => value is string text ? TextValue.Plain(text) : null
+        : returned == typeof(Text) ? static value => new TextValue((Text)value!, [], [])
+        : returned.IsEnum ? FromEnum(returned)
+        : IsFact(returned) ? FactMaker.Of(returned).Read(From(returned.GetGenericArguments()[0]))
+        : typeof(IEnumerable).IsAssignableFrom(returned) && returned.Assembly != typeof(RigDraft).Assembly ? FromItems(returned)
+        : static value => value;
+
+    private static Func<object?, object?> FromItems(Type items)
     {
-        if (wanted == typeof(Text))
-            return value is TextValue text ? text.Text : value is null ? (Text)(string?)null : Text.Open;
-        if (wanted.IsGenericType && wanted.GetGenericTypeDefinition() == typeof(Fact<>))
-            return Maker(wanted).Make(value is OpenValue ? null : Plain(wanted.GetGenericArguments()[0], value, machine), value is OpenValue);
-        return Plain(wanted, value, machine);
+        var item = From(items.IsArray ? items.GetElementType()! : items.GetGenericArguments() is [var only] ? only : typeof(object));
+        return value => value is IEnumerable all ? new ArrayValue([.. all.Cast<object?>().Select(item)]) : null;
     }
 
-    /// <summary>The interpreter's value for what a member returned.</summary>
-    public static object? From(object? returned) => returned switch
+    private static Func<object?, object?> FromEnum(Type type)
     {
-        string text => TextValue.Plain(text),
-        Text text => new TextValue(text, [], []),
-        Enum value => OfHost(value),
-        _ when returned?.GetType() is { } type && type.IsGenericType && type.GetGenericTypeDefinition() == typeof(Fact<>) => Maker(type).Read(returned),
-        IEnumerable items when returned.GetType().Assembly != typeof(RigDraft).Assembly => new ArrayValue([.. items.Cast<object?>().Select(From)]),
-        _ => returned,
-    };
-
-    private static EnumValue OfHost(Enum value)
-    {
-        var type = value.GetType();
-        return new EnumValue(
-            new TypeKey(type.FullName!.Replace('+', '.'), TypeShape.Enum) { Name = type.Name, Element = new TypeKey("int", TypeShape.Int32), Members = [.. Enum.GetNames(type).Select(name => new KeyValuePair<string, object>(name, Convert.ToInt32(Enum.Parse(type, name), System.Globalization.CultureInfo.InvariantCulture)))] },
-            Convert.ToInt32(value, System.Globalization.CultureInfo.InvariantCulture));
+        var key = new TypeKey(type.FullName!.Replace('+', '.'), TypeShape.Enum)
+        {
+            Name = type.Name,
+            Element = new TypeKey("int", TypeShape.Int32),
+            Members = [.. Enum.GetNames(type).Select(name => new KeyValuePair<string, object>(name, NumberOf(Enum.Parse(type, name))))],
+        };
+        return value => new EnumValue(key, NumberOf(value!));
     }
 
-    private static object? Plain(Type wanted, object? value, Machine machine)
+    private static object NumberOf(object member) => Convert.ToInt32(member, System.Globalization.CultureInfo.InvariantCulture);
+
+    private static Func<object?, Machine, object?> Plain(Type wanted)
     {
         if (Nullable.GetUnderlyingType(wanted) is { } underlying)
-            return value is null ? null : Plain(underlying, value, machine);
+        {
+            var plain = Plain(underlying);
+            return (value, machine) => value is null ? null : plain(value, machine);
+        }
+
         if (wanted == typeof(string))
-            return value is TextValue text && text.TryKnown(out var plain) ? plain : null;
+            return static (value, _) => value is TextValue text && text.TryKnown(out var plain) ? plain : null;
         if (wanted.IsEnum)
-            return value is EnumValue known ? Enum.ToObject(wanted, known.Number) : Activator.CreateInstance(wanted);
+            return (value, _) => value is EnumValue known ? Enum.ToObject(wanted, known.Number) : Activator.CreateInstance(wanted);
         if (wanted.IsArray)
+            return PlainArray(wanted.GetElementType()!);
+        return (value, machine) => value is null or OpenValue || !wanted.IsInstanceOfType(value)
+            ? Opens.OfHost(wanted, machine.Draft) ?? (wanted.IsValueType ? Activator.CreateInstance(wanted) : null)
+            : value;
+    }
+
+    private static Func<object?, Machine, object?> PlainArray(Type item)
+    {
+        var plain = Plain(item);
+        return (value, machine) =>
         {
             var items = Sequences.ListOf(value, machine)?.ToArray() ?? [];
-            var array = Array.CreateInstance(wanted.GetElementType()!, items.Length);
+            var array = Array.CreateInstance(item, items.Length);
             for (var i = 0; i < items.Length; i++)
-                array.SetValue(Plain(wanted.GetElementType()!, items[i], machine), i);
+                array.SetValue(plain(items[i], machine), i);
             return array;
-        }
-
-        if (value is null or OpenValue || !wanted.IsInstanceOfType(value))
-            return Opens.OfHost(wanted, machine.Draft) ?? (wanted.IsValueType ? Activator.CreateInstance(wanted) : null);
-        return value;
+        };
     }
 
-    private static FactMaker Maker(Type fact)
-    {
-        lock (FactMakers)
-        {
-            if (!FactMakers.TryGetValue(fact, out var maker))
-                FactMakers[fact] = maker = (FactMaker)Activator.CreateInstance(typeof(FactMaker<>).MakeGenericType(fact.GetGenericArguments()))!;
-            return maker;
-        }
-    }
+    private static bool IsFact(Type type) => type.IsGenericType && type.GetGenericTypeDefinition() == typeof(Fact<>);
 
     private abstract class FactMaker
     {
-        public abstract object Make(object? value, bool isOpen);
+        public static FactMaker Of(Type fact) => (FactMaker)Activator.CreateInstance(typeof(FactMaker<>).MakeGenericType(fact.GetGenericArguments()))!;
 
-        public abstract object? Read(object fact);
+        public abstract Func<object?, Machine, object?> Make(Func<object?, Machine, object?> plain);
+
+        public abstract Func<object?, object?> Read(Func<object?, object?> from);
     }
 
     private sealed class FactMaker<T> : FactMaker
     {
-        public override object Make(object? value, bool isOpen) => isOpen ? Fact<T>.Open : (Fact<T>)(T)value!;
+        public override Func<object?, Machine, object?> Make(Func<object?, Machine, object?> plain) =>
+            (value, machine) => value is OpenValue ? Fact<T>.Open : (Fact<T>)(T)plain(value, machine)!;
 
-        public override object? Read(object fact) => ((Fact<T>)fact).TryKnown(out var value) ? From(value) : OpenValue.Any;
+        public override Func<object?, object?> Read(Func<object?, object?> from) =>
+            fact => ((Fact<T>)fact!).TryKnown(out var value) ? from(value) : OpenValue.Any;
     }
 }

@@ -3,17 +3,31 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>Which call said which event, with which arguments: what fixes are worked out from.</summary>
 internal sealed class CallRecords
 {
-    private readonly Dictionary<int, CallRecord> byEvent = [];
+    private readonly List<CallRecord?> byEvent = [];
 
     /// <summary>Literals whose text the code looked at: changing them might change which way it goes.</summary>
     public HashSet<Origin> Observed { get; } = [];
 
-    public IEnumerable<KeyValuePair<int, CallRecord>> All => byEvent;
+    /// <summary>The events that calls said, with those calls.</summary>
+    public IEnumerable<(int Event, CallRecord Call)> All
+    {
+        get
+        {
+            for (var said = 0; said < byEvent.Count; said++)
+            {
+                if (byEvent[said] is { } call)
+                    yield return (said, call);
+            }
+        }
+    }
 
-    public CallRecord? Find(int said) => byEvent.TryGetValue(said, out var call) ? call : null;
+    public CallRecord? Find(int said) => said >= 0 && said < byEvent.Count ? byEvent[said] : null;
 
     public void Add(int firstEvent, int lastEvent, CallRecord call)
     {
+        // Events that no call said lie between.
+        while (byEvent.Count < lastEvent)
+            byEvent.Add(byEvent.Count < firstEvent ? null : call);
         for (var said = firstEvent; said < lastEvent; said++)
             byEvent[said] = call;
     }
@@ -21,8 +35,8 @@ internal sealed class CallRecords
     /// <summary>Forgets the calls that said what is cut off the log: the events from one on up to its end.</summary>
     public void Cut(int first, int end)
     {
-        for (var said = first; said < end; said++)
-            byEvent.Remove(said);
+        for (var said = first; said < Math.Min(end, byEvent.Count); said++)
+            byEvent[said] = null;
     }
 
     public void Observe(object? value)

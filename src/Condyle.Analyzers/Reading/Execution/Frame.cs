@@ -60,6 +60,8 @@ internal sealed class Frame
 
     public object?[] PopMany(int count)
     {
+        if (count == 0)
+            return [];
         var values = new object?[count];
         StackCount -= count;
         Array.Copy(stack, StackCount, values, 0, count);

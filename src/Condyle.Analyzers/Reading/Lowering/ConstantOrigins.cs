@@ -8,20 +8,20 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>The literals that a constant text was made of, wherever they are written: who changes one of them changes the text.</summary>
 internal static class ConstantOrigins
 {
-    public static IReadOnlyList<Origin> Of(IOperation operation) => Collect([operation], operation.SemanticModel);
+    public static IReadOnlyList<LiteralExpressionSyntax> Of(IOperation operation) => Collect([operation], operation.SemanticModel);
 
     /// <summary>The literals of a parameter's default value.</summary>
-    public static IReadOnlyList<Origin> Of(IParameterSymbol? parameter, SemanticModel? model)
+    public static IReadOnlyList<LiteralExpressionSyntax> Of(IParameterSymbol? parameter, SemanticModel? model)
     {
         var pending = new Stack<IOperation>();
-        List<Origin> literals = parameter?.DeclaringSyntaxReferences is [var declared] ? [.. Declared(declared, model, pending)] : [];
+        List<LiteralExpressionSyntax> literals = parameter?.DeclaringSyntaxReferences is [var declared] ? [.. Declared(declared, model, pending)] : [];
         return [.. literals, .. Collect(pending, model)];
     }
 
     // Constants are made of constants, however many.
-    private static List<Origin> Collect(IEnumerable<IOperation> operations, SemanticModel? model)
+    private static List<LiteralExpressionSyntax> Collect(IEnumerable<IOperation> operations, SemanticModel? model)
     {
-        var found = new List<Origin>();
+        var found = new List<LiteralExpressionSyntax>();
         var pending = new Stack<IOperation>(operations);
         var seen = new HashSet<SyntaxReference>();
         while (pending.Count > 0)
@@ -37,7 +37,7 @@ internal static class ConstantOrigins
                         found.AddRange(Declared(declared, model, pending));
                     break;
                 case ILiteralOperation { Syntax: LiteralExpressionSyntax literal }:
-                    found.Add(OriginOf(literal));
+                    found.Add(literal);
                     break;
                 case var other:
                     foreach (var child in other.ChildOperations.Reverse())
@@ -49,7 +49,7 @@ internal static class ConstantOrigins
         return found;
     }
 
-    private static IEnumerable<Origin> Declared(SyntaxReference declared, SemanticModel? model, Stack<IOperation> pending)
+    private static IEnumerable<LiteralExpressionSyntax> Declared(SyntaxReference declared, SemanticModel? model, Stack<IOperation> pending)
     {
         var value = declared.GetSyntax() switch
         {
@@ -60,10 +60,8 @@ internal static class ConstantOrigins
         if (value is null)
             return [];
         if (value is LiteralExpressionSyntax || model?.SyntaxTree != value.SyntaxTree || CodeNesting.TooDeepIn(value) is not null || model.GetOperation(value) is not { } operation)
-            return value.DescendantNodesAndSelf().OfType<LiteralExpressionSyntax>().Where(literal => literal.IsKind(SyntaxKind.StringLiteralExpression)).Select(OriginOf);
+            return value.DescendantNodesAndSelf().OfType<LiteralExpressionSyntax>().Where(literal => literal.IsKind(SyntaxKind.StringLiteralExpression));
         pending.Push(operation);
         return [];
     }
-
-    private static Origin OriginOf(LiteralExpressionSyntax literal) => new(literal.SyntaxTree.FilePath, literal.Span);
 }

@@ -176,5 +176,5 @@ internal sealed partial class Lowerer
     }
 
     /// <summary>Stores the parts of the tuple on the stack in the targets of a deconstruction.</summary>
-    private void Deconstruct(IOperation target) => Inside(target, DeconstructHere, leaves: -1);
+    private void Deconstruct(IOperation target) => Inside(target, static (lowerer, here) => lowerer.DeconstructHere(here), leaves: -1);
 }

@@ -52,7 +52,7 @@ internal sealed partial class Lowerer
     private (int Count, int[]? Order, IReadOnlyList<SyntaxNode?> Sources) PushArguments(IReadOnlyList<IArgumentOperation> arguments)
     {
         var ordinals = new List<int>();
-        var sources = new SortedDictionary<int, SyntaxNode?>();
+        var sources = new List<SyntaxNode?>();
         foreach (var argument in arguments)
         {
             var parameter = argument.Parameter;
@@ -65,7 +65,7 @@ internal sealed partial class Lowerer
                 {
                     Emit(new PushConstant(TextValue.Open));
                     ordinals.Add(parameter.Ordinal);
-                    sources[parameter.Ordinal] = null;
+                    sources.Add(null);
                     continue;
                 }
             }
@@ -73,15 +73,20 @@ internal sealed partial class Lowerer
             if (parameter?.RefKind is RefKind.Ref or RefKind.Out)
                 Place(argument.Value);
             else if (argument is { ArgumentKind: ArgumentKind.DefaultValue, Value.ConstantValue: { HasValue: true, Value: string text } })
-                Emit(new PushConstant(new TextValue(text, [], ConstantOrigins.Of(parameter, argument.SemanticModel))));
+                Emit(new PushConstant(new TextValue(text, [], OriginsOf(ConstantOrigins.Of(parameter, argument.SemanticModel)))));
             else
                 CopiedValue(argument.Value);
             ordinals.Add(parameter?.Ordinal ?? ordinals.Count);
-            sources[ordinals[ordinals.Count - 1]] = argument.ArgumentKind == ArgumentKind.DefaultValue ? null : argument.Value.Syntax;
+            sources.Add(argument.ArgumentKind == ArgumentKind.DefaultValue ? null : argument.Value.Syntax);
         }
 
-        var isInOrder = ordinals.Select((ordinal, index) => ordinal == index).All(same => same);
-        return (ordinals.Count, isInOrder || ordinals.Distinct().Count() != ordinals.Count || ordinals.Max() >= ordinals.Count ? null : [.. ordinals], [.. sources.Values]);
+        var isInOrder = true;
+        for (var i = 0; i < ordinals.Count; i++)
+            isInOrder &= ordinals[i] == i;
+        // Code that doesn't compile yet may give a parameter twice or not at all.
+        if (isInOrder || ordinals.Distinct().Count() != ordinals.Count || ordinals.Max() >= ordinals.Count)
+            return (ordinals.Count, null, sources);
+        return (ordinals.Count, [.. ordinals], [.. ordinals.Zip(sources, (ordinal, source) => (ordinal, source)).OrderBy(pair => pair.ordinal).Select(pair => pair.source)]);
     }
 
     private static bool IsCallerInformation(IParameterSymbol parameter) =>

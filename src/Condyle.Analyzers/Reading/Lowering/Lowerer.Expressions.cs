@@ -17,7 +17,7 @@ internal sealed partial class Lowerer
         if (operation is null)
             Emit(new PushConstant(OpenValue.Any));
         else
-            Inside(operation, ValueHere, leaves: 1);
+            Inside(operation, static (lowerer, here) => lowerer.ValueHere(here), leaves: 1);
     }
 
     private void ValueHere(IOperation operation)
@@ -42,7 +42,8 @@ internal sealed partial class Lowerer
     {
         switch (operation)
         {
-            case ILocalReferenceOperation or IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation or IInlineArrayAccessOperation or IEventReferenceOperation:
+            case ILocalReferenceOperation { Local: var local }: LoadVariable(local, local.IsRef); break;
+            case IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation or IInlineArrayAccessOperation or IEventReferenceOperation:
                 var target = TargetOf(operation);
                 target.Prepare();
                 target.Load();
@@ -164,7 +165,7 @@ internal sealed partial class Lowerer
 
         Emit(new PushConstant(LiteralOf(operation) is { } literal && literal.SyntaxTree.FilePath == body.Path
             ? new TextValue(text, Seams.Of(literal, body.Path) is { } seam ? [seam] : [], [OriginOf(literal)])
-            : new TextValue(text, [], ConstantOrigins.Of(operation))));
+            : new TextValue(text, [], OriginsOf(ConstantOrigins.Of(operation)))));
     }
 
     /// <summary>The literal that a constant was written as, where no other file can see it under a name.</summary>

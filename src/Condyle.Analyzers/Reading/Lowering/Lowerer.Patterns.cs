@@ -52,7 +52,7 @@ internal sealed partial class Lowerer
 
     private void Pattern(IPatternOperation pattern, Action load, ITypeSymbol? type)
     {
-        Inside(pattern, here => PatternHere((IPatternOperation)here, load, type), leaves: 1);
+        Inside(pattern, (lowerer, here) => lowerer.PatternHere((IPatternOperation)here, load, type), leaves: 1);
     }
 
     private void PatternHere(IPatternOperation pattern, Action load, ITypeSymbol? type)

@@ -14,7 +14,7 @@ internal sealed partial class Lowerer
     private void Statement(IOperation? operation)
     {
         if (operation is not null)
-            Inside(operation, StatementHere, leaves: 0);
+            Inside(operation, static (lowerer, here) => lowerer.StatementHere(here), leaves: 0);
     }
 
     private void StatementHere(IOperation operation)

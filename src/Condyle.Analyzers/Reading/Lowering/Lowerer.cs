@@ -146,13 +146,13 @@ internal sealed partial class Lowerer
     /// <param name="operation">The statement or expression.</param>
     /// <param name="lower">Lowers it.</param>
     /// <param name="leaves">How many values it leaves on the stack: −1 if it takes one away.</param>
-    private void Inside(IOperation operation, Action<IOperation> lower, int leaves)
+    private void Inside(IOperation operation, Action<Lowerer, IOperation> lower, int leaves)
     {
         Budget.Current.Lower();
         spans.Push(operation.Syntax.Span);
         depth++;
         if (depth <= Limits.CodeDepth && HasStack())
-            lower(operation);
+            lower(this, operation);
         else
             TooDeep(operation, leaves);
         depth--;
@@ -208,6 +208,15 @@ internal sealed partial class Lowerer
     }
 
     private Origin OriginOf(SyntaxNode syntax) => new(body.Path, syntax.Span);
+
+    private IReadOnlyList<Origin> OriginsOf(IReadOnlyList<SyntaxNode> literals)
+    {
+        foreach (var literal in literals.Where(literal => literal.SyntaxTree.FilePath != body.Path))
+            Outermost.body.Holds(literal.SyntaxTree);
+        return [.. literals.Select(literal => new Origin(literal.SyntaxTree.FilePath, literal.Span))];
+    }
+
+    private Lowerer Outermost => outer?.Outermost ?? this;
 
     private static TypeKey KeyOf(IOperation operation) => TypeKeys.Of(operation.Type);
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using Microsoft.CodeAnalysis;
 
 namespace Condyle.Analyzers.Reading;
@@ -15,11 +16,25 @@ internal static class TypeKeys
         typeof(System.Numerics.Quaternion), typeof(System.Numerics.Matrix4x4), typeof(System.Numerics.Plane),
     }.ToDictionary(type => type.FullName!);
 
-    public static TypeKey Of(ITypeSymbol? type)
+    // Kept with the symbol that it was made of, and without one itself: it goes when the symbol's compilation goes, and that of a referenced
+    // assembly serves every compilation that refers to it.
+    private static readonly ConditionalWeakTable<ITypeSymbol, TypeKey> Types = new();
+    private static readonly ConditionalWeakTable<IMethodSymbol, MethodRef> Methods = new();
+    private static readonly TypeKey Unknown = new("object", TypeShape.Other) { IsReference = true };
+    private static readonly TypeKey Void = new("void", TypeShape.Void);
+
+    // Whether a reference may be null makes no other type, so all its annotated forms have the key of the definition.
+    public static TypeKey Of(ITypeSymbol? type) => type switch
+    {
+        null => Unknown,
+        INamedTypeSymbol { IsGenericType: false, IsTupleType: false, IsAnonymousType: false } => Types.GetValue(type.OriginalDefinition, Make),
+        _ => Make(type),
+    };
+
+    private static TypeKey Make(ITypeSymbol type)
     {
         switch (type)
         {
-            case null: return new TypeKey("object", TypeShape.Other) { IsReference = true };
             case IArrayTypeSymbol array: return OfArray(array);
             case ITypeParameterSymbol parameter: return new TypeKey(ParameterIdOf(parameter), TypeShape.Parameter) { IsReference = parameter.IsReferenceType, Name = parameter.Name };
         }
@@ -99,12 +114,17 @@ internal static class TypeKeys
         return type.ContainingNamespace is { IsGlobalNamespace: false } space ? space.ToDisplayString() + "." + name : name;
     }
 
-    public static MethodRef MethodOf(IMethodSymbol method) => new(
+    public static MethodRef MethodOf(IMethodSymbol method) => IsDeclaredAsItIs(method) ? Methods.GetValue(method, Make) : Make(method);
+
+    private static bool IsDeclaredAsItIs(IMethodSymbol method) =>
+        !method.IsGenericMethod && method.MethodKind is not (MethodKind.LocalFunction or MethodKind.AnonymousFunction) && method.ContainingType is { IsGenericType: false, IsAnonymousType: false };
+
+    private static MethodRef Make(IMethodSymbol method) => new(
         Ids.Of(method.OriginalDefinition) ?? method.Name,
         method.ContainingType is null ? "" : IsOfUser(method.ContainingType) ? IdOf(method.ContainingType) : PlainNameOf(method.ContainingType),
         method.Name)
     {
-        Returns = method.MethodKind == MethodKind.Constructor ? Of(method.ContainingType) : method.ReturnsVoid ? new TypeKey("void", TypeShape.Void) : Of(method.ReturnType),
+        Returns = method.MethodKind == MethodKind.Constructor ? Of(method.ContainingType) : method.ReturnsVoid ? Void : Of(method.ReturnType),
         IsStatic = method.IsStatic || method.MethodKind == MethodKind.Constructor,
         Owner = method.ContainingType is { } type && IsOfUser(type) ? Of(type) : null,
         IsDispatched = !method.IsStatic && (method.IsVirtual || method.IsAbstract || method.IsOverride || method.ContainingType?.TypeKind == TypeKind.Interface),

@@ -28,8 +28,8 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
         Files.Add(tree.FilePath);
         Methods.Add(id);
         return method.MethodKind == MethodKind.Constructor
-            ? cache.For(tree, compilation).Get("new " + id, () => Constructor(method, tree))
-            : cache.For(tree, compilation).Get(id, () => Lower(method, tree));
+            ? cache.For(tree, compilation).Get("new " + id, compilation, () => Constructor(method, tree))
+            : cache.For(tree, compilation).Get(id, compilation, () => Lower(method, tree));
     }
 
     /// <summary>What runs before the first use of a type: its static initialisers in order, then its static constructor.</summary>
@@ -38,14 +38,14 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
         var bodies = new List<CodeBody>();
         foreach (var part in type.DeclaringSyntaxReferences)
         {
-            bodies.Add(cache.For(part.SyntaxTree, compilation).Get($"static {TypeKeys.IdOf(type)} {part.Span.Start}", () =>
+            bodies.Add(cache.For(part.SyntaxTree, compilation).Get($"static {TypeKeys.IdOf(type)} {part.Span.Start}", compilation, () =>
                 Lowerer.LowerInitialisers(part.SyntaxTree.FilePath, null, Initialisers(part.GetSyntax(cancellation) as TypeDeclarationSyntax, isStatic: true)))!);
         }
 
         foreach (var constructor in type.StaticConstructors.Where(constructor => !constructor.IsImplicitlyDeclared))
         {
             if (constructor.DeclaringSyntaxReferences.FirstOrDefault()?.SyntaxTree is { } tree)
-                bodies.Add(cache.For(tree, compilation).Get(".cctor " + TypeKeys.IdOf(type), () => Lower(constructor, tree) ?? new CodeBody(constructor.Name, tree.FilePath))!);
+                bodies.Add(cache.For(tree, compilation).Get(".cctor " + TypeKeys.IdOf(type), compilation, () => Lower(constructor, tree) ?? new CodeBody(constructor.Name, tree.FilePath))!);
         }
 
         return bodies;
@@ -86,7 +86,10 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
             ? OperationOf(primary) as IInvocationOperation
             : null;
         var implicitBase = declared?.Initializer is null && baseCall is null ? BaseConstructorOf(type) : null;
-        return Lowerer.LowerConstructor(tree.FilePath, method, syntax is TypeDeclarationSyntax, initialisers, baseCall, implicitBase, operation);
+        var body = Lowerer.LowerConstructor(tree.FilePath, method, syntax is TypeDeclarationSyntax, initialisers, baseCall, implicitBase, operation);
+        foreach (var other in initialisers.Select(initialiser => initialiser.Syntax.SyntaxTree).Where(other => other != tree).Distinct())
+            body.Holds(other);
+        return body;
     }
 
     private static IMethodSymbol? BaseConstructorOf(INamedTypeSymbol type) =>

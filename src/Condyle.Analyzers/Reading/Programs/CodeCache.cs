@@ -5,7 +5,8 @@ namespace Condyle.Analyzers.Reading;
 
 /// <summary>
 /// Lowered code, kept with the file it came from. That is safe because lowered code holds no symbols, and because what it means depends
-/// only on its own file and on what is declared elsewhere: another fingerprint of that, and it is lowered anew. It goes when its file goes.
+/// only on its own file, on what is declared elsewhere and on the few places elsewhere that it holds: where one of them has changed, it is
+/// lowered anew. It goes when its file goes.
 /// </summary>
 internal sealed class CodeCache
 {
@@ -29,11 +30,11 @@ internal sealed class CodeCache
 
         public ulong Elsewhere { get; } = elsewhere;
 
-        public CodeBody? Get(string id, Func<CodeBody?> lower)
+        public CodeBody? Get(string id, Compilation compilation, Func<CodeBody?> lower)
         {
             lock (bodies)
             {
-                if (bodies.TryGetValue(id, out var known))
+                if (bodies.TryGetValue(id, out var known) && known?.Fits(compilation) != false)
                     return known;
             }
 

@@ -14,14 +14,15 @@ internal static class CodeNesting
     /// <summary>The first piece of code that lies too deep; none where all is well.</summary>
     public static SyntaxNode? TooDeepIn(SyntaxNode code)
     {
-        if (code.Span.Length * LevelsInACharacter < Limits.SyntaxDepth)
-            return null;
         var pending = new Stack<(SyntaxNode Node, int Depth)>([(code, 1)]);
         while (pending.Count > 0)
         {
             var (node, depth) = pending.Pop();
             if (depth > Limits.SyntaxDepth)
                 return node;
+            // Most code is too short to go that deep.
+            if (depth + (node.FullSpan.Length * LevelsInACharacter) <= Limits.SyntaxDepth)
+                continue;
             foreach (var child in node.ChildNodes())
                 pending.Push((child, IsRestOfASum(child, node) ? depth : depth + 1));
         }

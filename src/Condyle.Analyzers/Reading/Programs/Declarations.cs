@@ -41,7 +41,8 @@ internal sealed class Declarations
             var next = pending.Pop();
             if (next.AsNode() is { } node)
             {
-                if (node is BlockSyntax or ArrowExpressionClauseSyntax)
+                // A function in an initialiser is part of it.
+                if (node is BlockSyntax { Parent: not AnonymousFunctionExpressionSyntax } or ArrowExpressionClauseSyntax)
                     continue;
                 foreach (var child in node.ChildNodesAndTokens().Reverse())
                     pending.Push(child);

@@ -5,6 +5,8 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>A string, known whole or in parts, with the literals that it was made of and the place where more could be appended.</summary>
 internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyList<Origin> origins)
 {
+    private const int Few = 4;
+
     public Text Text { get; } = text;
 
     /// <summary>Where its end could be appended to, the innermost literal first.</summary>
@@ -25,15 +27,46 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
     public static TextValue Join(IReadOnlyList<TextValue> parts, Seam? seam)
     {
         Check(parts);
-        var origins = parts.SelectMany(part => part.Origins);
-        IEnumerable<Seam> seams = parts.Count > 0 ? parts[parts.Count - 1].Seams : [];
-        if (seam is not null)
+        var texts = new Text[parts.Count];
+        IReadOnlyList<Origin> origins = [];
+        for (var i = 0; i < texts.Length; i++)
         {
-            origins = origins.Concat([seam.Literal]);
-            seams = seams.Where(inner => inner != seam).Concat([seam]);
+            texts[i] = parts[i].Text;
+            origins = Union(origins, parts[i].Origins);
         }
 
-        return new TextValue(Text.Of(parts.SelectMany(part => part.Text.Pieces)), [.. seams], [.. origins.Distinct()]);
+        IReadOnlyList<Seam> seams = texts.Length > 0 ? parts[texts.Length - 1].Seams : [];
+        return seam is null
+            ? new TextValue(Text.Of(texts), seams, origins)
+            : new TextValue(Text.Of(texts), seams.Count == 0 ? [seam] : [.. seams.Where(inner => inner != seam), seam], Union(origins, [seam.Literal]));
+    }
+
+    /// <summary>All origins of both, each once. Nearly always one of them has none or the other's, so that nothing new is made.</summary>
+    private static IReadOnlyList<Origin> Union(IReadOnlyList<Origin> some, IReadOnlyList<Origin> more)
+    {
+        if (some.Count == 0 || ReferenceEquals(some, more))
+            return more;
+        if (some.Count > Few && more.Count > Few)
+            return [.. some.Union(more)];
+        List<Origin>? all = null;
+        for (var i = 0; i < more.Count; i++)
+        {
+            if (!Holds(all ?? some, more[i]))
+                (all ??= [.. some]).Add(more[i]);
+        }
+
+        return all ?? some;
+    }
+
+    private static bool Holds(IReadOnlyList<Origin> origins, Origin origin)
+    {
+        for (var i = 0; i < origins.Count; i++)
+        {
+            if (origins[i] == origin)
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>Refuses a text that is longer than a reading makes any.</summary>
@@ -51,11 +84,8 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
         var (length, pieces) = (0L, 0L);
         foreach (var part in parts)
         {
-            foreach (var piece in part.Text.Pieces)
-            {
-                length += piece?.Length ?? 0;
-                pieces++;
-            }
+            length += part.Text.KnownLength;
+            pieces += part.Text.PieceCount;
         }
 
         CheckLength(length);

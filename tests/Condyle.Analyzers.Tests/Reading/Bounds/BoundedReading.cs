@@ -15,10 +15,10 @@ internal sealed class BoundedReading
     {
         this.files = files;
         var compilation = CompiledCode.Compile(files);
-        var session = new ReadingSession(compilation, compilation.GetTypeByMetadataName("Condyle.IRigDefinition")!, isLive: false);
-        var models = compilation.SyntaxTrees.Select(tree => compilation.GetSemanticModel(tree)).ToList();
+        var models = compilation.SyntaxTrees.ToDictionary(tree => tree, tree => compilation.GetSemanticModel(tree));
+        var session = new ReadingSession(compilation, compilation.GetTypeByMetadataName("Condyle.IRigDefinition")!, isLive: false, tree => models[tree]);
         var before = GC.GetAllocatedBytesForCurrentThread();
-        Found = [.. models.SelectMany(model => session.FindingsIn(model, CancellationToken.None))];
+        Found = [.. models.Keys.SelectMany(tree => session.FindingsIn(tree, CancellationToken.None))];
         var bytes = GC.GetAllocatedBytesForCurrentThread() - before;
         Assert.True(bytes < MostBytes, $"{bytes} bytes were allocated");
     }

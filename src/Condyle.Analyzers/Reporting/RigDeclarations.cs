@@ -1,0 +1,76 @@
+using System.Collections.Concurrent;
+using Condyle.Analyzers.Reading;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+
+namespace Condyle.Analyzers.Reporting;
+
+/// <summary>Which rig definitions, and which methods that can say something about a rig, the files of a compilation declare.</summary>
+internal sealed class RigDeclarations(INamedTypeSymbol definition, Func<SyntaxTree, SemanticModel> models)
+{
+    private readonly ConcurrentDictionary<SyntaxTree, IReadOnlyList<INamedTypeSymbol>> definitions = new();
+
+    public IReadOnlyList<INamedTypeSymbol> DefinitionsIn(SyntaxTree tree, CancellationToken cancellation)
+    {
+        if (definitions.TryGetValue(tree, out var known))
+            return known;
+        var found = new List<INamedTypeSymbol>();
+        foreach (var declaration in TypesIn(tree, cancellation).Where(declaration => declaration.BaseList is not null))
+        {
+            if (models(tree).GetDeclaredSymbol(declaration, cancellation) is { IsAbstract: false, TypeKind: TypeKind.Class or TypeKind.Struct } type
+                && IsDefinition(type) && !found.Contains(type, SymbolEqualityComparer.Default))
+                found.Add(type);
+        }
+
+        return definitions.GetOrAdd(tree, found);
+    }
+
+    /// <summary>The methods that are handed a draft or a handle.</summary>
+    public IReadOnlyList<IMethodSymbol> HelpersIn(SyntaxTree tree, CancellationToken cancellation)
+    {
+        var found = new List<IMethodSymbol>();
+        foreach (var declaration in TypesIn(tree, cancellation).SelectMany(type => type.Members).OfType<MethodDeclarationSyntax>())
+        {
+            if (declaration.ParameterList.Parameters.Count > 0
+                && models(tree).GetDeclaredSymbol(declaration, cancellation) is { IsAbstract: false } method
+                && method.Parameters.Any(parameter => IsOfRigs(TypeKeys.Of(parameter.Type)))
+                && !(method.Name == "Define" && IsDefinition(method.ContainingType)))
+                found.Add(method);
+        }
+
+        return found;
+    }
+
+    /// <summary>The method of a definition that says its rig.</summary>
+    public IMethodSymbol DefineOf(INamedTypeSymbol type)
+    {
+        var contract = definition.GetMembers("Define").OfType<IMethodSymbol>().First();
+        return type.FindImplementationForInterfaceMember(contract) as IMethodSymbol ?? contract;
+    }
+
+    private bool IsDefinition(INamedTypeSymbol type) => type.AllInterfaces.Contains(definition, SymbolEqualityComparer.Default);
+
+    private static bool IsOfRigs(TypeKey type) =>
+        type is { Shape: TypeShape.Condyle, Host: { } host } && (host == typeof(RigDraft) || typeof(IHandle).IsAssignableFrom(host));
+
+    private static IEnumerable<TypeDeclarationSyntax> TypesIn(SyntaxTree tree, CancellationToken cancellation) =>
+        tree.GetRoot(cancellation) is CompilationUnitSyntax file ? TypesIn(file.Members) : [];
+
+    private static IEnumerable<TypeDeclarationSyntax> TypesIn(SyntaxList<MemberDeclarationSyntax> members)
+    {
+        foreach (var member in members)
+        {
+            if (member is TypeDeclarationSyntax type)
+                yield return type;
+            var inner = member switch
+            {
+                BaseNamespaceDeclarationSyntax space => space.Members,
+                TypeDeclarationSyntax around => around.Members,
+                _ => default,
+            };
+            foreach (var nested in TypesIn(inner))
+                yield return nested;
+        }
+    }
+}

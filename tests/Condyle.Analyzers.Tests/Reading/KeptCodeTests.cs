@@ -1,0 +1,97 @@
+using Condyle.Tests.Shared;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.Text;
+
+namespace Condyle.Analyzers.Tests.Reading;
+
+/// <summary>What was read of files that didn't change is kept while somebody types, and the findings are those of a compilation that nobody has seen before.</summary>
+public class KeptCodeTests
+{
+    private static readonly (string Path, string Source)[] Files =
+    [
+        ("rig.cs", Oracle.Usings +
+            """
+            public sealed partial class Docker : IRigDefinition
+            {
+                public void Define(RigDraft rig)
+                {
+                    Names.Greet(1);
+                    var holder = rig.Group(Names.Holder);
+                    Stacks.Add(rig, holder, Names.Sort.Large);
+                    Stacks.Pair(rig);
+                    rig.Control(Own);
+                    Name(rig);
+                }
+            }
+            """),
+        ("names.cs", Oracle.Usings +
+            """
+            public static class Names
+            {
+                public enum Sort { Small, Large }
+                public static void Greet(int times) { /* here */ }
+                private const string Base = "holder";
+                internal const string Holder = Base;
+                public static void Say(RigDraft rig) => rig.Control(Base);
+            }
+            public sealed partial class Docker
+            {
+                private static void Before() { /* there */ }
+                private const string Own = "own";
+                private static void Name(RigDraft rig) => rig.Group(Own);
+            }
+            """),
+        ("stacks.cs", Oracle.Usings +
+            """
+            public static class Stacks
+            {
+                private static readonly string[] Words = ["crate", "barrel"];
+                public static void Add(RigDraft rig, Group holder, Names.Sort sort)
+                {
+                    foreach (var word in Words)
+                        rig.Group(sort == Names.Sort.Large ? $"large_{word}" : $"{word}_group").Under(holder);
+                }
+                public static void Pair(RigDraft rig, string name = "pair") => rig.Group(name);
+            }
+            """),
+    ];
+
+    [Theory]
+    [InlineData("rig.cs", "Names.Greet(1);", "Names.Greet(12); Names.Say(rig);")]
+    [InlineData("names.cs", "/* here */", "/* here and further down */")]
+    [InlineData("names.cs", "/* there */", "/* a long way off */")]
+    [InlineData("names.cs", "\"holder\"", "\"holder_group\"")]
+    [InlineData("names.cs", "{ Small, Large }", "{ Large, Small }")]
+    [InlineData("names.cs", "Own = \"own\"", "Own = \"own_group\"")]
+    [InlineData("stacks.cs", "\"crate\"", "\"case\"")]
+    [InlineData("stacks.cs", "name = \"pair\"", "name = \"two\"")]
+    [InlineData("stacks.cs", "sort == Names.Sort.Large", "sort == Names.Sort.Small")]
+    [InlineData("stacks.cs", "public static void Pair(RigDraft rig, string name = \"pair\")", "public static void Pair(RigDraft rig, int count = 1, string name = \"pair_group\")")]
+    public async Task Findings_after_typing_are_those_of_a_fresh_look(string file, string before, string after)
+    {
+        var compilation = CompiledCode.Compile(Files);
+        var untouched = await FindingsIn(compilation);
+        var typed = Replace(compilation, file, before, after);
+        Assert.Equal(await FindingsIn(Afresh(typed)), await FindingsIn(typed));
+        Assert.Equal(untouched, await FindingsIn(Replace(typed, file, after, before)));
+    }
+
+    private static CSharpCompilation Replace(CSharpCompilation compilation, string file, string before, string after)
+    {
+        var tree = compilation.SyntaxTrees.Single(candidate => candidate.FilePath == file);
+        var text = tree.GetText();
+        var start = text.ToString().IndexOf(before, StringComparison.Ordinal);
+        Assert.True(start >= 0, $"{before} isn't in {file}");
+        return compilation.ReplaceSyntaxTree(tree, tree.WithChangedText(text.WithChanges(new TextChange(new TextSpan(start, before.Length), after))));
+    }
+
+    private static CSharpCompilation Afresh(CSharpCompilation compilation) => CompiledCode.Compile([.. compilation.SyntaxTrees.Select(tree => (tree.FilePath, tree.ToString()))]);
+
+    private static async Task<IReadOnlyList<string>> FindingsIn(Compilation compilation) =>
+    [
+        .. (await Findings.Diagnostics(compilation))
+            .Select(found => $"{found.Location.SourceTree!.FilePath} {found.Location.SourceSpan} {found.Id} {found.GetMessage()} {string.Join("; ", found.Properties.OrderBy(property => property.Key))}")
+            .Order(),
+    ];
+}
