@@ -1,5 +1,4 @@
 using Condyle.Model;
-using Condyle.Naming;
 using Condyle.Rules;
 
 namespace Condyle.Analyzers.Reading;
@@ -16,9 +15,4 @@ internal sealed record ReadPath(RigModel Model, PlaceTable Places, CallRecords C
 /// <param name="Paths">One for each way through it that unknown values open.</param>
 /// <param name="Files">The files whose code it ran.</param>
 /// <param name="Methods">The ids of the methods that it ran.</param>
-internal sealed record ReadingResult(string Name, IReadOnlyList<ReadPath> Paths, IReadOnlyCollection<string> Files, IReadOnlyCollection<string> Methods)
-{
-    /// <summary>The same, with what the rules say.</summary>
-    public ReadingResult Checked(Conventions conventions, CancellationToken cancellation) =>
-        this with { Paths = [.. Paths.Select(path => path with { Findings = RuleBook.Check(path.Model, conventions, cancellation) })] };
-}
+internal sealed record ReadingResult(string Name, IReadOnlyList<ReadPath> Paths, IReadOnlyCollection<string> Files, IReadOnlyCollection<string> Methods);

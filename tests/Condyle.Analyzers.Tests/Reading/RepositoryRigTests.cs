@@ -1,4 +1,6 @@
 using Condyle.Analyzers.Tests.Skeletons;
+using Condyle.Naming;
+using Condyle.Rules;
 using Microsoft.CodeAnalysis;
 
 namespace Condyle.Analyzers.Tests.Reading;
@@ -20,7 +22,7 @@ public class RepositoryRigTests
     public void The_quayside_has_no_findings()
     {
         var compilation = SampleProject.Compile("Quayside");
-        Assert.All(RigsOf(compilation), rig => Assert.Empty(Assert.Single(Oracle.Read(compilation, rig).Paths).Findings));
+        Assert.All(RigsOf(compilation), rig => Assert.Empty(RuleBook.Check(Assert.Single(Oracle.Read(compilation, rig).Paths).Model, Conventions.Default)));
     }
 
     private static List<string> RigsOf(Compilation compilation)

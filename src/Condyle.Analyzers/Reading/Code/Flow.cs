@@ -47,8 +47,9 @@ internal sealed class StartEnumeration(int slot, bool ofPlaces) : Instruction
 {
     public override void Run(Machine machine, Frame frame)
     {
-        var items = ofPlaces ? Sequences.CellsOf(frame.Pop()) : Sequences.Of(frame.Pop(), machine);
-        machine.Write(frame.Slots, slot, items is null ? OpenValue.Any : new Enumeration(items.GetEnumerator()));
+        var value = frame.Pop();
+        var items = ofPlaces ? Sequences.CellsOf(value) : value is OpenSequence ? null : Sequences.Of(value, machine);
+        machine.Write(frame.Slots, slot, items is not null ? new Enumeration(items.GetEnumerator()) : value is OpenSequence ? value : OpenValue.Any);
     }
 
     internal sealed class Enumeration(IEnumerator<object?> items)
@@ -75,14 +76,16 @@ internal sealed class NextItem(int slot, TypeKey itemType, JumpLabel[] stops) : 
                     frame.Position = stops[1].Position;
                 return;
             }
-            catch (SequenceIsOpen open)
+            catch (AnswerIsOpen open)
             {
                 machine.Lose(machine.Here, open.Message);
                 machine.Write(frame.Slots, slot, OpenValue.Any);
             }
         }
 
-        machine.ManyTurns(frame, frame.Position, stops, () => Opens.Of(itemType, machine));
+        var type = frame.Resolve(itemType);
+        var sequence = frame.Slots[slot] as OpenSequence;
+        machine.ManyTurns(frame, frame.Position, stops, () => sequence is null ? Opens.Of(type, machine) : sequence.Item());
     }
 }
 

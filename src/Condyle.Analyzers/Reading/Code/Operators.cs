@@ -175,15 +175,15 @@ internal static class TypeTests
             OpenValue => null,
             ObjectValue own => type.Id is "object" || machine.Program.IsOfType(own.Type.Id, type.Shape == TypeShape.User || type.Arguments.Count == 0 ? type.Id : type.Definition) && HasArguments(own, type, machine),
             _ when type.Id is "object" => true,
-            TextValue => type.Shape == TypeShape.String ? true : type is { IsReference: true, Shape: TypeShape.Other } ? null : false,
+            TextValue => type.Shape == TypeShape.String ? true : type is { IsReference: true, Shape: TypeShape.Other } ? FrameworkTypes.Is(value, type, machine) : false,
             ArrayValue array when type.Shape == TypeShape.Array => IsArray(array, type),
             TupleValue tuple when type.Shape == TypeShape.Tuple => IsTuple(tuple, type, machine),
             ExceptionValue thrown => machine.Program.IsException(thrown.Type, type.Id),
-            EnumValue own => type.Shape == TypeShape.Enum ? own.Type.Id == type.Id : type.Id is "System.Enum" or "System.ValueType" ? true : type is { IsReference: true, Shape: TypeShape.Other } ? null : false,
+            EnumValue own => type.Shape == TypeShape.Enum ? own.Type.Id == type.Id : type.Id is "System.Enum" or "System.ValueType" ? true : type is { IsReference: true, Shape: TypeShape.Other } ? FrameworkTypes.Is(value, type, machine) : false,
             _ when type.Host is { } host => host.IsInstanceOfType(value),
-            _ when ShapeOf(value) is { } shape => type.Shape == TypeShape.Other ? null : shape == type.Shape,
+            _ when ShapeOf(value) is { } shape => type.Shape == TypeShape.Other ? FrameworkTypes.Is(value, type, machine) : shape == type.Shape,
             // What the framework made is none of the primitive or of the user's own types.
-            _ => type.Shape is TypeShape.Other or TypeShape.Parameter || (type.Shape == ShapeOfMade(value)) ? null : false,
+            _ => type.Shape is TypeShape.Other or TypeShape.Parameter || (type.Shape == ShapeOfMade(value)) ? FrameworkTypes.Is(value, type, machine) : false,
         };
     }
 

@@ -10,11 +10,12 @@ internal static class Marshal
     public static bool IsKnown(object? value, Machine machine) => value switch
     {
         // What the user's own object does when Condyle calls it back can't be known here.
-        OpenValue or ObjectValue => false,
+        OpenValue or OpenSequence or ObjectValue => false,
         TextValue text => !text.Text.IsOpen,
         IHandle handle => !Handles.IsMade(handle) || !machine.Draft.IsOpen(handle.Id),
         ArrayValue array => AreKnown(array.Items, machine),
-        ListValue list => !list.IsOpen && AreKnown(list.List, machine),
+        CollectionValue { IsOpen: true } => false,
+        ListValue list => AreKnown(list.List, machine),
         _ => true,
     };
 

@@ -64,14 +64,46 @@ internal sealed partial class Machine
     /// <summary>Reads a loop of unknown length once for all its turns; the stops begin with the loop's head and its exit.</summary>
     public void ManyTurns(Frame frame, int body, JumpLabel[] stops, Func<object?>? item = null)
     {
-        BeginSpeculation();
         var stack = frame.CopyStack();
+        var turn = Turns(() => Try(frame, body, stops, stack, item));
+        var exit = stops[1].Position;
+        GoOn(frame, new Way(End.Joined, exit, null, stack));
+        if (turn.End == End.Returned)
+            BecomeUncertain(frame, until: -1);
+        else if (turn.End == End.Joined && turn.Position != stops[0].Position && turn.Position != exit)
+            BecomeUncertain(frame, turn.Position);
+    }
+
+    /// <summary>Runs what may be done any number of times, none included, such as a function that is handed over with items that aren't known.</summary>
+    public void AnyNumberOfTimes(Action once) => Turns(() =>
+    {
+        Draft.Log.Scope = ++scopes;
+        var running = top;
+        try
+        {
+            once();
+        }
+        catch (ThrownByCode)
+        {
+            LastPlace = null;
+        }
+        catch (AnswerIsOpen open)
+        {
+            Lose(Here, open.Message);
+        }
+
+        top = running;
+        return 0;
+    });
+
+    // The first turn only shows what a turn writes; what any turn writes is open afterwards.
+    private T Turns<T>(Func<T> turn)
+    {
+        BeginSpeculation();
         var outer = Draft.Log.Scope;
         var mark = Journal.Mark();
         var said = Draft.Log.Count;
-
-        // The first turn only shows what a turn writes.
-        Try(frame, body, stops, WithItem());
+        turn();
         var written = Journal.Since(mark);
         Journal.UndoTo(mark);
         Calls.Cut(said, Draft.Log.Count);
@@ -79,20 +111,13 @@ internal sealed partial class Machine
         foreach (var entry in written)
             entry.Open(this);
 
-        var turn = Try(frame, body, stops, WithItem());
+        var last = turn();
         foreach (var entry in Journal.Since(mark))
             entry.Open(this);
         Draft.Log.Scope = outer;
         speculation--;
         Journal.Release();
-        var exit = stops[1].Position;
-        GoOn(frame, new Way(End.Joined, exit, null, stack));
-        if (turn.End == End.Returned)
-            BecomeUncertain(frame, until: -1);
-        else if (turn.End == End.Joined && turn.Position != stops[0].Position && turn.Position != exit)
-            BecomeUncertain(frame, turn.Position);
-
-        object?[] WithItem() => item is null ? stack : [.. stack, item()];
+        return last;
     }
 
     private void BeginSpeculation()
@@ -101,7 +126,7 @@ internal sealed partial class Machine
             throw new ReadingStopped($"more than {Limits.Speculation} unknown conditions lie inside each other");
     }
 
-    private Way Try(Frame frame, int start, JumpLabel[] stops, object?[] stack)
+    private Way Try(Frame frame, int start, JumpLabel[] stops, object?[] stack, Func<object?>? item = null)
     {
         frame.RestoreStack(stack);
         frame.Position = start;
@@ -114,6 +139,8 @@ internal sealed partial class Machine
             throw new ReadingStopped($"unknown conditions and calls lie inside each other more than {Limits.Nesting} deep");
         try
         {
+            if (item is not null)
+                frame.Push(item());
             Run(frame, stops);
             if (frame.Uncertain is not null)
                 Settle(frame);

@@ -24,5 +24,5 @@ internal sealed class ReadingStopped(string reason, Origin? at = null) : Excepti
 /// <summary>What a framework method answers isn't known, as it depends on something unknown.</summary>
 internal class AnswerIsOpen(string reason) : Exception(reason);
 
-/// <summary>From here on the items of a sequence aren't known: whether a query keeps one, or how many it takes, depends on something unknown.</summary>
+/// <summary>From here on the items of a sequence aren't known, nor which code of the user's runs: whether a query keeps an item depends on something unknown.</summary>
 internal sealed class SequenceIsOpen(string reason) : AnswerIsOpen(reason);

@@ -20,31 +20,42 @@ internal sealed record FrameworkMethod(Func<Invocation, object?> Run)
         for (var i = 0; i < call.Count && !Changes; i++)
             call.Arguments[i] = machine.Decide(call.Arguments[i]);
         if (NeedsAll && !call.Arguments.All(KnownEquality.IsKnown))
-            return Unanswered(call, call.Unknown().Message);
+            return Unanswered(call, call.Unknown());
         try
         {
             return Run(call);
         }
         catch (AnswerIsOpen open)
         {
-            return Unanswered(call, open.Message);
+            return Unanswered(call, open);
         }
     }
 
-    private object Unanswered(Invocation call, string reason)
+    private object Unanswered(Invocation call, AnswerIsOpen open)
     {
         var machine = call.Machine;
-        var runsCode = false;
         for (var i = 0; i < call.Count; i++)
         {
-            runsCode |= call[i] is FunctionValue or SequenceValue;
-            if (call[i] is Cell)
-                call.Out(i, OpenValue.Any);
+            switch (call[i])
+            {
+                case Cell:
+                    call.Out(i, OpenValue.Any);
+                    break;
+                case FunctionValue function:
+                    machine.AnyNumberOfTimes(() => OpenCalls.Invoke(function, call, i));
+                    break;
+                case OpenSequence sequence:
+                    machine.AnyNumberOfTimes(() => sequence.Item());
+                    break;
+                case OpenValue when OpenCalls.IsFunction(call, i):
+                    UnknownCode.Touch(machine, Sequences.CanBeRead(call[0], machine) ? Sequences.ListOf(call[0], machine) ?? [] : [], machine.Here, "a delegate that isn't known");
+                    break;
+                case SequenceValue or EnumeratorValue { RunsCode: true }:
+                    machine.Lose(machine.Here, open.Message);
+                    break;
+            }
         }
 
-        // Functions may have been called any number of times.
-        if (runsCode)
-            machine.Lose(machine.Here, reason);
         if (!Changes)
             return OpenValue.Any;
         Open(machine, call[0]);

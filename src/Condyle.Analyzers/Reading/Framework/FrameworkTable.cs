@@ -57,6 +57,7 @@ internal static class FrameworkTable
     {
         MathCalls.Register();
         NumberTypeCalls.Register();
+        DecimalCalls.Register();
         Bits.Register();
         PrimitiveCalls.Register();
         Parsing.Register();
@@ -74,6 +75,7 @@ internal static class FrameworkTable
         Arrays.Register();
         SpanCalls.Register();
         IndexCalls.Register();
+        BitArrayCalls.Register();
         SetCalls.Register();
         MapCalls.Register();
         LineCalls.Register();
@@ -128,8 +130,8 @@ internal static class FrameworkTable
         if (hasReceiver && method.ContainingType != "System.Nullable")
             Fields.ThrowIfNull(arguments[0]);
         var result = known.Call(new Invocation(machine, method, arguments));
-        if (result is IItemsValue { ItemType: null } items && returns?.Arguments is [var itemType])
-            items.ItemType = itemType;
+        if (result is IItemsValue { TypeArguments: null } items && returns is { Arguments.Count: > 0, HasParameters: false })
+            items.TypeArguments = returns.Arguments;
         return result is null && returns is { IsReference: false, Shape: not (TypeShape.Void or TypeShape.Nullable) } ? Opens.Of(returns, machine)
             : result is OpenValue { Type: null } ? Opens.Of(returns, machine)
             : ValueCopies.Of(result);

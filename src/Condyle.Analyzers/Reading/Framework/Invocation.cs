@@ -59,7 +59,7 @@ internal sealed class Invocation(Machine machine, MethodRef method, object?[] ar
         typeArgument < method.TypeArguments.Count ? Defaults.Of(method.TypeArguments[typeArgument], machine) : throw Unknown();
 
     /// <summary>The declared type of a parameter, counted without the receiver; by it overloads are told apart.</summary>
-    public TypeKey? Parameter(int index) => index < method.Parameters.Count ? method.Parameters[index] : null;
+    public TypeKey? Parameter(int index) => index >= 0 && index < method.Parameters.Count ? method.Parameters[index] : null;
 
     /// <summary>Stores a value where an argument by reference leads to.</summary>
     public void Out(int index, object? value)

@@ -8,17 +8,34 @@ internal static class OtherCalls
 
     public static void Register()
     {
-        foreach (var name in new[] { "CultureInfo.get_InvariantCulture", "NumberFormatInfo.get_InvariantInfo", "CultureInfo.get_NumberFormat" })
-            FrameworkTable.Add("System.Globalization." + name.Split('.')[0], name.Split('.')[1], call => call.Count == 0 || call[0] == InvariantCulture ? InvariantCulture : OpenValue.Any);
         Objects();
+        Hashes();
         Nullables();
         Exceptions();
+        Cultures();
         foreach (var type in new[] { "System.Delegate", "System.MulticastDelegate", "System.Action", "System.Func" })
+        {
             FrameworkTable.Add(type, "GetInvocationList", call => call[0] is FunctionValue function ? new ArrayValue([.. function.Parts]) : OpenValue.Any);
+            FrameworkTable.Add(type, "op_Equality", call => AreSame(call));
+            FrameworkTable.Add(type, "op_Inequality", call => !AreSame(call));
+        }
 
         // Writing to the console or a debugger changes nothing of a rig.
         foreach (var (type, name) in new[] { ("Console", "WriteLine"), ("Console", "Write"), ("Diagnostics.Debug", "WriteLine"), ("Diagnostics.Debug", "Assert"), ("GC", "SuppressFinalize") })
             FrameworkTable.Add("System." + type, name, _ => null);
+    }
+
+    private static bool AreSame(Invocation call) => call[0] is not OpenValue && call[1] is not OpenValue ? Equals(call[0], call[1]) : throw call.Unknown();
+
+    // Of other cultures nothing is known, so they stand for the current one.
+    private static void Cultures()
+    {
+        const string space = "System.Globalization.";
+        FrameworkTable.Add(space + "CultureInfo", "get_InvariantCulture", _ => InvariantCulture);
+        FrameworkTable.Add(space + "NumberFormatInfo", "get_InvariantInfo", _ => InvariantCulture);
+        FrameworkTable.Add(space + "CultureInfo", "get_NumberFormat", call => call[0] == InvariantCulture ? InvariantCulture : OpenValue.Any);
+        foreach (var name in new[] { "GetCultureInfo", ".ctor" })
+            FrameworkTable.Add(space + "CultureInfo", name, call => call[0] is TextValue text && text.TryKnown(out var known) && known.Length == 0 ? InvariantCulture : OpenValue.Any);
     }
 
     private static void Objects()
@@ -27,6 +44,15 @@ internal static class OtherCalls
         FrameworkTable.Add("System.Object", "ReferenceEquals", call => call.Arguments.All(argument => argument is not OpenValue) ? ReferenceEquals(call[0], call[1]) : null);
         foreach (var type in new[] { "System.Object", "System.ValueType", "System.IEquatable" })
             FrameworkTable.Add(type, "Equals", new FrameworkMethod(call => call.Machine.Equality.Equals(call[0], call[1])) { NeedsAll = true });
+    }
+
+    // A hash differs from run to run; asking for one changes nothing.
+    private static void Hashes()
+    {
+        foreach (var type in new[] { "Object", "ValueType", "String", "Enum", "Boolean", "Char", "SByte", "Byte", "Int16", "UInt16", "Int32", "UInt32", "Int64", "UInt64", "Single", "Double", "Decimal", "Nullable", "ValueTuple", "Tuple" })
+            FrameworkTable.Add("System." + type, "GetHashCode", _ => OpenValue.Any);
+        foreach (var name in new[] { ".ctor", "Combine", "Add", "AddBytes", "ToHashCode" })
+            FrameworkTable.Add("System.HashCode", name, _ => OpenValue.Any);
     }
 
     private static void Nullables()

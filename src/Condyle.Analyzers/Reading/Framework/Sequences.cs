@@ -11,7 +11,7 @@ internal static class Sequences
     /// <summary>Whether something is known to be enumerated, without beginning to.</summary>
     public static bool CanBeRead(object? value, Machine machine) => value switch
     {
-        OpenValue or CollectionValue { IsOpen: true } or EnumeratorValue { IsOpen: true } => false,
+        OpenValue or OpenSequence or CollectionValue { IsOpen: true } or EnumeratorValue { IsOpen: true } => false,
         ReadOnlyValue { Inner: var inner } => CanBeRead(inner, machine),
         TextValue text => !text.Text.IsOpen,
         ObjectValue own => machine.Program.EnumeratorOf(own.Type) is not null || machine.Program.MoverOf(own.Type) is not null,
@@ -22,15 +22,21 @@ internal static class Sequences
     /// <summary>All items of a value; none when they aren't known.</summary>
     public static List<object?>? ListOf(object? value, Machine machine)
     {
+        if (value is OpenSequence open)
+        {
+            machine.AnyNumberOfTimes(() => open.Item());
+            return null;
+        }
+
         try
         {
             return Of(value, machine) is { } items ? ToLimitedList(items) : null;
         }
-        catch (AnswerIsOpen open)
+        catch (AnswerIsOpen unknown)
         {
             // Only where code of the user's makes the items may something have been done that isn't known.
             if (value is SequenceValue or ObjectValue)
-                machine.Lose(machine.Here, open.Message);
+                machine.Lose(machine.Here, unknown.Message);
             return null;
         }
     }

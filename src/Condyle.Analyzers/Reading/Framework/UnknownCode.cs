@@ -49,6 +49,9 @@ internal static class UnknownCode
                 machine.Journal.Changing(collection);
                 collection.IsOpen = true;
                 break;
+            case OpenSequence sequence:
+                machine.AnyNumberOfTimes(() => sequence.Item());
+                break;
             case FunctionValue:
                 // It may be called any number of times; what it captures can't be seen from here.
                 machine.Lose(at, $"{what} is handed a function and may call it");

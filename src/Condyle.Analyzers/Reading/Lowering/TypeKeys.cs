@@ -49,6 +49,7 @@ internal static class TypeKeys
             return new TypeKey(NameOf(type), TypeShape.Enum)
             {
                 Name = type.MetadataName,
+                Definition = IdOf(type),
                 IsFlags = type.GetAttributes().Any(attribute => attribute.AttributeClass?.Name == "FlagsAttribute"),
                 Element = Of(named!.EnumUnderlyingType),
                 Members = [.. type.GetMembers().OfType<IFieldSymbol>().Where(field => field.HasConstantValue).Select(field => new KeyValuePair<string, object>(field.Name, field.ConstantValue!))],
@@ -59,9 +60,9 @@ internal static class TypeKeys
             return new TypeKey(NameOf(type), primitive) { IsReference = type.IsReferenceType, Name = type.MetadataName };
         var plain = PlainNameOf(type);
         if (CondyleTypes.TryGetValue(plain, out var condyle) && IsOfCondyle(type))
-            return new TypeKey(NameOf(type), TypeShape.Condyle) { Host = condyle, IsReference = type.IsReferenceType, Name = type.MetadataName };
+            return new TypeKey(NameOf(type), TypeShape.Condyle) { Host = condyle, IsReference = type.IsReferenceType, Name = type.MetadataName, Definition = IdOf(type) };
         if (NumericsTypes.TryGetValue(plain, out var numerics))
-            return new TypeKey(NameOf(type), TypeShape.Numerics) { Host = numerics, Name = type.MetadataName };
+            return new TypeKey(NameOf(type), TypeShape.Numerics) { Host = numerics, Name = type.MetadataName, Definition = IdOf(type) };
         var shape = IsOfUser(type) || type.IsAnonymousType ? TypeShape.User : TypeShape.Other;
         return new TypeKey(shape == TypeShape.User ? IdOf(type) : NameOf(type), shape)
         {

@@ -12,8 +12,11 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     private readonly Dictionary<(string, string), CodeBody?> dispatched = [];
     private readonly Dictionary<(string, string), bool> subtypes = [];
     private readonly Dictionary<string, CodeBody?> equals = [];
+    private TypeRelations? relations;
 
     public BodySource Source { get; } = new(compilation, cache, models, cancellation);
+
+    public TypeRelations Relations => relations ??= new TypeRelations(compilation, Find);
 
     /// <summary>The code of a method; none when its source isn't part of the compilation.</summary>
     public CodeBody? BodyOf(MethodRef method) => BodyOf(method.Id, () => Find(method.Id) as IMethodSymbol);

@@ -18,7 +18,7 @@ internal class SequenceValue : IItemsValue, IEnumerable<object?>
     {
     }
 
-    public TypeKey? ItemType { get; set; }
+    public IReadOnlyList<TypeKey>? TypeArguments { get; set; }
 
     /// <summary>How many queries lie inside each other in it.</summary>
     public int Depth { get; }

@@ -22,8 +22,6 @@ internal sealed class BendDeclared(PlaceId place, int chain, Fact<Vector3> towar
 
 internal sealed class CopyMade(PlaceId place, int chain, Text tag, bool isOpen) : RigEvent(place)
 {
-    public int Chain => chain;
-
     public Text Tag => tag;
 
     public bool IsOpen => isOpen;

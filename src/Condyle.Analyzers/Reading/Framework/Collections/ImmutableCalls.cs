@@ -139,6 +139,7 @@ internal static class ImmutableCalls
             var at = Searching.IndexOf(((ListValue)copy).List, call, 0, copy.Count);
             ((ListValue)copy).List[at >= 0 ? at : throw new ThrownByCode("System.ArgumentException", "The item that is replaced isn't there.")] = call[2];
         });
+        FrameworkTable.Add(type, "AsSpan", call => call[0] is ListValue { IsOpen: false } own ? new SpanValue([.. own.List], 0, own.Count) : throw call.Unknown());
         FrameworkTable.Add(type, "get_IsDefault", call => call[0] is ListValue ? false : throw call.Unknown());
         FrameworkTable.Add(type, "get_IsDefaultOrEmpty", call => call[0] is ListValue { IsOpen: false } own ? own.Count == 0 : throw call.Unknown());
     }
@@ -160,6 +161,13 @@ internal static class ImmutableCalls
         Copies(type, "AddRange", (call, copy) => Pairs(call).ForEach(pair => Add(call, (IMap)copy, pair.Items[0], pair.Items[1])));
         Copies(type, "SetItem", (call, copy) => ((IMap)copy).Set(MapCalls.Key(call, (IMap)copy, 1), call[2]));
         Copies(type, "SetItems", (call, copy) => Pairs(call).ForEach(pair => ((IMap)copy).Set(pair.Items[0], pair.Items[1])));
+        FrameworkTable.Add(type, "TryGetKey", call =>
+        {
+            var own = call[0] is CollectionValue { IsOpen: false } and IMap map ? map : throw call.Unknown();
+            var key = own.Keys.FirstOrDefault(key => Equalities.Of(null, call.Machine).Equals(key, call.Key(1)));
+            call.Out(2, key ?? call[1]);
+            return key is not null;
+        });
         Copies(type, "RemoveRange", (call, copy) => call.Items(1).ToList().ForEach(key => ((IMap)copy).Remove(key)));
         FrameworkTable.Add(type + ".Builder", "AddRange", new FrameworkMethod(call =>
         {

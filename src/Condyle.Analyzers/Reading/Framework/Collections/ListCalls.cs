@@ -162,8 +162,18 @@ internal static class ListCalls
         var order = Orders.Of(call.Count > 3 ? call[3] : call[1], call.Machine);
         if (call.Count == 2 && call[1] is null && call.Parameter(0)?.PlainName == "Comparison")
             throw new ThrownByCode("System.ArgumentNullException", "The comparison is null.");
-        Sorting.Sort(own.List, start, count, order);
         own.Version++;
+        try
+        {
+            Sorting.Sort(own.List, start, count, order);
+        }
+        catch (AnswerIsOpen open) when (open is not SequenceIsOpen)
+        {
+            // The items are still there, each somewhere.
+            for (var i = start; i < start + count; i++)
+                own.List[i] = Opens.Of(FrameworkTypes.ItemsOf(own), call.Machine);
+        }
+
         return null;
     }
 

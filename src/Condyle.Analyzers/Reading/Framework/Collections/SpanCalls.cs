@@ -28,9 +28,31 @@ internal static class SpanCalls
 
         FrameworkTable.Add(Extensions, "AsSpan", call => call.Count == 1 ? MakeSpan.Of(call[0]) : Slice(call, MakeSpan.Of(call[0])));
         FrameworkTable.Add(Extensions, "CopyTo", call => Copy(call, mustFit: true));
+        foreach (var name in new[] { "Trim", "TrimStart", "TrimEnd" })
+            FrameworkTable.Add(Extensions, name, call => call[0] is TextValue ? FrameworkTable.Find("System.String", name)!.Call(call) : throw call.Unknown());
+        Add("IsWhiteSpace", call => Items(call, 0).TrueForAll(item => item is char character && char.IsWhiteSpace(character)));
+        foreach (var name in new[] { "Equals", "CompareTo" })
+            Add(name, call => throw call.Unknown());
         Questions();
         Places();
         Changes();
+        Segments();
+    }
+
+    private static void Segments()
+    {
+        const string type = "System.ArraySegment";
+        FrameworkTable.Add(type, "get_Empty", _ => new SpanValue([], 0, 0));
+        FrameworkTable.Add(type, "get_Offset", call => call[0] is IStretch own ? own.Start : throw call.Unknown());
+        foreach (var name in new[] { ".ctor", "op_Implicit", "Slice", "get_Item", "ToArray", "CopyTo" })
+            FrameworkTable.Add(type, name, FrameworkTable.Find("System.Span", name)!);
+        FrameworkTable.Add(type, "set_Item", call => Write(call, at => at == call.Whole(1) ? call[2] : ((IStretch)call[0]!).Now()[at]));
+        foreach (var owner in new[] { type, "System.Span" })
+        {
+            FrameworkTable.Add(owner, "get_Count", call => Items(call, 0).Count);
+            FrameworkTable.Add(owner, "Contains", call => FrameworkTable.Find(Extensions, "Contains")!.Run(call));
+            FrameworkTable.Add(owner, "IndexOf", call => FrameworkTable.Find(Extensions, "IndexOf")!.Run(call));
+        }
     }
 
     private static void Questions()
@@ -87,7 +109,9 @@ internal static class SpanCalls
         });
     }
 
-    private static void Add(string name, Func<Invocation, object?> run) => FrameworkTable.Add(Extensions, name, run);
+    // What compares texts in a way that is named is done as strings do it.
+    private static void Add(string name, Func<Invocation, object?> run) => FrameworkTable.Add(Extensions, name, call =>
+        call.Parameter(call.Count - 1)?.PlainName == "StringComparison" && FrameworkTable.Find("System.String", name) is { } ofTexts ? ofTexts.Call(call) : run(call));
 
     private static IEqualityComparer<object?> Rule(Invocation call) => Equalities.Of(Making.ComparerOf(call), call.Machine);
 

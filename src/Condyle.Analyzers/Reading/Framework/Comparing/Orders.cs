@@ -18,7 +18,7 @@ internal static class Orders
 
     private sealed class GivenOrder(Func<object?, object?, object?> compare, Machine machine) : IComparer<object?>
     {
-        public int Compare(object? a, object? b) => machine.Decide(compare(a, b)) is int order ? order : throw new AnswerIsOpen("in which order two values stand isn't known");
+        public int Compare(object? a, object? b) => machine.Decide(compare(a, b)) is int order ? order : throw new SequenceIsOpen("in which order two values stand isn't known");
     }
 }
 
@@ -53,5 +53,5 @@ internal sealed class DefaultOrder(Machine machine) : IComparer<object?>
         }
     }
 
-    private int Answer(object? order) => machine.Decide(order) is int known ? known : throw new AnswerIsOpen("in which order two values stand isn't known");
+    private int Answer(object? order) => machine.Decide(order) is int known ? known : throw new SequenceIsOpen("in which order two values stand isn't known");
 }

@@ -27,14 +27,30 @@ internal static class Bits
         Pure.Add(Type + "IsPow2", (ulong value) => Count(value) == 1);
         Pure.Add(Type + "RoundUpToPowerOf2", (uint value) => value <= 1 ? value : Log2(value - 1) == 31 ? 0 : 1U << (Log2(value - 1) + 1));
         Pure.Add(Type + "RoundUpToPowerOf2", (ulong value) => value <= 1 ? value : Log2(value - 1) == 63 ? 0 : 1UL << (Log2(value - 1) + 1));
-        Pure.Add("System.Int32.PopCount", (int value) => Count(unchecked((uint)value)));
-        Pure.Add("System.Int32.LeadingZeroCount", (int value) => Leading(unchecked((uint)value), 32));
-        Pure.Add("System.Int32.TrailingZeroCount", (int value) => Trailing(unchecked((uint)value), 32));
-        Pure.Add("System.Int32.RotateLeft", (int value, int by) => unchecked((int)(((uint)value << (by & 31)) | ((uint)value >> ((32 - by) & 31)))));
-        Pure.Add("System.Int32.RotateRight", (int value, int by) => unchecked((int)(((uint)value >> (by & 31)) | ((uint)value << ((32 - by) & 31)))));
-        Pure.Add("System.UInt32.PopCount", (uint value) => (uint)Count(value));
-        Pure.Add("System.UInt64.PopCount", (ulong value) => (ulong)Count(value));
-        Pure.Add("System.Int64.PopCount", (long value) => (long)Count(unchecked((ulong)value)));
+        Own<sbyte>("SByte", 8, value => unchecked((byte)value), bits => unchecked((sbyte)bits));
+        Own<byte>("Byte", 8, value => value, bits => unchecked((byte)bits));
+        Own<short>("Int16", 16, value => unchecked((ushort)value), bits => unchecked((short)bits));
+        Own<ushort>("UInt16", 16, value => value, bits => unchecked((ushort)bits));
+        Own<int>("Int32", 32, value => unchecked((uint)value), bits => unchecked((int)bits));
+        Own<uint>("UInt32", 32, value => value, bits => unchecked((uint)bits));
+        Own<long>("Int64", 64, value => unchecked((ulong)value), bits => unchecked((long)bits));
+        Own<ulong>("UInt64", 64, value => value, bits => bits);
+    }
+
+    private static void Own<T>(string name, int width, Func<T, ulong> bits, Func<ulong, T> of)
+    {
+        var type = $"System.{name}.";
+        Pure.Add(type + "PopCount", (T value) => of((ulong)Count(bits(value))));
+        Pure.Add(type + "LeadingZeroCount", (T value) => of((ulong)Leading(bits(value), width)));
+        Pure.Add(type + "TrailingZeroCount", (T value) => of((ulong)Trailing(bits(value), width)));
+        Pure.Add(type + "RotateLeft", (T value, int by) => of(Rotate(bits(value), by, width)));
+        Pure.Add(type + "RotateRight", (T value, int by) => of(Rotate(bits(value), -by, width)));
+    }
+
+    private static ulong Rotate(ulong value, int by, int width)
+    {
+        by &= width - 1;
+        return by == 0 ? value : (value << by) | (value >> (width - by));
     }
 
     public static int Count(ulong value)

@@ -31,7 +31,7 @@ internal static class MathCalls
         {
             ("Atan2", Math.Atan2), ("Pow", Math.Pow), ("Log", Math.Log), ("IEEERemainder", Math.IEEERemainder), ("Ieee754Remainder", Math.IEEERemainder),
             ("CopySign", RealMath.CopySign), ("Max", RealMath.Max), ("Min", RealMath.Min), ("MaxNumber", RealMath.MaxNumber), ("MinNumber", RealMath.MinNumber),
-            ("MaxMagnitude", RealMath.MaxMagnitude), ("MinMagnitude", RealMath.MinMagnitude), ("Hypot", RealMath.Hypot),
+            ("MaxMagnitude", RealMath.MaxMagnitude), ("MinMagnitude", RealMath.MinMagnitude), ("MaxNative", RealMath.Max), ("MinNative", RealMath.Min), ("Hypot", RealMath.Hypot),
         })
         {
             Real(name, run);

@@ -23,6 +23,11 @@ internal static class NumberTypeCalls
         Ordered<decimal>("System.Math.", value => value);
         Pure.Add("System.Decimal.IsInteger", (decimal value) => value == decimal.Truncate(value));
         Real();
+        foreach (var name in new[] { "Single", "Double", "Decimal" })
+        {
+            foreach (var create in new[] { "CreateChecked", "CreateTruncating", "CreateSaturating" })
+                FrameworkTable.Add("System." + name, create, call => Create(call, create == "CreateChecked"));
+        }
     }
 
     // A decimal holds all of them exactly.

@@ -15,8 +15,8 @@ internal sealed class OrderedQuery(Machine machine, Source source, IReadOnlyList
     {
         if (place <= 0)
             return place == 0 ? First() : Found.Nothing;
-        var items = Sequences.ToLimitedList(source.Items());
-        return place < items.Count ? Found.Of(items[Places(items)[place]]) : Found.Nothing;
+        var items = Buffer();
+        return place < items.Count ? Found.Of(Sorted(items)[place]) : Found.Nothing;
     }
 
     public override SequenceValue Skip(int count) => new OrderedStretch(Machine, this, source.Depth, count, int.MaxValue);
@@ -34,29 +34,39 @@ internal sealed class OrderedQuery(Machine machine, Source source, IReadOnlyList
     /// <summary>All items as they come from the source.</summary>
     public List<object?> Buffer() => Sequences.ToLimitedList(source.Items());
 
-    /// <summary>For each place in the order, where the item stands in the source.</summary>
-    public List<int> Places(List<object?> items)
+    /// <summary>The items in order; where the order isn't known, as many unknown ones.</summary>
+    public IReadOnlyList<object?> Sorted(List<object?> items)
     {
         if (items.Count == 0)
             return [];
         var keys = levels.Select(level => level.KeysOf(items, Machine)).ToList();
         var places = Enumerable.Range(0, items.Count).ToList();
-        Sorting.Sort(places, 0, places.Count, new PlaceOrder(levels, keys));
-        return places;
+        try
+        {
+            Sorting.Sort(places, 0, places.Count, new PlaceOrder(levels, keys));
+        }
+        catch (AnswerIsOpen open) when (open is not SequenceIsOpen)
+        {
+            return [.. items.Select(_ => Unknown())];
+        }
+
+        return [.. places.Select(place => items[place])];
     }
 
     protected override IEnumerable<object?> Items()
     {
-        var items = Buffer();
-        foreach (var place in Places(items))
-            yield return items[place];
+        foreach (var item in Sorted(Buffer()))
+            yield return item;
     }
+
+    private object? Unknown() => Opens.Of(TypeArguments?.FirstOrDefault(), Machine);
 
     // The keys of a later level are only made where the levels before are the same.
     private Found Best(IEnumerable<object?> items, Func<object?, bool> matches, Func<int, bool> isBetter, bool keepsLower)
     {
         var best = Found.Nothing;
         var held = new object?[levels.Count];
+        var isKnown = true;
         foreach (var item in Sequences.Counted(items, Machine.Budget))
         {
             if (!matches(item))
@@ -69,11 +79,20 @@ internal sealed class OrderedQuery(Machine machine, Source source, IReadOnlyList
                 continue;
             }
 
-            if (isBetter(Compare(0, item)))
-                best = Found.Of(item);
+            try
+            {
+                if (isKnown && isBetter(Compare(0, item)))
+                    best = Found.Of(item);
+                else if (!isKnown)
+                    levels[0].KeyOf(item, Machine);
+            }
+            catch (AnswerIsOpen open) when (open is not SequenceIsOpen)
+            {
+                isKnown = false;
+            }
         }
 
-        return best;
+        return isKnown ? best : Found.Of(Unknown());
 
         int Compare(int level, object? item)
         {
@@ -128,7 +147,7 @@ internal sealed class OrderedStretch(Machine machine, OrderedQuery ordered, int 
     {
         var items = ordered.Buffer();
         return first >= items.Count ? Found.Nothing
-            : last < items.Count - 1 ? Found.Of(items[ordered.Places(items)[last]])
+            : last < items.Count - 1 ? Found.Of(ordered.Sorted(items)[last])
             : ordered.Last(items, _ => true);
     }
 
@@ -143,8 +162,8 @@ internal sealed class OrderedStretch(Machine machine, OrderedQuery ordered, int 
         var items = ordered.Buffer();
         if (items.Count <= first)
             yield break;
-        var places = ordered.Places(items);
-        for (var i = first; i <= last && i < places.Count; i++)
-            yield return items[places[i]];
+        var sorted = ordered.Sorted(items);
+        for (var i = first; i <= last && i < sorted.Count; i++)
+            yield return sorted[i];
     }
 }

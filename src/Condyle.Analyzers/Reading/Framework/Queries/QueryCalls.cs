@@ -9,6 +9,7 @@ internal static class QueryCalls
     {
         Add("Select", call => Select(call));
         Add("Where", call => IsIndexed(call) ? Lazy(call, source => Indexed(source).Where(pair => Conditions.Holds(call.Function(1), call.Machine, pair.Item, pair.Index)).Select(pair => pair.Item))
+            : Of(call).Value is ArrayValue { Items.Length: 0 } ? new EmptyQuery(call.Machine)
             : new WhereQuery(call.Machine, Of(call), call.Function(1)));
         Add("SelectMany", SelectMany);
         Add("OfType", call => TypeOf(call).IsReference || !IsOf(call) ? new CastQuery(call.Machine, Of(call), TypeOf(call), throws: false) : call[0]);
@@ -51,9 +52,25 @@ internal static class QueryCalls
     /// <summary>An operator; some are declared again for immutable arrays.</summary>
     public static void Add(string name, Func<Invocation, object?> run)
     {
-        FrameworkTable.Add(Type, name, run);
-        FrameworkTable.Add("System.Linq.ImmutableArrayExtensions", name, run);
+        FrameworkTable.Add(Type, name, Checked);
+        FrameworkTable.Add("System.Linq.ImmutableArrayExtensions", name, Checked);
+
+        object? Checked(Invocation call) => !OpenQueries.IsOpen(call) ? IsLazy(call) ? Begun(call, run) : run(call) : IsLazy(call) ? OpenQueries.Of(call) : OpenQueries.Run(call);
     }
+
+    private static object? Begun(Invocation call, Func<Invocation, object?> run)
+    {
+        try
+        {
+            return run(call);
+        }
+        catch (AnswerIsOpen)
+        {
+            return OpenQueries.Of(call);
+        }
+    }
+
+    private static bool IsLazy(Invocation call) => call.Method.Returns?.PlainName is "IEnumerable" or "IOrderedEnumerable";
 
     /// <summary>Whether the function that a call is handed takes an item's place as well.</summary>
     public static bool IsIndexed(Invocation call, int index = 1) => call.Parameter(index) is { PlainName: "Func", Arguments.Count: 3 };
@@ -72,6 +89,7 @@ internal static class QueryCalls
             return Lazy(call, _ => Indexed(source).Select(pair => selector.Invoke(machine, pair.Item, pair.Index)));
         return source.Value switch
         {
+            ArrayValue { Items.Length: 0 } => new EmptyQuery(machine),
             ListStretchQuery stretch => stretch.Select(selector),
             WhereQuery or SelectQuery { PassesStretches: false } => new SelectQuery(machine, source, selector, passesStretches: false),
             RowQuery => new ListSelectQuery(machine, source, selector),
@@ -140,8 +158,7 @@ internal static class QueryCalls
     }
 
     // What is a sequence of the type already stays what it is.
-    private static bool IsOf(Invocation call) => Of(call).Value is ArrayValue { ItemType: var item } ? TypeOf(call).Equals(item)
-        : call[0] is IItemsValue { ItemType: { } type } && (TypeOf(call).Equals(type) || (TypeOf(call).Id == "object" && type.IsReference));
+    private static bool IsOf(Invocation call) => FrameworkTypes.ItemsOf(Of(call).Value) is { } type && (TypeOf(call).Equals(type) || (TypeOf(call).Id == "object" && type.IsReference));
 
     private static TypeKey TypeOf(Invocation call) => call.Method.TypeArguments.LastOrDefault() ?? throw call.Unknown();
 

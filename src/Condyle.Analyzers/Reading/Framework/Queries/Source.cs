@@ -11,18 +11,18 @@ internal sealed class Source(object value, Machine machine)
     public int Depth => (value as SequenceValue)?.Depth ?? 0;
 
     /// <summary>Whether its items are taken by their place.</summary>
-    public bool IsList => value is ArrayValue or CollectionValue { IsIndexed: true } or Query { IsList: true } || (value is ReadOnlyValue { Inner: var inner } && new Source(inner, machine).IsList);
+    public bool IsList => value is IStretch or CollectionValue { IsIndexed: true } or Query { IsList: true } || (value is ReadOnlyValue { Inner: var inner } && new Source(inner, machine).IsList);
 
     /// <summary>Whether it is an array or a list, which queries know best.</summary>
     public bool IsPlainList => value is ArrayValue or ListValue { TypeName: ListValue.Type };
 
     /// <summary>Whether it knows how many items it has.</summary>
-    public bool IsCounted => value is ArrayValue or CollectionValue or ReadOnlyValue or Query { IsList: true };
+    public bool IsCounted => value is IStretch or CollectionValue or ReadOnlyValue or Query { IsList: true };
 
     /// <summary>The number of items where it is counted.</summary>
     public int Length => value switch
     {
-        ArrayValue array => array.Items.Length,
+        IStretch stretch => stretch.Length,
         CollectionValue { IsOpen: true } => throw new SequenceIsOpen("how many items a collection has isn't known"),
         CollectionValue own => own.Count,
         Query { IsList: true } query => query.Count(onlyIfCheap: false) ?? 0,
@@ -32,7 +32,7 @@ internal sealed class Source(object value, Machine machine)
 
     public object? this[int place] => value switch
     {
-        ArrayValue array => ValueCopies.Of(array.Items[place]),
+        IStretch stretch => ValueCopies.Of(stretch.Items[stretch.Start + place]),
         CollectionValue { IsOpen: true } => throw new SequenceIsOpen("what a collection holds isn't known"),
         CollectionValue own => own.At(place),
         Query query => query.At(place).Item,

@@ -84,32 +84,40 @@ internal static class TotalCalls
         QueryCalls.Add(name, call =>
         {
             var selector = call.Parameter(1)?.PlainName == "Func" ? call.Function(1) : null;
-            var order = Orders.Of(Making.ComparerOf(call), call.Machine);
-            var found = Found.Nothing;
-            foreach (var item in QueryCalls.Of(call).Items())
-            {
-                var value = selector is null ? item : selector.Invoke(call.Machine, item);
-                if (value is not null && (!found.IsThere || isBetter(order.Compare(value, found.Item))))
-                    found = Found.Of(value);
-            }
-
-            return found.IsThere ? found.Item : CanBeNull(call.Method.Returns) ? null : throw ResultCalls.Missing();
+            return Best(call, item => selector is null ? item : selector.Invoke(call.Machine, item), isBetter, givesKey: true);
         });
         QueryCalls.Add(name + "By", call =>
         {
             var key = call.Function(1);
-            var order = Orders.Of(Making.ComparerOf(call), call.Machine);
-            var (found, best) = (Found.Nothing, (object?)null);
-            foreach (var item in QueryCalls.Of(call).Items())
+            return Best(call, item => key.Invoke(call.Machine, item), isBetter, givesKey: false);
+        });
+    }
+
+    // Items without a key count only where there are no others. All keys are made, also where an order isn't known.
+    private static object? Best(Invocation call, Func<object?, object?> key, Func<int, bool> isBetter, bool givesKey)
+    {
+        var order = Orders.Of(Making.ComparerOf(call), call.Machine);
+        var (found, best, isKnown) = (Found.Nothing, (object?)null, true);
+        foreach (var item in QueryCalls.Of(call).Items())
+        {
+            var made = key(item);
+            try
             {
-                var made = key.Invoke(call.Machine, item);
-                if (found.IsThere && (made is null || (best is not null && !isBetter(order.Compare(made, best)))))
+                if (found.IsThere && (made is null || !isKnown || (best is not null && !isBetter(order.Compare(made, best)))))
                     continue;
-                (found, best) = (Found.Of(item), made);
+            }
+            catch (AnswerIsOpen open) when (open is not SequenceIsOpen)
+            {
+                isKnown = false;
+                continue;
             }
 
-            return found.IsThere ? found.Item : CanBeNull(call.Method.Returns) ? null : throw ResultCalls.Missing();
-        });
+            (found, best) = (Found.Of(item), made);
+        }
+
+        return !isKnown ? OpenValue.Any
+            : found.IsThere && !(givesKey && best is null) ? givesKey ? best : found.Item
+            : CanBeNull(call.Method.Returns) ? null : throw ResultCalls.Missing();
     }
 
     private static bool CanBeNull(TypeKey? type) => type is { IsReference: true } or { Shape: TypeShape.Nullable };

@@ -14,7 +14,7 @@ internal static class StringChanges
         Replacements();
         Cases();
         New();
-        foreach (var same in new[] { "ToString", "Clone", "Intern", "IsInterned", "Copy" })
+        foreach (var same in new[] { "ToString", "Clone", "Intern", "IsInterned", "Copy", "op_Implicit" })
             FrameworkTable.Add("System.String", same, call => call[0]);
         Pure.Constant(Type + "Empty", "");
         Pure.Add(Type + "ToCharArray", (string text) => text.ToCharArray());

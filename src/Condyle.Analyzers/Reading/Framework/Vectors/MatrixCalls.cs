@@ -30,7 +30,12 @@ internal static class MatrixCalls
         Pure.Add(Type + "get_Item", (Matrix4x4 m, int row) => Row(m, row));
         Pure.Add(Type + "GetRow", (Matrix4x4 m, int row) => Row(m, row));
         foreach (var (name, row) in new[] { ("X", 0), ("Y", 1), ("Z", 2), ("W", 3) })
+        {
             Pure.Add(Type + "get_" + name, (Matrix4x4 m) => Row(m, row));
+            Pure.Add(Type + "set_" + name, (Matrix4x4 m, Vector4 to) => WithRow(m, row, to));
+        }
+
+        Pure.Add(Type + "WithRow", (Matrix4x4 m, int row, Vector4 to) => WithRow(m, row, to));
         Pure.Add(Type + "GetDeterminant", (Matrix4x4 m) => m.GetDeterminant());
         Pure.Add(Type + "Equals", (Matrix4x4 a, Matrix4x4 b) => a.Equals(b));
         Operators();
@@ -50,6 +55,13 @@ internal static class MatrixCalls
             call.Out(3, translation);
             return isThere;
         }));
+    }
+
+    private static Matrix4x4 WithRow(Matrix4x4 matrix, int row, Vector4 to)
+    {
+        var items = Components.Of(matrix)!;
+        Components.Of(to)!.CopyTo(items, row * 4);
+        return Components.MatrixOf(items);
     }
 
     private static Matrix4x4 Moved(Matrix4x4 matrix, Vector3 to)
@@ -114,6 +126,10 @@ internal static class MatrixCalls
     {
         Pure.Add(Type + "CreateLookAt", (Vector3 from, Vector3 to, Vector3 up) => Matrix4x4.CreateLookAt(from, to, up));
         Pure.Add(Type + "CreateBillboard", (Vector3 at, Vector3 from, Vector3 up, Vector3 forward) => Matrix4x4.CreateBillboard(at, from, up, forward));
+        Pure.Add(Type + "CreateLookTo", (Vector3 from, Vector3 along, Vector3 up) => Matrix4x4.CreateLookAt(from, from + along, up));
+        Pure.Add(Type + "CreateConstrainedBillboard", (Vector3 at, Vector3 from, Vector3 axis, Vector3 forward, Vector3 own) => Matrix4x4.CreateConstrainedBillboard(at, from, axis, forward, own));
+        Pure.Add(Type + "CreateOrthographicOffCenter", (float left, float right, float bottom, float top, float near, float far) => Matrix4x4.CreateOrthographicOffCenter(left, right, bottom, top, near, far));
+        Pure.Add(Type + "CreatePerspectiveOffCenter", (float left, float right, float bottom, float top, float near, float far) => Matrix4x4.CreatePerspectiveOffCenter(left, right, bottom, top, near, far));
         Pure.Add(Type + "CreateOrthographic", (float width, float height, float near, float far) => Matrix4x4.CreateOrthographic(width, height, near, far));
         Pure.Add(Type + "CreatePerspective", (float width, float height, float near, float far) => Matrix4x4.CreatePerspective(width, height, near, far));
         Pure.Add(Type + "CreatePerspectiveFieldOfView", (float angle, float aspect, float near, float far) => Matrix4x4.CreatePerspectiveFieldOfView(angle, aspect, near, far));

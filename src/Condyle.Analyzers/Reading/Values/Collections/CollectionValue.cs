@@ -22,7 +22,7 @@ internal abstract class CollectionValue(string typeName) : ICollectionValue, IFr
 
     public string TypeName { get; } = typeName;
 
-    public TypeKey? ItemType { get; set; }
+    public IReadOnlyList<TypeKey>? TypeArguments { get; set; }
 
     public virtual bool IsOpen { get; set; }
 
@@ -59,6 +59,7 @@ internal abstract class CollectionValue(string typeName) : ICollectionValue, IFr
         var copy = Copy(TypeName);
         copy.IsOpen = IsOpen;
         copy.Version = Version;
+        copy.TypeArguments = TypeArguments;
         return copy;
     }
 
