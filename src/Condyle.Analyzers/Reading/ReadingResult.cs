@@ -1,4 +1,5 @@
 using Condyle.Model;
+using Condyle.Naming;
 using Condyle.Rules;
 
 namespace Condyle.Analyzers.Reading;
@@ -15,4 +16,9 @@ internal sealed record ReadPath(RigModel Model, PlaceTable Places, CallRecords C
 /// <param name="Paths">One for each way through it that unknown values open.</param>
 /// <param name="Files">The files whose code it ran.</param>
 /// <param name="Methods">The ids of the methods that it ran.</param>
-internal sealed record ReadingResult(string Name, IReadOnlyList<ReadPath> Paths, IReadOnlyCollection<string> Files, IReadOnlyCollection<string> Methods);
+internal sealed record ReadingResult(string Name, IReadOnlyList<ReadPath> Paths, IReadOnlyCollection<string> Files, IReadOnlyCollection<string> Methods)
+{
+    /// <summary>The same, with what the rules say.</summary>
+    public ReadingResult Checked(Conventions conventions, CancellationToken cancellation) =>
+        this with { Paths = [.. Paths.Select(path => path with { Findings = RuleBook.Check(path.Model, conventions, cancellation) })] };
+}

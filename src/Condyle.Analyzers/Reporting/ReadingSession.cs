@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using Condyle.Analyzers.Reading;
 using Condyle.Naming;
-using Condyle.Rules;
 using Microsoft.CodeAnalysis;
 
 namespace Condyle.Analyzers.Reporting;
@@ -72,15 +71,12 @@ internal sealed class ReadingSession
     }
 
     private ReadingResult ReadDefinition(INamedTypeSymbol type, CancellationToken cancellation) =>
-        Check(RigReader.ReadDefinition(type, declarations.DefineOf(type), NewProgram(cancellation), conventions.Value, new Budget(cancellation)), cancellation);
+        RigReader.ReadDefinition(type, declarations.DefineOf(type), NewProgram(cancellation), conventions.Value, new Budget(cancellation)).Checked(conventions.Value, cancellation);
 
     private ReadingResult ReadHelper(IMethodSymbol helper, CancellationToken cancellation) => ReadingOf(helper).Get(
-        () => Check(RigReader.ReadHelper(helper, NewProgram(cancellation), conventions.Value, new Budget(cancellation)), cancellation), cancellation);
+        () => RigReader.ReadHelper(helper, NewProgram(cancellation), conventions.Value, new Budget(cancellation)).Checked(conventions.Value, cancellation), cancellation);
 
     private Once<ReadingResult> ReadingOf(ISymbol read) => readings.GetOrAdd(read, static _ => new Once<ReadingResult>());
-
-    private ReadingResult Check(ReadingResult result, CancellationToken cancellation) =>
-        result with { Paths = [.. result.Paths.Select(path => path with { Findings = RuleBook.Check(path.Model, conventions.Value, cancellation) })] };
 
     private Program NewProgram(CancellationToken cancellation) => new(compilation, cache, models, cancellation);
 

@@ -41,7 +41,7 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
     // The text is shared with something that is right, or isn't written anywhere: append where it is used.
     private PlannedRepair? WhereItIsUsed(AppendText append, CallRecord call)
     {
-        if (FileOf(call, other => other is AppendText same && same.Suffix == append.Suffix && same.Argument == append.Argument) is not { } file
+        if (FileOf(call, (nameof(AppendText), append.Suffix, append.Argument), other => other is AppendText same && same.Suffix == append.Suffix && same.Argument == append.Argument) is not { } file
             || ArgumentOf(call, append.Argument, file) is not { } argument)
             return null;
         return Plan(append, file, argument.Span, AppendCode(call.Path, argument, $" + \"{append.Suffix}\"", IsOperand(argument)));
@@ -49,7 +49,7 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
 
     private PlannedRepair? Invert(InvertWeight invert, CallRecord call)
     {
-        if (FileOf(call, other => other is InvertWeight same && same.Argument == invert.Argument) is not { } file
+        if (FileOf(call, (nameof(InvertWeight), invert.Argument), other => other is InvertWeight same && same.Argument == invert.Argument) is not { } file
             || ArgumentOf(call, invert.Argument, file) is not { } argument
             || file.Model.GetTypeInfo(argument).Type is null) // such as a conditional whose arms only become a weight together
             return null;
@@ -60,7 +60,7 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
 
     private PlannedRepair? UseInverseOf(InverseOf inverse, CallRecord call)
     {
-        if (FileOf(call, repair => repair is InverseOf same && same.Argument == inverse.Argument) is not { } file
+        if (FileOf(call, (nameof(InverseOf), inverse.Argument), repair => repair is InverseOf same && same.Argument == inverse.Argument) is not { } file
             || path.Calls.Find(inverse.OtherEvent) is not { } other || other.Path != call.Path
             || ArgumentOf(call, inverse.Argument, file) is not { } argument
             || ArgumentOf(other, inverse.OtherArgument, file) is not { } source
@@ -72,7 +72,7 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
     }
 
     private PlannedRepair? CallOther(CallInstead instead, CallRecord call) =>
-        FileOf(call, other => other is CallInstead same && same.Method == instead.Method) is { } file
+        FileOf(call, (nameof(CallInstead), instead.Method), other => other is CallInstead same && same.Method == instead.Method) is { } file
             ? Plan(instead, file, call.Call.Span, new TextEdit(call.Path, call.Call.NameSpan, instead.Method))
             : null;
 
@@ -81,8 +81,8 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
         new(repair.GetType().Name, repair.Title, file.SawAll ? edits : []) { Blamed = new Origin(file.Tree.FilePath, blamed) };
 
     /// <summary>The file of a call, if all who make the call want the same change.</summary>
-    private FileReadings? FileOf(CallRecord call, Func<Repair, bool> wanted) =>
-        readingsOf(call.Path) is { } file && file.Uses.EachCallWants(call, wanted) ? file : null;
+    private FileReadings? FileOf(CallRecord call, object kind, Func<Repair, bool> wanted) =>
+        readingsOf(call.Path) is { } file && file.Uses.EachCallWants(call, kind, wanted) ? file : null;
 
     private static IReadOnlyList<TextEdit> AppendCode(string path, ExpressionSyntax expression, string code, bool stands) => stands
         ? [new TextEdit(path, new TextSpan(expression.Span.End, 0), code)]

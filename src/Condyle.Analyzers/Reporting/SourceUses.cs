@@ -11,6 +11,8 @@ internal sealed class SourceUses
     private readonly Dictionary<(ReadPath, int), List<Repair>> repairs = [];
     private readonly Dictionary<Origin, List<(ReadPath Path, int Event, int Argument)>> byLiteral = [];
     private readonly HashSet<Origin> observed = [];
+    private readonly Dictionary<(Seam, string), bool> wantedByUses = [];
+    private readonly Dictionary<(string, TextSpan, object), bool> wantedByCalls = [];
 
     public SourceUses(IEnumerable<ReadPath> paths)
     {
@@ -38,19 +40,34 @@ internal sealed class SourceUses
     }
 
     /// <summary>Whether every time that a call was made wants the same kind of repair.</summary>
-    public bool EachCallWants(CallRecord call, Func<Repair, bool> wanted) =>
+    /// <param name="call">The call.</param>
+    /// <param name="kind">What tells the repair from others: each is worked out once.</param>
+    /// <param name="wanted">Whether a repair is of that kind.</param>
+    public bool EachCallWants(CallRecord call, object kind, Func<Repair, bool> wanted) => Once(wantedByCalls, (call.Path, call.Call.Span, kind), () =>
         byCall.TryGetValue((call.Path, call.Call.Span), out var all)
-        && all.TrueForAll(made => repairs.TryGetValue((made.Path, made.Event), out var its) && its.Exists(repair => wanted(repair)));
+        && all.TrueForAll(made => repairs.TryGetValue((made.Path, made.Event), out var its) && its.Exists(repair => wanted(repair))));
 
     /// <summary>Whether a literal can be appended to: nobody looks at it, and every text that it is part of wants the same at its end.</summary>
-    public bool EachUseWants(Seam seam, string suffix) =>
+    public bool EachUseWants(Seam seam, string suffix) => Once(wantedByUses, (seam, suffix), () =>
         !observed.Contains(seam.Literal)
         && byLiteral.TryGetValue(seam.Literal, out var uses)
         && uses.TrueForAll(use =>
             repairs.TryGetValue((use.Path, use.Event), out var all)
             && all.Exists(repair => repair is AppendText append && append.Argument == use.Argument && append.Suffix == suffix)
             && use.Path.Calls.Find(use.Event)!.Arguments[use.Argument] is TextValue text
-            && text.Seams.Contains(seam));
+            && text.Seams.Contains(seam)));
+
+    // Files are looked at side by side.
+    private static bool Once<TKey>(Dictionary<TKey, bool> known, TKey key, Func<bool> answer)
+        where TKey : notnull
+    {
+        lock (known)
+        {
+            if (!known.TryGetValue(key, out var value))
+                known[key] = value = answer();
+            return value;
+        }
+    }
 
     private static void Add<TKey, TValue>(Dictionary<TKey, List<TValue>> to, TKey key, TValue value)
         where TKey : notnull

@@ -178,14 +178,28 @@ public sealed class RigDraft
 
     internal int CopyOf(int copy, int joint)
     {
-        foreach (var id in CopiesOf(copy))
-        {
-            if (((CopyJointMade)Log[id]).Original == joint)
-                return id;
-        }
-
+        if (Log[copy] is CopyMade made && JointsOf(made.Chain) is { } joints && Place(joint, joints) is { } place)
+            return copy + 1 + place;
         throw new ArgumentException(
             $"'{NameOf(joint)}' is not a joint of the chain that '{((CopyMade)Log[copy]).Tag}' copies. Ask for a joint of that chain.", nameof(joint));
+    }
+
+    // Joints are numbered as they are made, and a joint is made after the one above it.
+    private static int? Place(int joint, IReadOnlyList<int> chain)
+    {
+        var (from, to) = (0, chain.Count - 1);
+        while (from <= to)
+        {
+            var middle = (from + to) / 2;
+            if (chain[middle] == joint)
+                return middle;
+            if (chain[middle] < joint)
+                from = middle + 1;
+            else
+                to = middle - 1;
+        }
+
+        return null;
     }
 
     private List<int>? JointsBetween(int root, int tip)

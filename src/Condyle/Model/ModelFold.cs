@@ -7,6 +7,10 @@ internal sealed class ModelFold
 
     private readonly Dictionary<int, RigElement> elements = [];
 
+    // What may have changed since everything was forgotten: forgetting the rest again would change nothing.
+    private readonly HashSet<RigElement> sinceForgotten = [];
+    private bool hasForgotten;
+
     private ModelFold()
     {
     }
@@ -29,6 +33,7 @@ internal sealed class ModelFold
     public void Add(RigElement element)
     {
         elements.Add(element.Id, element);
+        Touch(element);
         switch (element)
         {
             case RigSkeleton skeleton: Model.Skeletons.Add(skeleton); break;
@@ -45,16 +50,30 @@ internal sealed class ModelFold
 
     public void ForgetAll()
     {
-        foreach (var element in elements.Values)
+        foreach (var element in hasForgotten ? sinceForgotten : (IEnumerable<RigElement>)elements.Values)
             element.Forget();
+        hasForgotten = true;
+        sinceForgotten.Clear();
     }
 
     public T? Find<T>(int id)
-        where T : RigElement => elements.TryGetValue(id, out var element) ? element as T : null;
+        where T : RigElement
+    {
+        if (!elements.TryGetValue(id, out var element))
+            return null;
+        Touch(element);
+        return element as T;
+    }
 
     /// <summary>What hangs under a parent when an element is put there: the element itself, or a copy's first joint.</summary>
     public IHung? Hung(RigElement element) => element is RigCopy copy ? copy.Joints.FirstOrDefault() : element as IHung;
 
     /// <summary>Whether an event certainly happens, once, to each such element: both were said in the same stretch of code.</summary>
     public bool IsCertain(RigEvent said, RigElement about) => said.Scope == about.Scope && !about.IsUnknown;
+
+    private void Touch(RigElement element)
+    {
+        if (hasForgotten)
+            sinceForgotten.Add(element);
+    }
 }

@@ -30,7 +30,21 @@ internal sealed class RigModel
     public bool IsWhole => Gaps.Count == 0;
 
     /// <summary>The switch that a weight's variable stands for.</summary>
-    public RigSwitch? SwitchOf(int variable) => Switches.Find(candidate => candidate.Id == variable);
+    public RigSwitch? SwitchOf(int variable)
+    {
+        // They lie in the order of their numbers, in which they were made.
+        var (from, to) = (0, Switches.Count);
+        while (from < to)
+        {
+            var middle = (from + to) / 2;
+            if (Switches[middle].Id < variable)
+                from = middle + 1;
+            else
+                to = middle;
+        }
+
+        return from < Switches.Count && Switches[from].Id == variable ? Switches[from] : null;
+    }
 
     /// <summary>Folds a log into the rig that it says.</summary>
     public static RigModel Of(EventLog log, CancellationToken cancellation = default) => ModelFold.Run(log, cancellation);

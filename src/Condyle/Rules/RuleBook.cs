@@ -22,17 +22,13 @@ internal static class RuleBook
     public static IReadOnlyList<Finding> Check(RigModel model, Conventions conventions, CancellationToken cancellation = default)
     {
         var findings = new List<Finding>();
+        var accepted = new Acceptances(model);
         foreach (var rule in All)
         {
             cancellation.ThrowIfCancellationRequested();
-            findings.AddRange(rule.Check(model, conventions).Where(finding => !IsAccepted(finding, model)));
+            findings.AddRange(rule.Check(model, conventions).Where(finding => !accepted.Cover(finding)));
         }
 
         return findings;
     }
-
-    // An acceptance of which the rule or the element isn't known might be the one that is meant, so it counts.
-    private static bool IsAccepted(Finding finding, RigModel model) => model.Acceptances.Any(accepted =>
-        (accepted.Element is null || accepted.Element.IsUnknown || accepted.Element == finding.Subject || accepted.Element == finding.ActsOn)
-        && accepted.Rule.SameAs(finding.Rule.Id) != Answer.No);
 }

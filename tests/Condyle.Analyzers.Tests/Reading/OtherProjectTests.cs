@@ -47,6 +47,20 @@ public sealed class OtherProjectTests
         Assert.Equal(Read(inBuild), Read(inEditor));
     }
 
+    [Fact]
+    public async Task A_slip_in_a_helper_of_another_project_shows_in_neither_of_them()
+    {
+        var library = CompiledCode.Compile(("parts.cs", Shared)).WithAssemblyName("Shared");
+        var rigs = CompiledCode.Compile(("rig.cs", Oracle.Rig("rig.Group(\"hold\"); Parts.Add(rig, \"drum\"); rig.Group(Parts.Of(\"winch\"));")));
+        var inEditor = await Findings.Diagnostics(rigs.AddReferences(library.ToMetadataReference()));
+        var inBuild = await Findings.Diagnostics(rigs.AddReferences(ImageOf(library)));
+
+        Assert.Equal(["CDY1001 rig.cs", "CDY9002 rig.cs"], Shown(inEditor));
+        Assert.Equal(Shown(inBuild), Shown(inEditor));
+
+        static IEnumerable<string> Shown(IEnumerable<Diagnostic> found) => found.Select(diagnostic => $"{diagnostic.Id} {diagnostic.Location.SourceTree!.FilePath}").Order();
+    }
+
     private static IReadOnlyList<string> Read(Compilation compilation)
     {
         Assert.DoesNotContain(compilation.GetDiagnostics(), found => found.Severity == DiagnosticSeverity.Error);

@@ -1,6 +1,4 @@
 using Condyle.Analyzers.Tests.Skeletons;
-using Condyle.Naming;
-using Condyle.Rules;
 using Microsoft.CodeAnalysis;
 
 namespace Condyle.Analyzers.Tests.Reading;
@@ -22,7 +20,7 @@ public class RepositoryRigTests
     public void The_quayside_has_no_findings()
     {
         var compilation = SampleProject.Compile("Quayside");
-        Assert.All(RigsOf(compilation), rig => Assert.Empty(RuleBook.Check(Assert.Single(Oracle.Read(compilation, rig).Paths).Model, Conventions.Default)));
+        Assert.All(RigsOf(compilation), rig => Assert.Empty(Assert.Single(Oracle.Read(compilation, rig).Paths).Findings));
     }
 
     private static List<string> RigsOf(Compilation compilation)

@@ -12,7 +12,7 @@ namespace Condyle.EndToEnd.Tests.Clients;
 /// An editor without a window: it opens a project, analyses the file at hand after each keystroke, and takes fixes from the assemblies
 /// that the project names. Findings come as editors ask for them, file by file, never at the end of a compilation.
 /// </summary>
-internal sealed class Editor : IDisposable
+internal sealed class Editor : ITypedInto, IDisposable
 {
     private readonly MSBuildWorkspace workspace;
     private readonly ProjectId project;
@@ -44,6 +44,14 @@ internal sealed class Editor : IDisposable
         var at = before.ToString().IndexOf(over, StringComparison.Ordinal);
         Assert.True(at >= 0, $"'{over}' is not in {file}.");
         solution = solution.WithDocumentText(DocumentOf(file).Id, before.WithChanges(new TextChange(new TextSpan(at, over.Length), text)));
+    }
+
+    public async Task<IReadOnlyList<Squiggle>> SquigglesInAsync(string file)
+    {
+        var text = await TextOfAsync(file);
+        return [.. (await SquigglesAsync(file))
+            .OrderBy(squiggle => squiggle.Location.SourceSpan.Start)
+            .Select(squiggle => new Squiggle(squiggle.Id, text.Substring(squiggle.Location.SourceSpan.Start, squiggle.Location.SourceSpan.Length)))];
     }
 
     /// <summary>The squiggles of our rules in a file.</summary>

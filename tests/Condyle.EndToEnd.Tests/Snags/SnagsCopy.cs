@@ -2,22 +2,12 @@ using Condyle.EndToEnd.Tests.Clients;
 
 namespace Condyle.EndToEnd.Tests.Snags;
 
-/// <summary>
-/// The Snags project in a folder of its own. It imports the repository's analyzers.props, and takes the projects behind it as they were
-/// built: tests run side by side, and none may build what another one uses.
-/// </summary>
+/// <summary>The Snags project in a folder of its own.</summary>
 public sealed class SnagsCopy : IDisposable
 {
-    private readonly TemporaryFolder folder = new();
+    private readonly RigFolder folder = new();
 
-    public SnagsCopy()
-    {
-        folder.CopySources(Repository.PathTo("sample-rigs", "Snags"), "sample-rigs/Snags");
-        File.Copy(Repository.PathTo(".editorconfig"), folder.PathTo(".editorconfig"));
-        folder.Write("analyzers.props", Importing("analyzers.props"));
-        folder.Write("Directory.Packages.props", Importing("Directory.Packages.props"));
-        folder.Write("Directory.Build.props", Importing("Directory.Build.props", "<BuildProjectReferences>false</BuildProjectReferences><RestoreRecursive>false</RestoreRecursive>"));
-    }
+    public SnagsCopy() => folder.CopySample("Snags");
 
     public string Folder => folder.PathTo("sample-rigs", "Snags");
 
@@ -33,7 +23,4 @@ public sealed class SnagsCopy : IDisposable
     public string TextOf(string file) => File.ReadAllText(Path.Combine(Folder, file));
 
     public void Dispose() => folder.Dispose();
-
-    private static string Importing(string file, string properties = "") =>
-        $"<Project><Import Project=\"{Repository.PathTo(file)}\" /><PropertyGroup>{properties}</PropertyGroup></Project>";
 }

@@ -1,3 +1,4 @@
+using Condyle.Model;
 using Microsoft.CodeAnalysis.Text;
 
 namespace Condyle.Analyzers.Reading;
@@ -51,6 +52,8 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
         var first = machine.Draft.Log.Count;
         var result = member.Invoke(self, taken);
         var last = machine.Draft.Log.Count;
+        for (var said = first; said < last; said++)
+            machine.Budget.Make((machine.Draft.Log[said] as ChainDeclared)?.Joints?.Count ?? 1);
         if (last > first)
             machine.Calls.Add(first, last, new CallRecord(this, path, arguments));
         return result;

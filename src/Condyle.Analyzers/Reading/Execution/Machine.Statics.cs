@@ -7,8 +7,9 @@ internal sealed partial class Machine
     private readonly HashSet<string> initialised = [];
     private readonly Dictionary<string, ThrownByCode> failed = [];
 
-    /// <summary>Where a static field lies. Its type's initialisers run before.</summary>
-    public Cell StaticOf(TypeKey type, string field) => new(StaticsOf(type), Program.StaticsOf(type.Id).IndexOf(field));
+    /// <summary>Where a static field lies. Its type's initialisers run before. A constant whose value doesn't compile lies nowhere.</summary>
+    public Cell StaticOf(TypeKey type, string field) =>
+        StaticsOf(type) is var values && Program.StaticsOf(type.Id).IndexOf(field) is >= 0 and var index ? new(values, index) : new([OpenValue.Any], 0);
 
     /// <summary>Runs a type's static constructor before it is used; without one, initialisers wait for the first use of a field.</summary>
     public void Use(TypeKey type)

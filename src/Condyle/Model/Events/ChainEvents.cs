@@ -22,6 +22,8 @@ internal sealed class BendDeclared(PlaceId place, int chain, Fact<Vector3> towar
 
 internal sealed class CopyMade(PlaceId place, int chain, Text tag, bool isOpen) : RigEvent(place)
 {
+    public int Chain => chain;
+
     public Text Tag => tag;
 
     public bool IsOpen => isOpen;

@@ -23,6 +23,10 @@ public class FailedOnceTests
         return IsSurvived(string.Concat(tokens));
     }
 
+    [Theory]
+    [InlineData("rig.Control(Name);", "private const string Name $\"= {Arm}_root\";")]
+    public Task A_rig(string body, string members) => IsSurvived(Oracle.Rig(body, members));
+
     private static async Task IsSurvived(string source)
     {
         var wrong = await Survival.WhatIsWrongWith(CompiledCode.Compile(("rig.cs", source)));

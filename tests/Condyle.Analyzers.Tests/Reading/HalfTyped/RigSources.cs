@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Condyle.Analyzers.Tests.Skeletons;
 using Condyle.Tests.Shared;
 using Microsoft.CodeAnalysis;
@@ -16,7 +17,7 @@ internal sealed record RigSource(string Name, Lazy<CSharpCompilation> Compilatio
 /// All the rig code of the repository, found when the tests run: the files of the sample rigs, the files of the tests that write rigs, and
 /// the snippets in their string literals.
 /// </summary>
-internal static class RigSources
+internal static partial class RigSources
 {
     private const string GlobalUsings =
         "global using System; global using System.Collections.Generic; global using System.IO; global using System.Linq; global using System.Numerics; global using Condyle;";
@@ -68,7 +69,10 @@ internal static class RigSources
 
     private static IEnumerable<string> LiteralsIn(SyntaxNode node) => node.DescendantTokens()
         .Where(token => token.Value is string && token.Kind() is SyntaxKind.StringLiteralToken or SyntaxKind.SingleLineRawStringLiteralToken or SyntaxKind.MultiLineRawStringLiteralToken)
-        .Select(token => token.ValueText.Replace("{|", "", StringComparison.Ordinal).Replace("|}", "", StringComparison.Ordinal));
+        .Select(token => Marks().Replace(token.ValueText, ""));
+
+    [GeneratedRegex(@"\{\|[^:|]*:|\|\}")]
+    private static partial Regex Marks();
 
     private static bool IsRigCode(string literal) => literal.Contains("rig.", StringComparison.Ordinal) && literal.Contains('(');
 

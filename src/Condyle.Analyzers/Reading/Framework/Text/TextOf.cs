@@ -98,7 +98,7 @@ internal static class TextOf
         for (var i = 0; i < members.Count; i++)
         {
             parts.Add(TextValue.Plain((i > 0 ? ", " : "") + members[i].Name + " = "));
-            var value = members[i].Getter is { } getter ? machine.Call(getter, own, []) : own.Fields[own.Type.IndexOf(members[i].Field)];
+            var value = members[i].Getter is { } getter ? machine.Call(getter, own, []) : Fields.CellOf(own, members[i].Field) is { } cell ? cell.Items[cell.Index] : OpenValue.Any;
             parts.Add(Of(value, machine));
         }
 
