@@ -75,6 +75,10 @@ internal static class RigReader
         {
             return new Stop(stopped.Message, IsFailure: false, stopped.At ?? machine.LastPlace);
         }
+        catch (AnswerIsOpen open)
+        {
+            return new Stop(open.Message, IsFailure: false, machine.LastPlace);
+        }
 #pragma warning disable CA1031 // A reading must never take the compiler down: what it didn't expect is reported as code that wasn't read.
         catch (Exception unexpected) when (unexpected is not OperationCanceledException)
 #pragma warning restore CA1031

@@ -49,12 +49,16 @@ internal static class Oracle
         return new(compilation, new CodeCache(), tree => models.TryGetValue(tree, out var model) ? model : models[tree] = compilation.GetSemanticModel(tree), CancellationToken.None);
     }
 
-    public static IReadOnlyList<string> Lines(ReadPath path, Compilation compilation) => ModelText.Lines(path.Model, place =>
+    public static IReadOnlyList<string> Lines(ReadPath path, Compilation compilation) => ModelText.Lines(path.Model, place => LineOf(place, path, compilation));
+
+    public static IEnumerable<ModelElement> Elements(ReadPath path, Compilation compilation) => ModelText.Elements(path.Model, place => LineOf(place, path, compilation));
+
+    private static CodeLine? LineOf(PlaceId place, ReadPath path, Compilation compilation)
     {
         if (path.Places.LineOf(place) is not { } at)
             return null;
         var tree = compilation.SyntaxTrees.First(tree => tree.FilePath == at.Path);
         var span = tree.GetMappedLineSpan(at.Span);
         return new CodeLine(span.Path, span.StartLinePosition.Line + 1);
-    });
+    }
 }

@@ -75,6 +75,8 @@ internal sealed class StorePart : Instruction
         var value = frame.Pop();
         var index = frame.Pop();
         var whole = frame.Pop();
+        if (index is IndexValue fromEnd && PartOf.CountOf(whole) is { } count)
+            index = fromEnd.Of(count);
         if (Elements.CellOf(whole, index) is { } cell)
             machine.Write(cell.Items, cell.Index, value);
         else
