@@ -98,7 +98,12 @@ internal static class Elements
 
         // The characters of a text can be looked at as a span's, and never written.
         if (array is TextValue text && text.TryKnown(out var characters))
-            return CellOf(new ArrayValue([.. characters.Select(character => (object?)character)]), indices);
+        {
+            return Arithmetic.AsIndex(indices[0], characters.Length) is not { } at ? null
+                : at >= 0 && at < characters.Length ? new Cell([characters[at]], 0)
+                : throw new ThrownByCode("System.IndexOutOfRangeException", $"There is no character {at} in a text of {characters.Length}.");
+        }
+
         if (array is not IStretch known)
             return null;
         var (lengths, at) = (array is ArrayValue own ? own.Lengths : [known.Length], new int[indices.Length]);

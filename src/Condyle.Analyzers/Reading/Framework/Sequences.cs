@@ -5,6 +5,9 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>Enumerates whatever C# can enumerate.</summary>
 internal static class Sequences
 {
+    /// <summary>How many items of a list are moved, or passed over, in the time of an instruction.</summary>
+    public const int ItemsMovedInAStep = 512;
+
     /// <summary>The items of a value, each counted as it is handed out; none when they aren't known.</summary>
     public static IEnumerable<object?>? Of(object? value, Machine machine) => ItemsOf(value, machine) is { } items ? Counted(items, machine.Budget) : null;
 
@@ -50,6 +53,7 @@ internal static class Sequences
     public static void InsertLimited(List<object?> items, int at, object? item)
     {
         CheckRoomIn(items);
+        Budget.Current.Spend((items.Count - at) / ItemsMovedInAStep);
         items.Insert(at, item);
     }
 

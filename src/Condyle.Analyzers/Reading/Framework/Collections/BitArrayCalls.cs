@@ -14,7 +14,15 @@ internal static class BitArrayCalls
         foreach (var name in new[] { "get_Item", "Get" })
             bits.Asks(name, (own, call) => own.List[Making.Place(call.Whole(1), own.Count)]);
         foreach (var name in new[] { "set_Item", "Set" })
-            bits.Changes(name, (own, call) => Write(own, at => at == Making.Place(call.Whole(1), own.Count) ? call[2] : own.List[at]));
+        {
+            bits.Changes(name, (own, call) =>
+            {
+                own.List[Making.Place(call.Whole(1), own.Count)] = call[2];
+                own.Version++;
+                return null;
+            });
+        }
+
         bits.Changes("SetAll", (own, call) => Write(own, _ => call[1]));
         bits.Changes("Not", (own, call) => Write(own, at => !call.Truth(own.List[at])));
         Both(bits, "And", (a, b) => a & b);
@@ -35,6 +43,7 @@ internal static class BitArrayCalls
 
     private static ListValue Write(ListValue own, Func<int, object?> item)
     {
+        Budget.Current.Make(own.Count);
         var made = Enumerable.Range(0, own.Count).Select(item).ToList();
         for (var i = 0; i < made.Count; i++)
             own.List[i] = made[i];

@@ -26,8 +26,8 @@ internal static class LineCalls
         line.Asks("Peek", (own, _) => own.Count > 0 ? own.Next : throw Empty());
         line.Asks("TryPeek", (own, call) => Try(own, call, () => own.Next));
         line.Asks("ToArray", (own, _) => Arrays.Of(own.Items()));
-        line.Asks("CopyTo", (own, call) => Arrays.CopyTo([.. own.Items()], call));
-        line.Asks("Contains", (own, call) => Searching.IndexOf([.. own.Items()], call, 0, own.Count) >= 0);
+        line.Asks("CopyTo", (own, call) => Arrays.CopyTo(own.Now(), call));
+        line.Asks("Contains", (own, call) => Searching.IndexOf(own.Now(), call, 0, own.Count) >= 0);
     }
 
     public static ThrownByCode Empty() => new("System.InvalidOperationException", "The collection is empty.");

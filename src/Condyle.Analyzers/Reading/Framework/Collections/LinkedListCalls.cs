@@ -11,15 +11,15 @@ internal static class LinkedListCalls
         list.Asks("get_First", (own, _) => own.NodeAt(0));
         list.Asks("get_Last", (own, _) => own.NodeAt(own.Count - 1));
         list.Asks("get_IsReadOnly", (_, _) => false);
-        list.Asks("Contains", (own, call) => Searching.IndexOf([.. own.Items()], call, 0, own.Count) >= 0);
-        list.Asks("Find", (own, call) => own.NodeAt(Searching.IndexOf([.. own.Items()], call, 0, own.Count)));
+        list.Asks("Contains", (own, call) => Searching.IndexOf(own.Now(), call, 0, own.Count) >= 0);
+        list.Asks("Find", (own, call) => own.NodeAt(Searching.IndexOf(own.Now(), call, 0, own.Count)));
         list.Asks("FindLast", (own, call) => own.NodeAt(own.Count - 1 - FromEnd(own, call)));
-        list.Asks("CopyTo", (own, call) => Arrays.CopyTo([.. own.Items()], call));
+        list.Asks("CopyTo", (own, call) => Arrays.CopyTo(own.Now(), call));
         list.Changes("AddFirst", (own, call) => Insert(own, call, 0, call[1]));
         list.Changes("AddLast", (own, call) => Insert(own, call, own.Count, call[1]));
         list.Changes("Add", (own, call) => Insert(own, call, own.Count, call[1]));
-        list.Changes("AddBefore", (own, call) => Insert(own, call, own.Nodes.IndexOf(Node(own, call)), call[2]));
-        list.Changes("AddAfter", (own, call) => Insert(own, call, own.Nodes.IndexOf(Node(own, call)) + 1, call[2]));
+        list.Changes("AddBefore", (own, call) => Insert(own, call, own.PlaceOf(Node(own, call)), call[2]));
+        list.Changes("AddAfter", (own, call) => Insert(own, call, own.PlaceOf(Node(own, call)) + 1, call[2]));
         list.Changes("RemoveFirst", (own, _) => RemoveAt(own, 0));
         list.Changes("RemoveLast", (own, _) => RemoveAt(own, own.Count - 1));
         list.Changes("Remove", Remove);
@@ -60,7 +60,7 @@ internal static class LinkedListCalls
     {
         null => null,
         { IsOpen: true } => throw call.Unknown(),
-        var list => list.NodeAt(list.Nodes.IndexOf(node) + step),
+        var list => list.NodeAt(list.PlaceOf(node) + step),
     };
 
     private static NodeValue Node(LinkedListValue own, Invocation call) => call[1] switch
@@ -95,14 +95,14 @@ internal static class LinkedListCalls
             return null;
         }
 
-        var found = own.NodeAt(Searching.IndexOf([.. own.Items()], call, 0, own.Count));
+        var found = own.NodeAt(Searching.IndexOf(own.Now(), call, 0, own.Count));
         if (found is not null)
             own.Remove(found);
         return found is not null;
     }
 
     private static int FromEnd(LinkedListValue own, Invocation call) =>
-        Searching.IndexOf([.. own.Items().Reverse()], call, 0, own.Count) is >= 0 and var at ? at : own.Count;
+        Searching.IndexOf([.. own.Now().Reverse()], call, 0, own.Count) is >= 0 and var at ? at : own.Count;
 
     private static ThrownByCode Stranger() => new("System.InvalidOperationException", "The node doesn't stand where it should.");
 }

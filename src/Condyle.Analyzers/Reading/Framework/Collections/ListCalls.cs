@@ -3,8 +3,6 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>Lists: what they hold, and what is put in and taken out.</summary>
 internal static class ListCalls
 {
-    private const int ItemsMovedInAStep = 512;
-
     /// <summary>The types that have a list's members, or some of them.</summary>
     public static readonly IReadOnlyList<string> Types =
     [
@@ -96,7 +94,7 @@ internal static class ListCalls
     /// <summary>A change for which items have to move up or down.</summary>
     private static object? Move(ListValue own, Invocation call, Action<List<object?>> change)
     {
-        call.Machine.Budget.Spend(own.Count / ItemsMovedInAStep);
+        call.Machine.Budget.Spend(own.Count / Sequences.ItemsMovedInAStep);
         return Change(own, change);
     }
 

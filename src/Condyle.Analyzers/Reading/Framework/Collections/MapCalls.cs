@@ -71,7 +71,7 @@ internal static class MapCalls
         type.Asks("GetValueOrDefault", (own, call) => own.TryGet(Key(call, own, 1), out var value) ? value : call.Count > 2 ? call[2] : call.Default(1));
         type.Asks("get_Keys", (own, call) => new ViewValue(own.TypeName + ".KeyCollection", own, () => own.Keys, key => own.TryGet(key, out _)));
         type.Asks("get_Values", (own, call) => new ViewValue(own.TypeName + ".ValueCollection", own, () => own.Values, value => own.Values.Contains(value, call.Machine.Equality)));
-        type.Asks("CopyTo", (own, call) => Arrays.CopyTo([.. own.Items()], call));
+        type.Asks("CopyTo", (own, call) => Arrays.CopyTo(own.Now(), call));
     }
 
     public static void Change<T>(TypeMembers<T> type)

@@ -16,7 +16,7 @@ internal static class SetCalls
             set.Asks("get_IsEmpty", (own, _) => own.Count == 0);
             set.Asks("Contains", (own, call) => own.Has(Key(own, call)));
             set.Asks("TryGetValue", TryGet);
-            set.Asks("CopyTo", (own, call) => Arrays.CopyTo([.. own.Items()], call));
+            set.Asks("CopyTo", (own, call) => Arrays.CopyTo(own.Now(), call));
             SetQuestions.Register(set, own => own.Table.Entries().Select(entry => entry.Key), (own, item) => own.Has(item), own => own.Table.Rule);
             if (type is not (ImmutableNames.HashSet or ImmutableNames.FrozenSet))
                 Change(set);
@@ -124,7 +124,7 @@ internal static class SetCalls
             return Each(call, item => _ = !isUnion && own.Remove(item) || own.Add(item));
         }
 
-        var (added, going) = (new HashSet<int>(), new List<int>());
+        var (added, going) = (new HashSet<int>(), new SortedSet<int>());
         foreach (var item in SetQuestions.Other(call))
         {
             var place = own.Table.Find(item);
@@ -133,14 +133,14 @@ internal static class SetCalls
                 own.Add(item);
                 added.Add(own.Table.Find(item));
             }
-            else if (!added.Contains(place) && !going.Contains(place))
+            else if (!added.Contains(place))
             {
                 going.Add(place);
             }
         }
 
-        going.Sort();
-        going.ForEach(own.Table.RemoveAt);
+        foreach (var place in going)
+            own.Table.RemoveAt(place);
         return null;
     }
 }

@@ -109,7 +109,7 @@ internal static class SortedCalls
     {
         if (ReferenceEquals(call[1], own))
             return null;
-        var kept = SetQuestions.Other(call).Select(own.Find).Where(place => place >= 0).ToList();
+        var kept = new HashSet<int>(SetQuestions.Other(call).Select(own.Find).Where(place => place >= 0));
         own.List.Where((_, place) => !kept.Contains(place)).ToList().ForEach(item => own.Remove(item));
         return null;
     }

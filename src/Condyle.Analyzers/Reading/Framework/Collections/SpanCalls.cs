@@ -4,6 +4,7 @@ namespace Condyle.Analyzers.Reading;
 internal static class SpanCalls
 {
     private const string Extensions = "System.MemoryExtensions";
+    private const int ItemsComparedInAStep = 4;
 
     public static void Register()
     {
@@ -12,11 +13,9 @@ internal static class SpanCalls
             FrameworkTable.Add(type, ".ctor", call => call.Count == 1 ? MakeSpan.Of(call[0]) : Slice(call, MakeSpan.Of(call[0])));
             FrameworkTable.Add(type, "op_Implicit", call => MakeSpan.Of(call[0]));
             FrameworkTable.Add(type, "get_Empty", _ => new SpanValue([], 0, 0));
-            FrameworkTable.Add(type, "get_Length", call => Items(call, 0).Count);
-            FrameworkTable.Add(type, "get_IsEmpty", call => Items(call, 0).Count == 0);
-            FrameworkTable.Add(type, "get_Item", call => Items(call, 0) is var items && call.Whole(1) is var at && at >= 0 && at < items.Count
-                ? items[at]
-                : throw new ThrownByCode("System.IndexOutOfRangeException", "The span has no such item."));
+            FrameworkTable.Add(type, "get_Length", call => Length(call));
+            FrameworkTable.Add(type, "get_IsEmpty", call => Length(call) == 0);
+            FrameworkTable.Add(type, "get_Item", call => CellOf(call) is var cell ? ValueCopies.Of(cell.Items[cell.Index]) : null);
             FrameworkTable.Add(type, "Slice", call => Slice(call, call[0]));
             FrameworkTable.Add(type, "ToArray", call => Arrays.Of(Items(call, 0), call.Method.TypeArguments.FirstOrDefault()));
             FrameworkTable.Add(type, "ToString", call => call[0] as TextValue ?? TextOfCharacters(call));
@@ -46,10 +45,15 @@ internal static class SpanCalls
         FrameworkTable.Add(type, "get_Offset", call => call[0] is IStretch own ? own.Start : throw call.Unknown());
         foreach (var name in new[] { ".ctor", "op_Implicit", "Slice", "get_Item", "ToArray", "CopyTo" })
             FrameworkTable.Add(type, name, FrameworkTable.Find("System.Span", name)!);
-        FrameworkTable.Add(type, "set_Item", call => Write(call, at => at == call.Whole(1) ? call[2] : ((IStretch)call[0]!).Now()[at]));
+        FrameworkTable.Add(type, "set_Item", call =>
+        {
+            var cell = CellOf(call);
+            call.Machine.Write(cell.Items, cell.Index, ValueCopies.Of(call[2]));
+            return null;
+        });
         foreach (var owner in new[] { type, "System.Span" })
         {
-            FrameworkTable.Add(owner, "get_Count", call => Items(call, 0).Count);
+            FrameworkTable.Add(owner, "get_Count", call => Length(call));
             FrameworkTable.Add(owner, "Contains", call => FrameworkTable.Find(Extensions, "Contains")!.Run(call));
             FrameworkTable.Add(owner, "IndexOf", call => FrameworkTable.Find(Extensions, "IndexOf")!.Run(call));
         }
@@ -86,6 +90,7 @@ internal static class SpanCalls
         {
             var several = Enumerable.Range(1, call.Count - 1).Where(at => call.Parameter(at)?.PlainName != "IEqualityComparer").SelectMany(at => IsSpan(call, at) ? Items(call, at) : [call.Key(at)]).ToList();
             var items = Items(call, 0);
+            call.Machine.Budget.Spend(items.Count * (1 + several.Count) / ItemsComparedInAStep);
             var places = Enumerable.Range(0, items.Count).Where(at => several.Exists(item => Rule(call).Equals(item, items[at])) == isOneOf).ToList();
             return answer(places.Count == 0 ? -1 : isLast ? places[places.Count - 1] : places[0]);
         });
@@ -124,6 +129,10 @@ internal static class SpanCalls
         return Sequences.ListOf(call[index] ?? new SpanValue([], 0, 0), call.Machine) ?? throw call.Unknown();
     }
 
+    private static int Length(Invocation call) => PartOf.CountOf(call[0]) ?? throw call.Unknown();
+
+    private static Cell CellOf(Invocation call) => Elements.CellOf(call[0], call[1]) ?? throw call.Unknown();
+
     private static List<object?> Wanted(Invocation call) => IsSpan(call, 1) ? Items(call, 1) : [call.Key(1)];
 
     private static int Find(Invocation call, IEqualityComparer<object?> rule, List<object?> part, bool isLast = false)
@@ -135,7 +144,7 @@ internal static class SpanCalls
 
     private static bool IsAt(List<object?> items, int at, List<object?> part, IEqualityComparer<object?> rule)
     {
-        Budget.Current.Spend(1 + (part.Count / 4));
+        Budget.Current.Spend(1 + (part.Count / ItemsComparedInAStep));
         return at >= 0 && at + part.Count <= items.Count && part.Select((item, i) => rule.Equals(Keys.Known(items[at + i]), Keys.Known(item))).All(same => same);
     }
 

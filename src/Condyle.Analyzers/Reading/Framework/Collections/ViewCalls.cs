@@ -14,8 +14,8 @@ internal static class ViewCalls
             {
                 var view = new TypeMembers<ViewValue>(type + part);
                 view.Asks("Contains", (own, call) => own.Has(call.Key(1)) ?? throw call.Unknown());
-                view.Asks("get_Item", (own, call) => own.Items().ElementAt(Making.Place(call.Whole(1), own.Count)));
-                view.Asks("IndexOf", (own, call) => Searching.IndexOf([.. own.Items()], call, 0, own.Count));
+                view.Asks("get_Item", (own, call) => own.At(Making.Place(call.Whole(1), own.Count)));
+                view.Asks("IndexOf", (own, call) => Searching.IndexOf(own.Now(), call, 0, own.Count));
                 view.Asks("get_IsReadOnly", (_, _) => true);
             }
         }

@@ -3,6 +3,7 @@ namespace Condyle.Analyzers.Reading;
 /// <summary><c>Split</c>, with all its kinds of separators, a greatest count, and options.</summary>
 internal static class StringSplits
 {
+    private const int CharactersComparedInAStep = 64;
     private const int RemovesEmpty = 1;
     private const int Trims = 2;
 
@@ -24,6 +25,7 @@ internal static class StringSplits
         if (count < 0)
             throw new ThrownByCode("System.ArgumentOutOfRangeException", "A text can't be split into a negative number of parts.");
         var separators = SeparatorsOf(call);
+        call.Machine.Budget.Spend(text.Length * (1 + ((call[1] as IStretch)?.Length ?? 0)) / CharactersComparedInAStep);
         return new ArrayValue([.. Parts(text, separators, count ?? int.MaxValue, options).Select(TextValue.Plain)]);
     }
 

@@ -48,6 +48,13 @@ internal abstract class CollectionValue(string typeName) : ICollectionValue, IFr
     /// <summary>Becomes what another one holds.</summary>
     protected abstract void Take(CollectionValue other);
 
+    /// <summary>What it holds now.</summary>
+    public IReadOnlyList<object?> Now()
+    {
+        Budget.Current.Make(Count);
+        return [.. Items()];
+    }
+
     /// <summary>An enumeration, which fails when the collection changes.</summary>
     public IEnumerator<object?> GetEnumerator() => Enumerate(Version);
 

@@ -63,6 +63,7 @@ internal sealed class HeapValue(IComparer<object?> order) : CollectionValue(Heap
 
     public (object? Element, object? Priority)? Remove(object? element, IEqualityComparer<object?> equality)
     {
+        Budget.Current.Spend(Count);
         var place = nodes.FindIndex(node => equality.Equals(element, node.Element));
         if (place < 0)
             return null;

@@ -17,11 +17,19 @@ internal sealed class LinkedListValue() : CollectionValue(LinkedListValue.Type)
 
     public NodeValue? NodeAt(int place) => place >= 0 && place < Nodes.Count ? Nodes[place] : null;
 
+    /// <summary>The place of a node.</summary>
+    public int PlaceOf(NodeValue node)
+    {
+        Budget.Current.Spend(Count / Sequences.ItemsMovedInAStep);
+        return Nodes.IndexOf(node);
+    }
+
     public void Insert(int place, NodeValue node)
     {
         if (Count >= Limits.Items)
             throw new ReadingStopped($"a collection has more than {Limits.Items} items");
         Budget.Current.Make(1);
+        Budget.Current.Spend(Count / Sequences.ItemsMovedInAStep);
         node.List = this;
         Nodes.Insert(place, node);
         Version++;
@@ -29,6 +37,7 @@ internal sealed class LinkedListValue() : CollectionValue(LinkedListValue.Type)
 
     public void Remove(NodeValue node)
     {
+        Budget.Current.Spend(Count / Sequences.ItemsMovedInAStep);
         node.List = null;
         Nodes.Remove(node);
         Version++;

@@ -28,7 +28,11 @@ internal sealed class ViewValue(string typeName, CollectionValue of, Func<IEnume
 
     public override bool IsIndexed => of is SortedMapValue { TypeName: SortedMapValue.SortedList };
 
-    public override object? At(int place) => Items().ElementAt(place);
+    public override object? At(int place)
+    {
+        Budget.Current.Spend(place / Sequences.ItemsMovedInAStep);
+        return Items().ElementAt(place);
+    }
 
     public override IEnumerable<object?> Items() => items();
 
