@@ -7,6 +7,9 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>What one path through a definition found: the model, and where its parts came from.</summary>
 internal sealed record ReadPath(RigModel Model, PlaceTable Places, CallRecords Calls)
 {
+    /// <summary>Whether it stopped before the code was at its end: what follows may use the same texts and handles.</summary>
+    public bool EndsEarly { get; init; }
+
     /// <summary>What the rules say of the model, once they were asked.</summary>
     public IReadOnlyList<Finding> Findings { get; init; } = [];
 }

@@ -102,7 +102,7 @@ internal static class RigReader
             machine.Draft.Record(new AllTouched());
         }
 
-        return new ReadPath(RigModel.Of(machine.Draft.Log, machine.Budget.Cancellation), machine.Places, machine.Calls);
+        return new ReadPath(RigModel.Of(machine.Draft.Log, machine.Budget.Cancellation), machine.Places, machine.Calls) { EndsEarly = stop is { IsFailure: false } };
     }
 
     private static ObjectValue New(Machine machine, INamedTypeSymbol definition)

@@ -17,7 +17,7 @@ internal sealed class ReadingSession
     private readonly ConcurrentDictionary<ISymbol, Once<ReadingResult>> readings = new(SymbolEqualityComparer.Default);
     private readonly ConcurrentDictionary<SyntaxTree, FileReadings> files = new();
     private readonly Lazy<Conventions> conventions;
-    private readonly Lazy<Dictionary<string, SyntaxTree>> trees;
+    private readonly Lazy<Dictionary<string, SyntaxTree?>> trees;
 
     /// <param name="compilation">What is read.</param>
     /// <param name="definition">The interface of a rig definition.</param>
@@ -35,11 +35,14 @@ internal sealed class ReadingSession
     }
 
     /// <summary>The findings that lie in one file.</summary>
-    public IReadOnlyList<PlannedFinding> FindingsIn(SyntaxTree tree, CancellationToken cancellation) =>
-        RepairPlanner.Plan(ReadingsOf(tree, cancellation), path => ReadingsOf(path, cancellation), cancellation);
+    public IReadOnlyList<PlannedFinding> FindingsIn(SyntaxTree tree, CancellationToken cancellation)
+    {
+        var found = RepairPlanner.Plan(ReadingsOf(tree, cancellation), path => ReadingsOf(path, cancellation), cancellation);
+        return found.Count > 0 && trees.Value[tree.FilePath] is null ? [] : found;
+    }
 
     private FileReadings? ReadingsOf(string path, CancellationToken cancellation) =>
-        trees.Value.TryGetValue(path, out var tree) && !GeneratedCode.Includes(tree, compilation, cancellation) ? ReadingsOf(tree, cancellation) : null;
+        trees.Value.TryGetValue(path, out var file) && file is { } tree && !GeneratedCode.Includes(tree, compilation, cancellation) ? ReadingsOf(tree, cancellation) : null;
 
     private FileReadings ReadingsOf(SyntaxTree tree, CancellationToken cancellation)
     {
@@ -80,11 +83,12 @@ internal sealed class ReadingSession
 
     private Program NewProgram(CancellationToken cancellation) => new(compilation, cache, models, cancellation);
 
-    private static Dictionary<string, SyntaxTree> TreesByPath(Compilation compilation)
+    // A place is told by its file's path: where two files have the same, which of them is meant isn't known.
+    private static Dictionary<string, SyntaxTree?> TreesByPath(Compilation compilation)
     {
-        var byPath = new Dictionary<string, SyntaxTree>();
+        var byPath = new Dictionary<string, SyntaxTree?>();
         foreach (var tree in compilation.SyntaxTrees)
-            byPath[tree.FilePath] = tree;
+            byPath[tree.FilePath] = byPath.ContainsKey(tree.FilePath) ? null : tree;
         return byPath;
     }
 

@@ -127,6 +127,16 @@ public class LimitTests
         reading.FindsTheSlip();
     }
 
+    /// <summary>What wasn't read may use the same text for something that is right as it is.</summary>
+    [Fact]
+    public void A_slip_before_the_stop_is_shown_but_not_repaired()
+    {
+        var reading = BoundedReading.Of("while (true) { } rig.Control(\"crate\");");
+
+        reading.FindsTheSlip();
+        Assert.All(reading.Found, finding => Assert.Empty(finding.Repairs));
+    }
+
     [Fact]
     public void A_rig_without_end() => BoundedReading.Of("while (true) rig.Control(\"c\");").StopsAt("rig.Control(\"c\");", LongRig);
 }

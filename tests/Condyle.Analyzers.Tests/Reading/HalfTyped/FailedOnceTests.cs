@@ -27,9 +27,16 @@ public class FailedOnceTests
     [InlineData("rig.Control(Name);", "private const string Name $\"= {Arm}_root\";")]
     public Task A_rig(string body, string members) => IsSurvived(Oracle.Rig(body, members));
 
-    private static async Task IsSurvived(string source)
+    [Fact]
+    public Task Files_that_have_no_path_of_their_own() => IsSurvived(
+        ("", Oracle.Rig("rig.Group(\"crate\"); Helper.Say(rig); while (true) { }")),
+        ("", Oracle.Usings + "static class Helper { public static void Say(RigDraft rig) { } }"));
+
+    private static Task IsSurvived(string source) => IsSurvived(("rig.cs", source));
+
+    private static async Task IsSurvived(params (string Path, string Source)[] files)
     {
-        var wrong = await Survival.WhatIsWrongWith(CompiledCode.Compile(("rig.cs", source)));
+        var wrong = await Survival.WhatIsWrongWith(CompiledCode.Compile(files));
 
         Assert.True(wrong is null, wrong);
     }

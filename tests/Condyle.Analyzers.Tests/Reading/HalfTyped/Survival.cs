@@ -35,7 +35,7 @@ internal static class Survival
             return $"{found.Id} lies outside its file";
         if (found.AdditionalLocations.Any(related => related.SourceTree is not { } other || !compilation.ContainsSyntaxTree(other) || related.SourceSpan.End > other.Length))
             return $"{found.Id} is related to a place outside all files";
-        var lengths = compilation.SyntaxTrees.ToDictionary(file => file.FilePath, file => file.Length);
+        var lengths = compilation.SyntaxTrees.ToLookup(file => file.FilePath, file => file.Length).ToDictionary(same => same.Key, same => same.Min());
         return RepairProperties.Read(found.Properties).SelectMany(repair => repair.Edits).Any(edit => !lengths.TryGetValue(edit.Path, out var length) || edit.Span.End > length)
             ? $"{found.Id} would be repaired outside all files"
             : null;
