@@ -99,9 +99,9 @@ internal static class Elements
         // The characters of a text can be looked at as a span's, and never written.
         if (array is TextValue text && text.TryKnown(out var characters))
         {
-            return Arithmetic.AsIndex(indices[0], characters.Length) is not { } at ? null
-                : at >= 0 && at < characters.Length ? new Cell([characters[at]], 0)
-                : throw new ThrownByCode("System.IndexOutOfRangeException", $"There is no character {at} in a text of {characters.Length}.");
+            return Arithmetic.AsIndex(indices[0], characters.Length) is not { } character ? null
+                : character >= 0 && character < characters.Length ? new Cell([characters[character]], 0)
+                : throw new ThrownByCode("System.IndexOutOfRangeException", $"There is no character {character} in a text of {characters.Length}.");
         }
 
         if (array is not IStretch known)
