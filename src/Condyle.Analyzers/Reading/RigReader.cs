@@ -7,18 +7,18 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>Reads a rig definition, or a helper that no definition reaches, path by path.</summary>
 internal static class RigReader
 {
-    public static ReadingResult ReadDefinition(INamedTypeSymbol definition, IMethodSymbol define, Program program, Conventions conventions, Budget budget) =>
-        Read(definition.Name, define, program, conventions, budget, machine =>
+    public static ReadingResult ReadDefinition(RigEntry definition, Program program, Conventions conventions, Budget budget) =>
+        Read(definition.Name, definition.Define, program, conventions, budget, machine =>
         {
             var self = New(machine, definition);
-            var body = machine.Program.BodyFor(self.Type, TypeKeys.MethodOf(define)) ?? machine.Program.BodyOf(define);
+            var body = machine.Program.BodyFor(self.Type, definition.Define) ?? machine.Program.BodyOf(definition.Define);
             if (body is not null)
                 machine.Call(body, self, [machine.Draft]);
         });
 
     /// <summary>Reads a method with parameters of which only the types are known: what it finds holds for every caller.</summary>
     public static ReadingResult ReadHelper(IMethodSymbol helper, Program program, Conventions conventions, Budget budget) =>
-        Read(helper.Name, helper, program, conventions, budget, machine =>
+        Read(helper.Name, TypeKeys.MethodOf(helper), program, conventions, budget, machine =>
         {
             var body = machine.Program.BodyOf(helper);
             object? self = helper.IsStatic ? null : new OpenValue(TypeKeys.Of(helper.ContainingType));
@@ -27,10 +27,10 @@ internal static class RigReader
                 machine.Call(body, self, [.. arguments.Select((value, index) => helper.Parameters[index].RefKind is RefKind.Ref or RefKind.Out ? new Cell([value], 0) : value)]);
         });
 
-    private static ReadingResult Read(string name, IMethodSymbol entry, Program program, Conventions conventions, Budget budget, Action<Machine> run) =>
+    private static ReadingResult Read(string name, MethodRef entry, Program program, Conventions conventions, Budget budget, Action<Machine> run) =>
         budget.Run(() => new ReadingResult(name, Paths(entry, program, conventions, budget, run), [.. program.Source.Files], [.. program.Source.Methods]));
 
-    private static List<ReadPath> Paths(IMethodSymbol entry, Program program, Conventions conventions, Budget budget, Action<Machine> run)
+    private static List<ReadPath> Paths(MethodRef entry, Program program, Conventions conventions, Budget budget, Action<Machine> run)
     {
         var paths = new List<ReadPath>();
         var decisions = new Decisions();
@@ -91,12 +91,11 @@ internal static class RigReader
     private static string WhereIn(Exception unexpected) =>
         unexpected.StackTrace?.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Contains(typeof(RigReader).Namespace!)) ?? "an unknown place";
 
-    private static ReadPath Finish(Machine machine, Stop? stop, IMethodSymbol entry)
+    private static ReadPath Finish(Machine machine, Stop? stop, MethodRef entry)
     {
         if (stop is not null)
         {
-            var location = entry.Locations[0];
-            var at = stop.At ?? new Origin(location.SourceTree?.FilePath ?? "", location.SourceSpan);
+            var at = stop.At ?? machine.Program.PlaceOf(entry);
             machine.Draft.Log.Scope = 0;
             machine.Draft.Record(new Gap(machine.Places.At(at), stop.Reason, stop.IsFailure));
             machine.Draft.Record(new AllTouched());
@@ -105,19 +104,15 @@ internal static class RigReader
         return new ReadPath(RigModel.Of(machine.Draft.Log, machine.Budget.Cancellation), machine.Places, machine.Calls) { EndsEarly = stop is { IsFailure: false } };
     }
 
-    private static ObjectValue New(Machine machine, INamedTypeSymbol definition)
+    private static ObjectValue New(Machine machine, RigEntry definition)
     {
-        var type = machine.Program.TypeOf(TypeKeys.IdOf(definition)) ?? throw new ReadingStopped($"the type '{definition.Name}' has no source");
-        machine.Use(TypeKeys.Of(definition));
+        var type = machine.Program.TypeOf(definition.Id) ?? throw new ReadingStopped($"the type '{definition.Name}' has no source");
+        machine.Use(definition.Type);
         var self = type.New(machine);
-        var constructor = definition.InstanceConstructors.OrderBy(candidate => candidate.Parameters.Length).FirstOrDefault(candidate => !IsCopy(candidate, definition));
-        if (constructor is not null && machine.Program.BodyOf(constructor) is { } body)
-            machine.Call(body, self, [.. constructor.Parameters.Select(parameter => Opens.Of(TypeKeys.Of(parameter.Type), machine, canFork: true))]);
+        if (definition.Constructor is { } constructor && machine.Program.BodyOf(constructor) is { } body)
+            machine.Call(body, self, [.. constructor.Parameters.Select(parameter => Opens.Of(parameter, machine, canFork: true))]);
         return self;
     }
-
-    private static bool IsCopy(IMethodSymbol constructor, INamedTypeSymbol type) =>
-        type.IsRecord && constructor.Parameters.Length == 1 && SymbolEqualityComparer.Default.Equals(constructor.Parameters[0].Type, type);
 
     private sealed record Stop(string Reason, bool IsFailure, Origin? At);
 }

@@ -14,10 +14,9 @@ internal sealed class ReadingSession
     private readonly RigDeclarations declarations;
     private readonly TreeReach reach;
     private readonly CodeCache cache = new();
-    private readonly ConcurrentDictionary<ISymbol, Once<ReadingResult>> readings = new(SymbolEqualityComparer.Default);
+    private readonly ConcurrentDictionary<string, Once<ReadingResult>> readings = new();
     private readonly ConcurrentDictionary<SyntaxTree, FileReadings> files = new();
     private readonly Lazy<Conventions> conventions;
-    private readonly Lazy<Dictionary<string, SyntaxTree?>> trees;
 
     /// <param name="compilation">What is read.</param>
     /// <param name="definition">The interface of a rig definition.</param>
@@ -28,30 +27,29 @@ internal sealed class ReadingSession
         this.compilation = compilation;
         this.isLive = isLive;
         this.models = models;
-        declarations = new RigDeclarations(definition, models);
+        declarations = new RigDeclarations(definition, models, FactsOf);
         reach = new TreeReach(compilation);
         conventions = new(() => ConventionsOf(compilation.Assembly));
-        trees = new(() => TreesByPath(compilation));
     }
 
     /// <summary>The findings that lie in one file.</summary>
     public IReadOnlyList<PlannedFinding> FindingsIn(SyntaxTree tree, CancellationToken cancellation)
     {
         var found = RepairPlanner.Plan(ReadingsOf(tree, cancellation), path => ReadingsOf(path, cancellation), cancellation);
-        return found.Count > 0 && trees.Value[tree.FilePath] is null ? [] : found;
+        return found.Count > 0 && cache.TreeAt(tree.FilePath, compilation) is null ? [] : found;
     }
 
     private FileReadings? ReadingsOf(string path, CancellationToken cancellation) =>
-        trees.Value.TryGetValue(path, out var file) && file is { } tree && !GeneratedCode.Includes(tree, compilation, cancellation) ? ReadingsOf(tree, cancellation) : null;
+        cache.TreeAt(path, compilation) is { } tree && !GeneratedCode.Includes(tree, compilation, cancellation) ? ReadingsOf(tree, cancellation) : null;
 
     private FileReadings ReadingsOf(SyntaxTree tree, CancellationToken cancellation)
     {
         if (files.TryGetValue(tree, out var known))
             return known;
-        var own = declarations.DefinitionsIn(tree, cancellation);
+        var own = declarations.DefinitionsIn(tree, cancellation).Select(entry => (entry, tree)).ToList();
         // A definition in parts may lie here and there.
-        var others = reach.Reaching(tree, cancellation).SelectMany(other => declarations.DefinitionsIn(other, cancellation))
-            .Where(other => !own.Contains(other, SymbolEqualityComparer.Default)).Distinct<INamedTypeSymbol>(SymbolEqualityComparer.Default);
+        var seen = new HashSet<string>(own.Select(one => one.entry.Id));
+        var others = reach.Reaching(tree, cancellation).SelectMany(other => declarations.DefinitionsIn(other, cancellation).Select(entry => (entry, other))).Where(one => seen.Add(one.entry.Id));
         // One more tells that there are too many.
         var some = (isLive ? others.Take(Limits.LiveDefinitionsForAHelper + 1) : others).ToList();
         var sawAll = !isLive || some.Count <= Limits.LiveDefinitionsForAHelper;
@@ -59,38 +57,31 @@ internal sealed class ReadingSession
         if (sawAll && declarations.HelpersIn(tree, cancellation) is { Count: > 0 } helpers)
         {
             var reached = new HashSet<string>(results.SelectMany(result => result.Methods));
-            results.AddRange(helpers.Where(helper => !reached.Contains(Ids.Of(helper) ?? "")).Select(helper => ReadHelper(helper, cancellation)));
+            results.AddRange(helpers.Where(helper => !reached.Contains(Ids.Of(helper) ?? "")).Select(helper => ReadHelper(helper, tree, cancellation)));
         }
 
         return files.GetOrAdd(tree, new FileReadings(tree, results, sawAll, models));
     }
 
-    private List<ReadingResult> ReadDefinitions(IReadOnlyList<INamedTypeSymbol> types, CancellationToken cancellation)
+    private List<ReadingResult> ReadDefinitions(IReadOnlyList<(RigEntry Entry, SyntaxTree Tree)> definitions, CancellationToken cancellation)
     {
         // Where another file is having some of them read, the rest comes first.
-        foreach (var type in types)
-            ReadingOf(type).TryGet(() => ReadDefinition(type, cancellation));
-        return [.. types.Select(type => ReadingOf(type).Get(() => ReadDefinition(type, cancellation), cancellation))];
+        foreach (var (entry, tree) in definitions)
+            ReadingOf(entry.Id).TryGet(() => ReadDefinition(entry, tree, cancellation));
+        return [.. definitions.Select(one => ReadingOf(one.Entry.Id).Get(() => ReadDefinition(one.Entry, one.Tree, cancellation), cancellation))];
     }
 
-    private ReadingResult ReadDefinition(INamedTypeSymbol type, CancellationToken cancellation) =>
-        RigReader.ReadDefinition(type, declarations.DefineOf(type), NewProgram(cancellation), conventions.Value, new Budget(cancellation)).Checked(conventions.Value, cancellation);
+    private ReadingResult ReadDefinition(RigEntry entry, SyntaxTree tree, CancellationToken cancellation) =>
+        RigReader.ReadDefinition(entry, NewProgram(tree, cancellation), conventions.Value, new Budget(cancellation)).Checked(conventions.Value, cancellation);
 
-    private ReadingResult ReadHelper(IMethodSymbol helper, CancellationToken cancellation) => ReadingOf(helper).Get(
-        () => RigReader.ReadHelper(helper, NewProgram(cancellation), conventions.Value, new Budget(cancellation)).Checked(conventions.Value, cancellation), cancellation);
+    private ReadingResult ReadHelper(IMethodSymbol helper, SyntaxTree tree, CancellationToken cancellation) => ReadingOf(Ids.Of(helper) ?? helper.Name).Get(
+        () => RigReader.ReadHelper(helper, NewProgram(tree, cancellation), conventions.Value, new Budget(cancellation)).Checked(conventions.Value, cancellation), cancellation);
 
-    private Once<ReadingResult> ReadingOf(ISymbol read) => readings.GetOrAdd(read, static _ => new Once<ReadingResult>());
+    private Once<ReadingResult> ReadingOf(string id) => readings.GetOrAdd(id, static _ => new Once<ReadingResult>());
 
-    private Program NewProgram(CancellationToken cancellation) => new(compilation, cache, models, cancellation);
+    private Program NewProgram(SyntaxTree tree, CancellationToken cancellation) => new(compilation, cache, models, cancellation, FactsOf(tree));
 
-    // A place is told by its file's path: where two files have the same, which of them is meant isn't known.
-    private static Dictionary<string, SyntaxTree?> TreesByPath(Compilation compilation)
-    {
-        var byPath = new Dictionary<string, SyntaxTree?>();
-        foreach (var tree in compilation.SyntaxTrees)
-            byPath[tree.FilePath] = byPath.ContainsKey(tree.FilePath) ? null : tree;
-        return byPath;
-    }
+    private DeclaredFacts FactsOf(SyntaxTree tree) => cache.For(tree, compilation).Facts;
 
     private static Conventions ConventionsOf(IAssemblySymbol assembly)
     {

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Condyle.Analyzers.Reading;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -7,24 +6,15 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 namespace Condyle.Analyzers.Reporting;
 
 /// <summary>Which rig definitions, and which methods that can say something about a rig, the files of a compilation declare.</summary>
-internal sealed class RigDeclarations(INamedTypeSymbol definition, Func<SyntaxTree, SemanticModel> models)
+internal sealed class RigDeclarations(INamedTypeSymbol definition, Func<SyntaxTree, SemanticModel> models, Func<SyntaxTree, DeclaredFacts> factsOf)
 {
-    private readonly ConcurrentDictionary<SyntaxTree, IReadOnlyList<INamedTypeSymbol>> definitions = new();
-
-    public IReadOnlyList<INamedTypeSymbol> DefinitionsIn(SyntaxTree tree, CancellationToken cancellation)
-    {
-        if (definitions.TryGetValue(tree, out var known))
-            return known;
-        var found = new List<INamedTypeSymbol>();
-        foreach (var declaration in TypesIn(tree, cancellation).Where(declaration => declaration.BaseList is not null))
-        {
-            if (models(tree).GetDeclaredSymbol(declaration, cancellation) is { IsAbstract: false, TypeKind: TypeKind.Class or TypeKind.Struct } type
-                && IsDefinition(type) && !found.Contains(type, SymbolEqualityComparer.Default))
-                found.Add(type);
-        }
-
-        return definitions.GetOrAdd(tree, found);
-    }
+    public IReadOnlyList<RigEntry> DefinitionsIn(SyntaxTree tree, CancellationToken cancellation) =>
+        factsOf(tree).Of("definitions", tree.FilePath, () => (IReadOnlyList<RigEntry>)[.. TypesIn(tree, cancellation)
+            .Where(declaration => declaration.BaseList is not null)
+            .Select(declaration => models(tree).GetDeclaredSymbol(declaration, cancellation))
+            .Where(type => type is { IsAbstract: false, TypeKind: TypeKind.Class or TypeKind.Struct } && IsDefinition(type))
+            .Distinct<INamedTypeSymbol?>(SymbolEqualityComparer.Default)
+            .Select(type => RigEntry.Of(type!, DefineOf(type!)))]);
 
     /// <summary>The methods that are handed a draft or a handle.</summary>
     public IReadOnlyList<IMethodSymbol> HelpersIn(SyntaxTree tree, CancellationToken cancellation)
@@ -42,8 +32,7 @@ internal sealed class RigDeclarations(INamedTypeSymbol definition, Func<SyntaxTr
         return found;
     }
 
-    /// <summary>The method of a definition that says its rig.</summary>
-    public IMethodSymbol DefineOf(INamedTypeSymbol type)
+    private IMethodSymbol DefineOf(INamedTypeSymbol type)
     {
         var contract = definition.GetMembers("Define").OfType<IMethodSymbol>().First();
         return type.FindImplementationForInterfaceMember(contract) as IMethodSymbol ?? contract;

@@ -40,7 +40,7 @@ internal static class Oracle
         var definition = compilation.GetTypeByMetadataName(type)!;
         var contract = compilation.GetTypeByMetadataName("Condyle.IRigDefinition")!.GetMembers("Define").OfType<IMethodSymbol>().Single();
         var define = (IMethodSymbol)definition.FindImplementationForInterfaceMember(contract)!;
-        return RigReader.ReadDefinition(definition, define, ProgramOf(compilation), Conventions.Default, new Budget(CancellationToken.None)).Checked(Conventions.Default, CancellationToken.None);
+        return RigReader.ReadDefinition(RigEntry.Of(definition, define), ProgramOf(compilation), Conventions.Default, new Budget(CancellationToken.None)).Checked(Conventions.Default, CancellationToken.None);
     }
 
     public static Condyle.Analyzers.Reading.Program ProgramOf(Compilation compilation)

@@ -47,7 +47,7 @@ internal static class Growth
         yield return ("reading", () => ReadAnew(compilation));
 
         var (definition, define) = Definitions.In(compilation).Single();
-        var model = RigReader.ReadDefinition(definition, define, ProgramOf(compilation), Conventions.Default, new Budget(CancellationToken.None)).Paths.Single().Model;
+        var model = RigReader.ReadDefinition(RigEntry.Of(definition, define), ProgramOf(compilation), Conventions.Default, new Budget(CancellationToken.None)).Paths.Single().Model;
         var draft = new RigDraft(Conventions.Default, new ProgramPlaces());
         rig.Load().Define(draft);
         yield return ("folding the model", Repeated(() => RigModel.Of(draft.Log)));
@@ -69,7 +69,7 @@ internal static class Growth
         var bound = BoundAnew(compilation);
         var (definition, define) = Definitions.In(bound).Single();
         var program = ProgramOf(bound);
-        return () => RigReader.ReadDefinition(definition, define, program, Conventions.Default, new Budget(CancellationToken.None));
+        return () => RigReader.ReadDefinition(RigEntry.Of(definition, define), program, Conventions.Default, new Budget(CancellationToken.None));
     }
 
     private static Action ReportAnew(CSharpCompilation compilation)

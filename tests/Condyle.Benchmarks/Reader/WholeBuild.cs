@@ -39,7 +39,7 @@ internal static class WholeBuild
         foreach (var (definition, define) in Definitions.In(compilation))
         {
             var program = new Analyzers.Reading.Program(compilation, cache, models, CancellationToken.None);
-            RigReader.ReadDefinition(definition, define, program, Conventions.Default, new Budget(CancellationToken.None));
+            RigReader.ReadDefinition(RigEntry.Of(definition, define), program, Conventions.Default, new Budget(CancellationToken.None));
         }
     };
 

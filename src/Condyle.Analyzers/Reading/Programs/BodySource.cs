@@ -5,7 +5,7 @@ using Microsoft.CodeAnalysis.Operations;
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>Binds and lowers the bodies of one compilation's methods, and keeps them with their file.</summary>
-internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<SyntaxTree, SemanticModel> models, CancellationToken cancellation)
+internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<SyntaxTree, SemanticModel> models, Func<string, ISymbol?> find, CancellationToken cancellation)
 {
     /// <summary>The files whose code was asked for.</summary>
     public HashSet<string> Files { get; } = [];
@@ -17,39 +17,47 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
     public static IMethodSymbol? PrimaryConstructorOf(INamedTypeSymbol type) => type.InstanceConstructors.FirstOrDefault(constructor =>
         constructor.DeclaringSyntaxReferences.Any(reference => reference.GetSyntax() is TypeDeclarationSyntax { ParameterList: not null }));
 
-    public CodeBody? Of(IMethodSymbol method)
+    /// <summary>Where a method's code stands; none when its source isn't part of the compilation.</summary>
+    public BodyPlace? PlaceOf(IMethodSymbol method)
     {
-        Budget.Current.Ask();
         method = Members.Implementation(method);
-        var id = Ids.Of(method) ?? method.Name;
         var tree = method.DeclaringSyntaxReferences.FirstOrDefault()?.SyntaxTree ?? method.ContainingType.DeclaringSyntaxReferences.FirstOrDefault()?.SyntaxTree;
-        if (tree is null || !compilation.ContainsSyntaxTree(tree) || method.IsAbstract || method.IsExtern)
-            return null;
-        Files.Add(tree.FilePath);
-        Methods.Add(id);
-        return method.MethodKind == MethodKind.Constructor
-            ? cache.For(tree, compilation).Get("new " + id, compilation, () => Constructor(method, tree))
-            : cache.For(tree, compilation).Get(id, compilation, () => Lower(method, tree));
+        return tree is null || !compilation.ContainsSyntaxTree(tree) || method.IsAbstract || method.IsExtern
+            ? null
+            : new BodyPlace(method.MethodKind == MethodKind.Constructor ? BodyKind.Constructor : BodyKind.Method, Ids.Of(method) ?? method.Name, tree);
     }
 
-    /// <summary>What runs before the first use of a type: its static initialisers in order, then its static constructor.</summary>
-    public IReadOnlyList<CodeBody> StaticInitialisersOf(INamedTypeSymbol type)
+    /// <summary>Where that stands which runs before the first use of a type: its static initialisers in order, then its static constructor.</summary>
+    public static IReadOnlyList<BodyPlace> StaticPlacesOf(INamedTypeSymbol type)
     {
-        var bodies = new List<CodeBody>();
-        foreach (var part in type.DeclaringSyntaxReferences)
-        {
-            bodies.Add(cache.For(part.SyntaxTree, compilation).Get($"static {TypeKeys.IdOf(type)} {part.Span.Start}", compilation, () =>
-                Lowerer.LowerInitialisers(part.SyntaxTree.FilePath, null, Initialisers(part.GetSyntax(cancellation) as TypeDeclarationSyntax, isStatic: true)))!);
-        }
-
+        var places = type.DeclaringSyntaxReferences.Select((part, index) => new BodyPlace(BodyKind.StaticInitialisers, TypeKeys.IdOf(type), part.SyntaxTree, index)).ToList();
         foreach (var constructor in type.StaticConstructors.Where(constructor => !constructor.IsImplicitlyDeclared))
         {
             if (constructor.DeclaringSyntaxReferences.FirstOrDefault()?.SyntaxTree is { } tree)
-                bodies.Add(cache.For(tree, compilation).Get(".cctor " + TypeKeys.IdOf(type), compilation, () => Lower(constructor, tree) ?? new CodeBody(constructor.Name, tree.FilePath))!);
+                places.Add(new BodyPlace(BodyKind.StaticConstructor, Ids.Of(constructor) ?? constructor.Name, tree));
         }
 
-        return bodies;
+        return places;
     }
+
+    public CodeBody? Of(BodyPlace place)
+    {
+        Budget.Current.Ask();
+        if (place.TreeIn(compilation, cache) is not { } tree)
+            return null;
+        Files.Add(tree.FilePath);
+        Methods.Add(place.Id);
+        return cache.For(tree, compilation).Get(place, compilation, () => Lower(place, tree));
+    }
+
+    private CodeBody? Lower(BodyPlace place, SyntaxTree tree) => find(place.Id) switch
+    {
+        INamedTypeSymbol type => Lowerer.LowerInitialisers(
+            tree.FilePath, null, Initialisers(type.DeclaringSyntaxReferences[place.Part].GetSyntax(cancellation) as TypeDeclarationSyntax, isStatic: true)),
+        IMethodSymbol method when place.Kind == BodyKind.Constructor => Constructor(Members.Implementation(method), tree),
+        IMethodSymbol method => Lower(Members.Implementation(method), tree),
+        _ => null,
+    };
 
     private IOperation? OperationOf(SyntaxNode code) => CodeNesting.TooDeepIn(code) is { } deep
         ? throw new ReadingStopped($"code lies more than {Limits.SyntaxDepth} deep inside itself", new Origin(deep.SyntaxTree.FilePath, deep.Span))

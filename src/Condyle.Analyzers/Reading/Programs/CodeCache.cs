@@ -12,6 +12,7 @@ internal sealed class CodeCache
 {
     private static readonly ConditionalWeakTable<SyntaxTree, TreeCode> Kept = new();
     private readonly ConditionalWeakTable<Compilation, Declarations> declarations = new();
+    private readonly ConditionalWeakTable<Compilation, Dictionary<string, SyntaxTree?>> trees = new();
 
     public TreeCode For(SyntaxTree tree, Compilation compilation)
     {
@@ -23,25 +24,40 @@ internal sealed class CodeCache
         return Kept.GetValue(tree, _ => new TreeCode(elsewhere));
     }
 
+    /// <summary>The file at a path; none where several have the same.</summary>
+    public SyntaxTree? TreeAt(string path, Compilation compilation) => trees.GetValue(compilation, ByPath).TryGetValue(path, out var tree) ? tree : null;
+
+    // A place is told by its file's path: where two files have the same, which of them is meant isn't known.
+    private static Dictionary<string, SyntaxTree?> ByPath(Compilation compilation)
+    {
+        var byPath = new Dictionary<string, SyntaxTree?>();
+        foreach (var tree in compilation.SyntaxTrees)
+            byPath[tree.FilePath] = byPath.ContainsKey(tree.FilePath) ? null : tree;
+        return byPath;
+    }
+
     /// <summary>The lowered bodies of one file.</summary>
     internal sealed class TreeCode(ulong elsewhere)
     {
-        private readonly Dictionary<string, CodeBody?> bodies = [];
+        private readonly Dictionary<(BodyKind, string, int), CodeBody?> bodies = [];
 
         public ulong Elsewhere { get; } = elsewhere;
 
-        public CodeBody? Get(string id, Compilation compilation, Func<CodeBody?> lower)
+        /// <summary>What readings that start from this file have asked about all that is declared.</summary>
+        public DeclaredFacts Facts { get; } = new();
+
+        public CodeBody? Get(BodyPlace place, Compilation compilation, Func<CodeBody?> lower)
         {
             lock (bodies)
             {
-                if (bodies.TryGetValue(id, out var known) && known?.Fits(compilation) != false)
+                if (bodies.TryGetValue(place.Key, out var known) && known?.Fits(compilation) != false)
                     return known;
             }
 
             // Lowering may take long and may be cancelled, so it is done outside the lock; two that do it get the same code.
             var body = lower();
             lock (bodies)
-                bodies[id] = body;
+                bodies[place.Key] = body;
             return body;
         }
     }

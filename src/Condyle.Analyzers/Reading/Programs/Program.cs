@@ -3,47 +3,83 @@ using Microsoft.CodeAnalysis;
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>The code of one compilation as a reading asks for it: bodies by method, layouts by type. All by id, so that code needs no symbols.</summary>
-internal sealed class Program(Compilation compilation, CodeCache cache, Func<SyntaxTree, SemanticModel> models, CancellationToken cancellation)
+/// <param name="compilation">The compilation.</param>
+/// <param name="cache">Keeps lowered bodies.</param>
+/// <param name="models">Gives the model of a file.</param>
+/// <param name="cancellation">Stops the reading.</param>
+/// <param name="facts">What is known of the declarations already.</param>
+internal sealed class Program(Compilation compilation, CodeCache cache, Func<SyntaxTree, SemanticModel> models, CancellationToken cancellation, DeclaredFacts? facts = null)
 {
+    // A reading asks for some things at each call, so it has them at hand.
     private readonly Dictionary<string, ISymbol?> symbols = [];
     private readonly Dictionary<string, UserType?> types = [];
     private readonly Dictionary<string, UserType> statics = [];
     private readonly Dictionary<string, CodeBody?> bodies = [];
     private readonly Dictionary<(string, string), CodeBody?> dispatched = [];
-    private readonly Dictionary<(string, string), bool> subtypes = [];
-    private readonly Dictionary<string, CodeBody?> equals = [];
+    private readonly Dictionary<string, bool> constructed = [];
+    private readonly DeclaredFacts facts = facts ?? new DeclaredFacts();
+    private BodySource? source;
     private TypeRelations? relations;
 
-    public BodySource Source { get; } = new(compilation, cache, models, cancellation);
+    public BodySource Source => source ??= new(compilation, cache, models, Find, cancellation);
 
     public TypeRelations Relations => relations ??= new TypeRelations(compilation, Find);
 
     /// <summary>The code of a method; none when its source isn't part of the compilation.</summary>
-    public CodeBody? BodyOf(MethodRef method) => BodyOf(method.Id, () => Find(method.Id) as IMethodSymbol);
-
-    public CodeBody? BodyOf(IMethodSymbol method) => BodyOf(Ids.Of(method.OriginalDefinition) ?? method.Name, () => method.OriginalDefinition);
-
-    private CodeBody? BodyOf(string id, Func<IMethodSymbol?> symbol)
+    public CodeBody? BodyOf(MethodRef method)
     {
-        if (!bodies.TryGetValue(id, out var body))
-            bodies[id] = body = symbol() is { } method ? Source.Of(method) : null;
+        if (!bodies.TryGetValue(method.Id, out var body))
+            bodies[method.Id] = body = Body("body", method.Id, "", () => Find(method.Id) as IMethodSymbol);
         return body;
     }
+
+    public CodeBody? BodyOf(IMethodSymbol method)
+    {
+        var id = Ids.Of(method.OriginalDefinition) ?? method.Name;
+        if (!bodies.TryGetValue(id, out var body))
+            bodies[id] = body = Body("body", id, "", () => method);
+        return body;
+    }
+
+    /// <summary>Where a method is declared.</summary>
+    public Origin PlaceOf(MethodRef method) => Find(method.Id)?.Locations[0] is { SourceTree: { } tree } location ? new Origin(tree.FilePath, location.SourceSpan) : new Origin("", default);
 
     /// <summary>The code that a call of a virtual or interface method runs on an object of a type.</summary>
     public CodeBody? BodyFor(UserType type, MethodRef method)
     {
         if (!dispatched.TryGetValue((type.Id, method.Id), out var body))
-            dispatched[(type.Id, method.Id)] = body = Find(type.Id) is INamedTypeSymbol own && Find(method.Id) is IMethodSymbol called && Dispatch.Find(own, called) is { } target ? BodyOf(target) : null;
+        {
+            dispatched[(type.Id, method.Id)] = body = Body("override", type.Id, method.Id, () =>
+                Find(type.Id) is INamedTypeSymbol own && Find(method.Id) is IMethodSymbol called ? Dispatch.Find(own, called) : null);
+        }
+
         return body;
     }
+
+    // The answer is kept where the method's id leads back to it, since that is how the next compilation finds it.
+    private CodeBody? Body(string question, string about, string with, Func<IMethodSymbol?> find)
+    {
+        var place = facts.Of(question, about, with, () => find() is { } method ? PlaceOf(method.OriginalDefinition) : null, place => place is null || IsFound(place));
+        return place is null ? null : Source.Of(place);
+    }
+
+    private BodyPlace? PlaceOf(IMethodSymbol method)
+    {
+        if (Source.PlaceOf(method) is not { } place)
+            return null;
+        if (!symbols.ContainsKey(place.Id))
+            symbols[place.Id] = method;
+        return place;
+    }
+
+    private bool IsFound(BodyPlace place) => SymbolEqualityComparer.Default.Equals(Ids.Find(place.Id, compilation), Find(place.Id));
 
     public UserType? TypeOf(string id)
     {
         if (id.StartsWith("anonymous ", StringComparison.Ordinal))
             return AnonymousType(id);
         if (!types.TryGetValue(id, out var type))
-            types[id] = type = IsRead(id) && Find(id) is INamedTypeSymbol symbol ? Layouts.Of(symbol, id) : null;
+            types[id] = type = facts.Of("type", id, () => IsRead(id) && Find(id) is INamedTypeSymbol symbol ? Layouts.Of(symbol, id) : null);
         return type;
     }
 
@@ -61,33 +97,34 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     public UserType StaticsOf(string id)
     {
         if (!statics.TryGetValue(id, out var type))
-            statics[id] = type = Find(id) is INamedTypeSymbol symbol ? Layouts.StaticsOf(symbol, id) : new UserType(id, [], [], false, false);
+            statics[id] = type = facts.Of("statics", id, () => Find(id) is INamedTypeSymbol symbol ? Layouts.StaticsOf(symbol, id) : new UserType(id, [], [], false, false));
         return type;
     }
 
     /// <summary>Whether a type's source is part of the compilation.</summary>
-    public bool IsRead(string id) => Find(id) is { } symbol && SymbolEqualityComparer.Default.Equals(symbol.ContainingAssembly, compilation.Assembly);
+    public bool IsRead(string id) => facts.Of("read", id, () => Find(id) is { } symbol && SymbolEqualityComparer.Default.Equals(symbol.ContainingAssembly, compilation.Assembly));
 
     /// <summary>The code of a type's constructor without parameters.</summary>
-    public CodeBody? PlainConstructorOf(string id) => (Find(id) as INamedTypeSymbol)?.InstanceConstructors.FirstOrDefault(constructor => constructor.Parameters.IsEmpty) is { } constructor ? BodyOf(constructor) : null;
+    public CodeBody? PlainConstructorOf(string id) =>
+        Body("plain constructor", id, "", () => (Find(id) as INamedTypeSymbol)?.InstanceConstructors.FirstOrDefault(constructor => constructor.Parameters.IsEmpty));
 
     /// <summary>The ids of a type's parameters.</summary>
-    public IReadOnlyList<string> ParametersOf(string id) => Find(id) is INamedTypeSymbol type ? [.. TypeKeys.ParametersOf(type)] : [];
+    public IReadOnlyList<string> ParametersOf(string id) =>
+        facts.Of("parameters", id, () => (IReadOnlyList<string>)(Find(id) is INamedTypeSymbol type ? [.. TypeKeys.ParametersOf(type)] : []));
 
-    public bool HasStaticConstructor(string id) => Find(id) is INamedTypeSymbol type && type.StaticConstructors.Any(constructor => !constructor.IsImplicitlyDeclared);
-
-    public IReadOnlyList<CodeBody> StaticInitialisersOf(string id) => IsRead(id) && Find(id) is INamedTypeSymbol symbol ? Source.StaticInitialisersOf(symbol) : [];
-
-    public bool IsOfType(string id, string wanted)
+    public bool HasStaticConstructor(string id)
     {
-        if (!subtypes.TryGetValue((id, wanted), out var known))
-        {
-            known = Find(id) is INamedTypeSymbol own && Dispatch.BasesOf(own).Any(candidate => TypeKeys.IdOf(candidate) == wanted || candidate.ToDisplayString(SymbolDisplayFormat.CSharpErrorMessageFormat) == wanted);
-            subtypes[(id, wanted)] = known;
-        }
-
-        return known;
+        if (!constructed.TryGetValue(id, out var has))
+            constructed[id] = has = facts.Of("static constructor", id, () => Find(id) is INamedTypeSymbol type && type.StaticConstructors.Any(constructor => !constructor.IsImplicitlyDeclared));
+        return has;
     }
+
+    /// <summary>What runs before the first use of a type: its static initialisers in order, then its static constructor.</summary>
+    public IEnumerable<CodeBody> StaticInitialisersOf(string id) =>
+        facts.Of("initialisers", id, () => IsRead(id) && Find(id) is INamedTypeSymbol symbol ? BodySource.StaticPlacesOf(symbol) : []).Select(Source.Of).OfType<CodeBody>();
+
+    public bool IsOfType(string id, string wanted) => facts.Of("is", id, wanted, () =>
+        Find(id) is INamedTypeSymbol own && Dispatch.BasesOf(own).Any(candidate => TypeKeys.IdOf(candidate) == wanted || candidate.ToDisplayString(SymbolDisplayFormat.CSharpErrorMessageFormat) == wanted));
 
     /// <summary>Whether an exception's type is another one or derives from it.</summary>
     public bool IsException(string thrown, string caught)
@@ -99,12 +136,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     }
 
     /// <summary>The user's own code that tells whether an object equals another value.</summary>
-    public CodeBody? EqualsOf(UserType type)
-    {
-        if (!equals.TryGetValue(type.Id, out var body))
-            equals[type.Id] = body = Find(type.Id) is INamedTypeSymbol symbol && OwnEquals(symbol) is { } method ? BodyOf(method) : null;
-        return body;
-    }
+    public CodeBody? EqualsOf(UserType type) => Body("equals", type.Id, "", () => Find(type.Id) is INamedTypeSymbol symbol ? OwnEquals(symbol) : null);
 
     private static IMethodSymbol? OwnEquals(INamedTypeSymbol type)
     {

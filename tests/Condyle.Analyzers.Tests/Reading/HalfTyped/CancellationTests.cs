@@ -76,7 +76,7 @@ public class CancellationTests(ITestOutputHelper output)
         private readonly CodeCache cache = new();
 
         public ReadingResult Read(CountingBudget budget) => RigReader.ReadDefinition(
-            Type, Define, new(Compilation, cache, tree => Compilation.GetSemanticModel(tree), budget.Cancellation), Conventions.Default, budget);
+            RigEntry.Of(Type, Define), new(Compilation, cache, tree => Compilation.GetSemanticModel(tree), budget.Cancellation), Conventions.Default, budget);
     }
 
     /// <summary>Is cancelled just after it was asked for the n-th time, which is the worst moment.</summary>
