@@ -21,4 +21,64 @@ public class FailedOnceTests
         try { rig.Control($"{default(Control)}"); } catch (InvalidOperationException) { rig.Control("unmade"); }
         rig.Control($"{default(Control) == (new Control[1])[0]}{new List<Control> { default }.Contains(default)}");
         """);
+
+    [Fact] // 130, 201, 259
+    public void A_collection_of_the_users_own_says_itself_what_is_at_its_end_and_in_a_stretch() => Oracle.Agrees(
+        """
+        var rope = new Rope { 1, 2, 3 };
+        rope[^1] = 9;
+        rope[^1] += 2;
+        rig.Control($"{rope[^1]}{rope[1..].Length}{rope[..^1][^1]}");
+        if (rope is [var first, .. var rest, 11])
+            rig.Control($"{first}{rest.Length}");
+        rig.Control($"{rope is [_, _]}{rope is [1, ..]}");
+        try { _ = new Rope()[^1]; } catch (ArgumentOutOfRangeException) { rig.Control("none"); }
+        """,
+        """
+        private sealed class Rope : System.Collections.IEnumerable
+        {
+            private readonly List<int> items = [];
+            public int Length => items.Count;
+            public int this[int index] { get => items[index]; set => items[index] = value; }
+            public void Add(int item) => items.Add(item);
+            public Rope Slice(int start, int length) { var part = new Rope(); for (var i = start; i < start + length; i++) part.Add(items[i]); return part; }
+            public System.Collections.IEnumerator GetEnumerator() => items.GetEnumerator();
+        }
+        """);
+
+    [Fact] // 244
+    public void A_structure_that_a_property_gives_is_a_copy() => Oracle.Agrees(
+        """
+        var holder = new Holder();
+        holder.Property.Step(); holder.Property.Step();
+        holder.Field.Step();
+        holder.ReadOnly.Step();
+        holder.Deep.Inner.Step();
+        rig.Control($"{holder.Property.Steps}{holder.Field.Steps}{holder.ReadOnly.Steps}{holder.Deep.Inner.Steps}");
+        foreach (var counter in new[] { new Counter { Steps = 1 } }) { counter.Step(); rig.Control($"each {counter.Steps}"); }
+        void In(in Counter counter) { counter.Step(); rig.Control($"in {counter.Steps}"); }
+        In(holder.Field);
+        var list = new List<Counter> { new() }; list[0].Step();
+        var array = new[] { new Counter() }; array[0].Step();
+        ref readonly var fixedOne = ref array[0]; fixedOne.Step();
+        rig.Control($"{list[0].Steps}{array[0].Steps}");
+        """,
+        """
+        private struct Counter { public int Steps; public void Step() => Steps++; }
+        private struct Pair { public Counter Inner; }
+        private sealed class Holder { public Counter Property { get; set; } public Counter Field; public readonly Counter ReadOnly; public Pair Deep; }
+        """);
+
+    [Fact] // 243
+    public void An_index_is_refused_as_each_collection_does() => Oracle.Agrees(
+        """
+        string Try(Func<object?> get) { try { return $"{get()}"; } catch (IndexOutOfRangeException) { return "index"; } catch (ArgumentOutOfRangeException) { return "range"; } catch (ArgumentException) { return "argument"; } }
+        var array = new[] { 1, 2 }; var list = new List<int> { 1, 2 }; var text = "ab"; var fixedArray = System.Collections.Immutable.ImmutableArray.Create(1, 2); IReadOnlyList<int> view = array;
+        rig.Control($"{Try(() => array[^3])}{Try(() => list[^3])}{Try(() => text[^3])}{Try(() => fixedArray[^3])}{Try(() => fixedArray[2])}{Try(() => view[2])}");
+        rig.Control($"{Try(() => array[1..3])}{Try(() => list[1..3])}{Try(() => text[1..3])}{Try(() => array[2..1])}{Try(() => list[2..1])}{Try(() => text[2..1])}{Try(() => fixedArray[1..3])}");
+        rig.Control($"{Try(() => array.AsSpan()[2])}{Try(() => array.AsSpan()[1..3].Length)}{Try(() => array.AsSpan()[^3])}{Try(() => list[..^3])}");
+        """);
+
+    [Fact] // 108, 28
+    public void Unsigned_numbers_are_shifted_and_written() => Oracle.Agrees("""rig.Control($"{5u >>> 1}{ulong.MaxValue >>> 60}{-3:G}{uint.MaxValue:G}");""");
 }

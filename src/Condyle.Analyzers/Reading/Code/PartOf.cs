@@ -29,11 +29,12 @@ internal sealed class PartOf(TypeKey type) : Instruction
         if (CountOf(whole) is not { } count)
             return null;
         if (part is not RangeValue range)
-            return Arithmetic.AsIndex(part, count) is { } at ? Item(whole!, Checked(at, count - 1)) : null;
-        var start = Checked(range.Start.Of(count), count);
-        var taken = Checked(range.End.Of(count), count) - start;
-        if (taken < 0)
-            throw OutOfRange();
+            return Arithmetic.AsIndex(part, count) is { } at ? Item(whole!, at, count) : null;
+        var start = range.Start.Of(count);
+        var taken = range.End.Of(count) - start;
+        if (start < 0 || taken < 0 || (start + taken > count && whole is not ListValue { TypeName: not ImmutableNames.Array }))
+            throw Making.OutOfRange();
+        Making.Stretch(start, taken, count);
         Budget.Current.Make(taken);
         return whole switch
         {
@@ -44,16 +45,13 @@ internal sealed class PartOf(TypeKey type) : Instruction
         };
     }
 
-    private static object? Item(object whole, int at) => whole switch
+    private static object? Item(object whole, int at, int count) => whole switch
     {
+        ListValue list => list.List[ListCalls.Place(list, at)],
+        _ when at < 0 || at >= count => throw Making.OutOfArray(),
         IStretch items => items.Items[items.Start + at],
-        ListValue list => list.List[at],
         _ => whole.ToString()![at],
     };
-
-    private static int Checked(int index, int most) => index >= 0 && index <= most ? index : throw OutOfRange();
-
-    private static ThrownByCode OutOfRange() => new("System.ArgumentOutOfRangeException", "There is no such item.");
 }
 
 /// <summary>Puts the number of items of what lies on the stack in its place.</summary>
@@ -64,6 +62,28 @@ internal sealed class CountOf : Instruction
         var whole = frame.Pop();
         machine.Calls.Observe(whole);
         frame.Push(PartOf.CountOf(whole) is { } count ? count : new OpenValue(new TypeKey("int", TypeShape.Int32)));
+    }
+}
+
+/// <summary>Turns an index below a number of items into the index from the start.</summary>
+internal sealed class OffsetIn : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var (count, part) = (frame.Pop(), frame.Pop());
+        frame.Push(count is int items && Arithmetic.AsIndex(part, items) is { } at ? at : new OpenValue(new TypeKey("int", TypeShape.Int32)));
+    }
+}
+
+/// <summary>Turns a range below a number of items into its start and its length.</summary>
+internal sealed class StretchIn : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var (count, part) = (frame.Pop(), frame.Pop());
+        var known = part is RangeValue range && count is int items ? (Start: range.Start.Of(items), End: range.End.Of(items)) : ((int Start, int End)?)null;
+        frame.Push(known is { } stretch ? stretch.Start : new OpenValue(new TypeKey("int", TypeShape.Int32)));
+        frame.Push(known is { } ends ? ends.End - ends.Start : new OpenValue(new TypeKey("int", TypeShape.Int32)));
     }
 }
 

@@ -115,6 +115,8 @@ internal static class Arithmetic
         (BinaryOperatorKind.RightShift, ulong value) => value >> by,
         (BinaryOperatorKind.UnsignedRightShift, int value) => value >>> by,
         (BinaryOperatorKind.UnsignedRightShift, long value) => value >>> by,
+        (BinaryOperatorKind.UnsignedRightShift, uint value) => value >>> by,
+        (BinaryOperatorKind.UnsignedRightShift, ulong value) => value >>> by,
         _ => null,
     };
 

@@ -152,29 +152,6 @@ internal sealed partial class Lowerer
         _ => null,
     };
 
-    // An array's, a span's or a list's item counted from the end: what it has is asked once.
-    private Target ImplicitTarget(IImplicitIndexerReferenceOperation indexed)
-    {
-        var (whole, index) = (Temporary(), Temporary());
-        return new Target(
-            () => { Hold(indexed.Instance, whole); Hold(indexed.Argument, index); },
-            () => { Operands(); Emit(new PartOf(KeyOf(indexed))); },
-            () =>
-            {
-                var value = Temporary();
-                Emit(new StoreSlot(value));
-                Operands();
-                Emit(new LoadSlot(value));
-                Emit(new StorePart());
-            });
-
-        void Operands()
-        {
-            Emit(new LoadSlot(whole));
-            Emit(new LoadSlot(index));
-        }
-    }
-
     /// <summary>Stores the parts of the tuple on the stack in the targets of a deconstruction.</summary>
     private void Deconstruct(IOperation target) => Inside(target, static (lowerer, here) => lowerer.DeconstructHere(here), leaves: -1);
 }

@@ -42,10 +42,26 @@ internal sealed partial class Lowerer
         }
 
         if (!method.IsStatic)
-            Value(call.Instance);
+            Receiver(call.Instance);
         var arguments = PushArguments(call.Arguments);
         var isBase = call.Instance is IInstanceReferenceOperation && call.Instance.Syntax is BaseExpressionSyntax;
         EmitCall(method, arguments.Count, arguments.Order, call.Syntax, arguments.Sources, isBase, call.ConstrainedToType);
+    }
+
+    /// <summary>Pushes what a method is called on. A structure that can't be changed where it lies is called on a copy.</summary>
+    private void Receiver(IOperation? instance)
+    {
+        Value(instance);
+        var isCopied = instance switch
+        {
+            IPropertyReferenceOperation { Property.RefKind: RefKind.None } => true,
+            IFieldReferenceOperation { Field.IsReadOnly: true } => owner is not IMethodSymbol { MethodKind: MethodKind.Constructor or MethodKind.StaticConstructor },
+            ILocalReferenceOperation { Local.RefKind: RefKind.RefReadOnly } => true,
+            IParameterReferenceOperation { Parameter.RefKind: RefKind.In or RefKind.RefReadOnlyParameter } => true,
+            _ => false,
+        };
+        if (isCopied && instance!.Type is { IsValueType: true, SpecialType: SpecialType.None, TypeKind: not TypeKind.Enum })
+            Emit(new CopyValue());
     }
 
     /// <summary>Pushes arguments in the order of the source; the compiler's file and line are left out.</summary>

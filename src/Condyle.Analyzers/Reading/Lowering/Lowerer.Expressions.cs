@@ -309,11 +309,4 @@ internal sealed partial class Lowerer
             Emit(new PushConstant(new IndexValue(0, FromEnd: true)));
         Emit(new MakeRange());
     }
-
-    private void ImplicitIndex(IImplicitIndexerReferenceOperation indexed)
-    {
-        Value(indexed.Instance);
-        Value(indexed.Argument);
-        Emit(new PartOf(KeyOf(indexed)));
-    }
 }

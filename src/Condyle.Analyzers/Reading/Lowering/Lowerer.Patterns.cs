@@ -178,9 +178,7 @@ internal sealed partial class Lowerer
         Emit(new LoadSlot(subject));
         Emit(new NullTest());
         Emit(new Branch(miss, true, Stops(end)));
-        Emit(new LoadSlot(subject));
-        Emit(new CountOf());
-        Emit(new StoreSlot(count));
+        Count(list.LengthSymbol, subject, count, list.Syntax);
         Emit(new LoadSlot(count));
         Emit(new PushConstant(fixedItems));
         Emit(new BinaryOperator(slice.pattern is null ? BinaryOperatorKind.Equals : BinaryOperatorKind.GreaterThanOrEqual, false, Truth));
@@ -196,9 +194,7 @@ internal sealed partial class Lowerer
             if (inner is null)
                 continue;
             var item = Temporary();
-            Emit(new LoadSlot(subject));
-            Emit(new PushConstant(part));
-            Emit(new PartOf(TypeKeys.Of(inner.InputType)));
+            Part(pattern is ISlicePatternOperation { SliceSymbol: var taken } ? taken : list.IndexerSymbol, subject, () => Emit(new PushConstant(part)), count, TypeKeys.Of(inner.InputType), list.Syntax);
             Emit(new StoreSlot(item));
             Pattern(inner, () => Emit(new LoadSlot(item)), inner.InputType);
             Emit(new Branch(miss, false, Stops(end)));

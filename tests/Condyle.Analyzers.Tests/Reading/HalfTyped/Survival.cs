@@ -12,7 +12,16 @@ internal static class Survival
     {
         var analyzer = new RigAnalyzer();
         var options = new CompilationWithAnalyzersOptions(new AnalyzerOptions([]), onAnalyzerException: null, concurrentAnalysis: false, logAnalyzerExecutionTime: false);
-        var result = await new CompilationWithAnalyzers(compilation, [analyzer], options).GetAnalysisResultAsync(CancellationToken.None);
+        AnalysisResult result;
+        try
+        {
+            result = await new CompilationWithAnalyzers(compilation, [analyzer], options).GetAnalysisResultAsync(CancellationToken.None);
+        }
+        catch (Exception) when (CompilerFailsAlone(compilation))
+        {
+            return null;
+        }
+
         if (result.CompilationDiagnostics.Values.SelectMany(found => found).FirstOrDefault() is { } lost)
             return $"{lost.Id} lies in no file: {lost.GetMessage()}";
         foreach (var (tree, found) in result.SemanticDiagnostics)
@@ -25,6 +34,20 @@ internal static class Survival
         }
 
         return null;
+    }
+
+    /// <summary>Whether the compiler itself fails on the code: it does on some extension blocks that are half typed. Then no analyzer is heard.</summary>
+    private static bool CompilerFailsAlone(Compilation compilation)
+    {
+        try
+        {
+            compilation.Clone().GetDiagnostics();
+            return false;
+        }
+        catch (Exception)
+        {
+            return true;
+        }
     }
 
     private static string? WhatIsWrongWith(Diagnostic found, SyntaxTree tree, Compilation compilation)

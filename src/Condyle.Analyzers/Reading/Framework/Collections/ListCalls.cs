@@ -35,7 +35,7 @@ internal static class ListCalls
         foreach (var name in new[] { "get_Count", "get_Length" })
             list.Asks(name, (own, _) => own.Count);
         list.Asks("get_Capacity", (_, _) => OpenValue.Any);
-        list.Asks("get_Item", (own, call) => own.List[Making.Place(Index(call, own.Count), own.Count)]);
+        list.Asks("get_Item", (own, call) => own.List[Place(own, Index(call, own.Count))]);
         list.Asks("get_IsReadOnly", (own, _) => own.IsFixed);
         list.Asks("GetRange", (own, call) => Range(own, Making.Stretch(call.Whole(1), call.Whole(2), own.Count)));
         list.Asks("Slice", (own, call) => Range(own, call.Count > 2 ? Making.Stretch(call.Whole(1), call.Whole(2), own.Count) : Making.Stretch(call.Whole(1), own.Count - call.Whole(1), own.Count)));
@@ -45,6 +45,10 @@ internal static class ListCalls
         list.Asks("CopyTo", (own, call) => Arrays.CopyTo(own.List, call));
         Searching.Register(list, own => own.List);
     }
+
+    /// <summary>Refuses an index as the type does: an immutable array is an array in that.</summary>
+    public static int Place(ListValue own, int at) =>
+        at >= 0 && at < own.Count ? at : throw (own.TypeName.StartsWith(ImmutableNames.Array, StringComparison.Ordinal) ? Making.OutOfArray() : Making.OutOfRange());
 
     private static void Change(TypeMembers<ListValue> list)
     {

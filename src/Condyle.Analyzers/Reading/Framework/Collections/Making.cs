@@ -38,6 +38,8 @@ internal static class Making
         return null;
     }
 
+    public static ThrownByCode OutOfArray() => new("System.IndexOutOfRangeException", "An array has no such item.");
+
     public static ThrownByCode OutOfRange() => new("System.ArgumentOutOfRangeException", "A collection has no such place.");
 
     /// <summary>A place that has an item.</summary>

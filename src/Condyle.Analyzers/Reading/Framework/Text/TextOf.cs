@@ -131,7 +131,7 @@ internal static class TextOf
         return format is null or "" && text.All(character => character is >= '0' and <= '9') ? TextValue.Plain(text) : TextValue.Open;
     }
 
-    private static bool IsFreeOfCulture(string? format) => string.IsNullOrEmpty(format)
+    private static bool IsFreeOfCulture(string? format) => string.IsNullOrEmpty(format) || format is "G" or "g"
         || (format![0] is 'D' or 'd' or 'X' or 'x' or 'B' or 'b' && format.Skip(1).All(char.IsDigit))
         || format.All(character => character is '0' or '#')
         || format is "F0" or "f0";

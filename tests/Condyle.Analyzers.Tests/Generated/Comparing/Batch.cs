@@ -1,0 +1,77 @@
+using System.Reflection;
+using System.Runtime.Loader;
+using Condyle.Analyzers.Reading;
+using Condyle.Analyzers.Tests.Reading;
+using Condyle.Model;
+using Condyle.Tests.Shared;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+
+namespace Condyle.Analyzers.Tests.Generated;
+
+/// <summary>Programs that are compiled together, as that is faster, and then read and run one by one.</summary>
+internal static class Batch
+{
+    private const string Placeholder = "namespace Rigs.Numbered;";
+
+    public static IReadOnlyList<Outcome> Check(IReadOnlyList<string> sources)
+    {
+        var outcomes = new Outcome?[sources.Count];
+        var compilation = CompiledCode.Compile([.. sources.Select((source, index) => (PathOf(index), source.Replace(Placeholder, $"namespace Rigs.P{index};", StringComparison.Ordinal)))]);
+        var assembly = Load(ref compilation, sources.Count, outcomes);
+        for (var i = 0; i < sources.Count; i++)
+            outcomes[i] ??= Compare(compilation, assembly, $"Rigs.P{i}.TestRig");
+        return outcomes!;
+    }
+
+    /// <summary>Leaves out what doesn't compile, and loads the rest.</summary>
+    private static Assembly Load(ref CSharpCompilation compilation, int count, Outcome?[] outcomes)
+    {
+        using var image = new MemoryStream();
+        var result = compilation.Emit(image);
+        foreach (var errors in result.Diagnostics.Where(found => found.Severity == DiagnosticSeverity.Error).GroupBy(found => found.Location.SourceTree!))
+        {
+            outcomes[Enumerable.Range(0, count).First(index => PathOf(index) == errors.Key.FilePath)] = new Outcome(Verdict.Broken, string.Join("\n", errors));
+            compilation = compilation.RemoveSyntaxTrees(errors.Key);
+        }
+
+        if (!result.Success)
+            return CompiledCode.Load(compilation);
+        image.Position = 0;
+        return new AssemblyLoadContext("rigs", isCollectible: true).LoadFromStream(image);
+    }
+
+    private static string PathOf(int index) => $"p{index}.cs";
+
+    private static Outcome Compare(Compilation compilation, Assembly assembly, string type)
+    {
+        Condyle.Rig ran;
+        try
+        {
+            ran = Condyle.Rig.Examine((IRigDefinition)Activator.CreateInstance(assembly.GetType(type)!)!);
+        }
+        catch (Exception thrown)
+        {
+            return new Outcome(Verdict.Broken, $"It throws {thrown}.");
+        }
+
+        var read = Oracle.Read(compilation, type);
+        if (read.Paths.Count != 1)
+            return new Outcome(Verdict.Open, $"It is read in {read.Paths.Count} ways.");
+        var (expected, actual) = (ModelText.Lines(ran.Model, ran.Places.Find), Oracle.Lines(read.Paths[0], compilation));
+        List<string> differences = [.. ModelText.Differences(expected, actual), .. Names(ran.Model, read.Paths[0].Model)];
+        if (differences.Count == 0)
+            return new Outcome(Verdict.Same, "");
+        var details = string.Join("\n", differences.Take(6)) + string.Concat(read.Paths[0].Model.Gaps.Select(gap => $"\ngap: {gap.Reason}"));
+        return new Outcome(LeavesOpen(read.Paths[0], actual) ? Verdict.Open : Verdict.Wrong, details);
+    }
+
+    /// <summary>Names differ as text does, also where they look like numbers that are nearly the same.</summary>
+    private static IEnumerable<string> Names(RigModel ran, RigModel read) => ran.Nodes.Zip(read.Nodes)
+        .Where(pair => pair.First.Name.ToString() != pair.Second.Name.ToString())
+        .Select(pair => $"- {pair.First.Name}\n+ {pair.Second.Name}");
+
+    /// <summary>Whether the reading says that there is something it doesn't know: then it may miss what hangs on that.</summary>
+    private static bool LeavesOpen(ReadPath path, IReadOnlyList<string> lines) =>
+        path.Model.Gaps.Count > 0 || path.Model.Nodes.Any(node => node.Scope != 0) || lines.Any(line => line.Contains(Text.Hole, StringComparison.Ordinal));
+}
