@@ -108,6 +108,73 @@ public class OpenValueTests
         await Findings.In("""var name = "late"; if (Config.Count > 3) { name = "x_group"; throw new InvalidOperationException(); } if (name == "late") rig.Group(name);""", more: Config));
 
     [Fact]
+    public async Task A_function_that_throws_where_an_unknown_is_not_what_it_looks_for_goes_on_with_what_it_returned() => Assert.Equal(
+        ["CDY1001 \"late\""],
+        await Findings.In(
+            """
+            string Find(string word) { if (Config.Count > 3) return word; throw new InvalidOperationException(word); }
+            if (Find("crate") == "crate") rig.Group("late");
+            """,
+            more: Config));
+
+    [Fact]
+    public async Task Where_a_later_part_throws_the_ways_that_have_jumped_over_it_go_on() => Assert.Equal(
+        ["CDY1001 \"late\""],
+        await Findings.In(
+            """
+            var name = "late";
+            foreach (var word in new[] { "a", "b" })
+            {
+                if (Config.Count > 3) break;
+                if (Config.Word == "x") continue;
+                name = "x_group";
+                throw new InvalidOperationException();
+            }
+            rig.Group(name);
+            """,
+            more: Config));
+
+    [Theory]
+    [InlineData("crate_group", "hook_group")]
+    [InlineData("crate_group", "hook", "hook")]
+    [InlineData("crate", "hook_group", "crate")]
+    public async Task What_may_be_thrown_and_caught_further_out_is_read_both_ways(string without, string caught, params string[] flagged) => Assert.Equal(
+        [.. flagged.Select(name => $"CDY1001 \"{name}\"")],
+        await Findings.In(
+            $$"""
+            void Check() { if (Config.Count > 3) return; throw new InvalidOperationException(); }
+            string name;
+            try { Check(); name = "{{without}}"; } catch (InvalidOperationException) { name = "{{caught}}"; }
+            rig.Group(name);
+            """,
+            more: Config));
+
+    [Theory]
+    [InlineData("crate_group", "hook", "hook")]
+    [InlineData("crate", "hook_group", "crate")]
+    public async Task Unknown_code_may_fail_where_that_is_caught(string without, string caught, params string[] flagged) => Assert.Equal(
+        [.. flagged.Select(name => $"CDY1001 \"{name}\"")],
+        await Findings.In(
+            $$"""
+            var name = "{{caught}}";
+            try { System.IO.File.ReadAllText("names.txt"); name = "{{without}}"; } catch (System.IO.IOException) { }
+            rig.Group(name);
+            """));
+
+    [Fact]
+    public async Task Where_a_failure_ends_the_program_all_the_same_nothing_is_read_twice() => Assert.Equal(
+        ["CDY1001 \"crate\""],
+        await Findings.In(
+            """
+            for (var i = 0; i < 40; i++)
+            {
+                try { System.IO.File.ReadAllText("names.txt"); }
+                catch (System.IO.IOException failure) { Console.Error.WriteLine(failure); throw; }
+            }
+            rig.Group("crate");
+            """));
+
+    [Fact]
     public async Task A_loop_left_early_on_an_unknown_leaves_open_what_its_turns_wrote() => Assert.Equal(
         [],
         await Findings.In(

@@ -44,5 +44,8 @@ internal sealed class CodeBody(string name, string path)
 /// <summary>A stretch of code whose exceptions are caught: any, or those of a type. What is left has been left already: final parts that a jump out of it runs.</summary>
 internal sealed record Handler(JumpLabel Start, JumpLabel End, JumpLabel Target, TypeKey? Catches, IReadOnlyList<(JumpLabel Start, JumpLabel End)> Left)
 {
+    /// <summary>Whether it runs a final part or says something and lets the exception go on, whatever happens.</summary>
+    public bool LetsGo { get; init; }
+
     public bool Covers(int position) => position >= Start.Position && position < End.Position && !Left.Any(left => position >= left.Start.Position && position < left.End.Position);
 }

@@ -96,6 +96,3 @@ internal sealed class Frame
         }
         : method;
 }
-
-/// <summary>The state at which a frame became unsure whether it had already gone on to a later position, or returned (−1).</summary>
-internal sealed record Uncertainty(int JournalMark, int OuterScope, int Until);

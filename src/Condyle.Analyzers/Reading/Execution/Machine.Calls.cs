@@ -10,6 +10,7 @@ internal sealed partial class Machine
         if (body is null)
         {
             UnknownCode.Touch(this, self is null ? arguments : [self, .. arguments], new Origin(caller.Body.Path, default), $"'{method.Name}'");
+            MayThrow($"'{method.Name}' may fail");
             if (pushesResult)
                 caller.Push(self is OpenValue && arguments.Length == 0 ? MemberOf(self, method.Id, method.Returns) : Opens.Of(caller.Resolve(method.Returns), this));
             return;

@@ -9,13 +9,6 @@ internal sealed partial class Machine
     /// <summary>Whether what is being read may not happen.</summary>
     public bool IsSpeculating => speculation > 0;
 
-    private enum End
-    {
-        Joined,
-        Returned,
-        Threw,
-    }
-
     /// <summary>Reads both ways that an unknown condition can go, up to where they meet again: the first of the stops, or a later one.</summary>
     public void Both(Frame frame, int first, int second, JumpLabel[] stops)
     {
@@ -23,6 +16,7 @@ internal sealed partial class Machine
         var stack = frame.CopyStack();
         var outer = Draft.Log.Scope;
         var mark = Journal.Mark();
+        var said = Draft.Log.Count;
 
         var a = Try(frame, first, stops, stack);
         var afterA = Journal.Since(mark).Select(entry => entry.Now()).ToList();
@@ -34,21 +28,31 @@ internal sealed partial class Machine
 
         if (a.End == End.Threw || b.End == End.Threw)
         {
-            // A program that goes that way ends with the exception; a rig is only built by the other way.
             if (a.End == b.End)
             {
                 Journal.Release();
                 throw new ThrownByCode("System.Exception", "this code throws whichever way it goes");
             }
 
-            if (b.End == End.Threw)
+            if (IsThrown((a.Thrown ?? b.Thrown)!, frame.Caller))
             {
                 Journal.UndoTo(mark);
-                foreach (var entry in afterA)
-                    PutBack(entry);
+                Calls.Cut(said, Draft.Log.Count);
+                Draft.Log.CutTo(said);
+                GoOn(frame, new Way(End.Joined, a.End == End.Threw ? first : second, null, stack));
+            }
+            else
+            {
+                if (b.End == End.Threw)
+                {
+                    Journal.UndoTo(mark);
+                    foreach (var entry in afterA)
+                        PutBack(entry);
+                }
+
+                GoOn(frame, a.End == End.Threw ? b : a);
             }
 
-            GoOn(frame, a.End == End.Threw ? b : a);
             Journal.Release();
             return;
         }
@@ -68,33 +72,41 @@ internal sealed partial class Machine
         var turn = Turns(() => Try(frame, body, stops, stack, item));
         var exit = stops[1].Position;
         GoOn(frame, new Way(End.Joined, exit, null, stack));
-        if (turn.End == End.Returned)
-            BecomeUncertain(frame, until: -1);
-        else if (turn.End == End.Joined && turn.Position != stops[0].Position && turn.Position != exit)
-            BecomeUncertain(frame, turn.Position);
+        if (turn.Thrown is { } thrown && IsThrown(thrown, frame.Caller))
+            throw thrown;
+        if (turn.End == End.Returned || (turn.End == End.Joined && turn.Position != stops[0].Position && turn.Position != exit))
+            BecomeUncertain(frame, turn);
     }
 
     /// <summary>Runs what may be done any number of times, none included, such as a function that is handed over with items that aren't known.</summary>
-    public void AnyNumberOfTimes(Action once) => Turns(() =>
+    public void AnyNumberOfTimes(Action once)
     {
-        Draft.Log.Scope = ++scopes;
         var running = top;
-        try
+        var thrown = Turns(() =>
         {
-            once();
-        }
-        catch (ThrownByCode)
-        {
-            LastPlace = null;
-        }
-        catch (AnswerIsOpen open)
-        {
-            Lose(Here, open.Message);
-        }
-
-        top = running;
-        return 0;
-    });
+            Draft.Log.Scope = ++scopes;
+            try
+            {
+                once();
+                return null;
+            }
+            catch (ThrownByCode thrown)
+            {
+                return thrown;
+            }
+            catch (AnswerIsOpen open)
+            {
+                Lose(Here, open.Message);
+                return null;
+            }
+            finally
+            {
+                top = running;
+            }
+        });
+        if (thrown is not null && IsThrown(thrown, running))
+            throw thrown;
+    }
 
     // The first turn only shows what a turn writes; what any turn writes is open afterwards.
     private T Turns<T>(Func<T> turn)
@@ -148,12 +160,10 @@ internal sealed partial class Machine
                 ? new Way(End.Returned, -1, frame.Result, stack)
                 : new Way(End.Joined, frame.Position, null, frame.CopyStack());
         }
-        catch (ThrownByCode)
+        catch (ThrownByCode thrown)
         {
             LastPlace = null;
-            if (frame.Uncertain is not null)
-                Settle(frame);
-            return new Way(End.Threw, -1, null, stack);
+            return new Way(End.Threw, -1, null, stack, thrown);
         }
         finally
         {
@@ -181,7 +191,7 @@ internal sealed partial class Machine
             // One way is further on than the other: go on from the nearer one, unsure until the further one is reached.
             var (near, far) = a.End == End.Joined && (b.End == End.Returned || a.Position < b.Position) ? (a, b) : (b, a);
             GoOn(frame, near);
-            BecomeUncertain(frame, far.Position);
+            BecomeUncertain(frame, far);
         }
     }
 
@@ -197,17 +207,15 @@ internal sealed partial class Machine
         frame.Position = way.Position;
     }
 
-    private void BecomeUncertain(Frame frame, int until)
+    private void BecomeUncertain(Frame frame, Way ahead)
     {
-        if (frame.Uncertain is { } already)
+        if (frame.Uncertain is null)
         {
-            if (already.Until >= 0 && (until < 0 || until > already.Until))
-                frame.Uncertain = already with { Until = until };
-            return;
+            frame.Uncertain = new Uncertainty(Journal.Mark(), Draft.Log.Scope);
+            Draft.Log.Scope = ++scopes;
         }
 
-        frame.Uncertain = new Uncertainty(Journal.Mark(), Draft.Log.Scope, until);
-        Draft.Log.Scope = ++scopes;
+        frame.Uncertain.Add(ahead);
     }
 
     private void Settle(Frame frame)
@@ -219,8 +227,29 @@ internal sealed partial class Machine
         Journal.Release();
         Draft.Log.Scope = uncertain.OuterScope;
         frame.Uncertain = null;
-        if (uncertain.Until < 0 && !frame.Body.ReturnsThis)
-            frame.Result = OpenValue.Any;
+        if (!frame.Body.ReturnsThis)
+            frame.Result = uncertain.Results.Aggregate(frame.Result, Merge);
+    }
+
+    // Where it isn't sure that this still runs, and it throws: a rig is only built by the ways that have already gone on.
+    private bool GoesOnWithout(ThrownByCode thrown, Frame frame)
+    {
+        if (frame.Uncertain is not { } uncertain || uncertain.Ahead(frame.Position - 1) is not { } rest || IsThrown(thrown, frame.Caller))
+            return false;
+        Journal.UndoTo(uncertain.JournalMark);
+        top = frame;
+        var way = rest.TakeNearest();
+        while (way.End == End.Returned && rest.HasMore)
+            way = way with { Result = Merge(way.Result, rest.TakeNearest().Result) };
+        frame.Uncertain = rest.HasMore ? rest : null;
+        if (frame.Uncertain is null)
+        {
+            Draft.Log.Scope = uncertain.OuterScope;
+            Journal.Release();
+        }
+
+        GoOn(frame, way);
+        return true;
     }
 
     private static object? Merge(object? a, object? b) => KnownEquality.Same.Equals(a, b) ? a : OpenValue.Any;
@@ -240,7 +269,4 @@ internal sealed partial class Machine
             entry.Collection!.Restore(entry.Snapshot!);
         }
     }
-
-    /// <summary>How one way through the code ended: where, with which result, with what on the stack.</summary>
-    private sealed record Way(End End, int Position, object? Result, object?[] Stack);
 }

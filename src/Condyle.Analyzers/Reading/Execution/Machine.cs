@@ -174,7 +174,7 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
                 while (!frame.IsDone)
                 {
                     var running = top!;
-                    if (running.Uncertain is { } uncertain && uncertain.Until == running.Position)
+                    if (running.Uncertain is { } uncertain && uncertain.MeetsAllAt(running.Position))
                         Settle(running);
                     if (ReferenceEquals(running, frame) && IsAt(stops, running.Position))
                         return;
@@ -219,52 +219,6 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
         if (Draft.Log.Count > Limits.Events)
             throw new ReadingStopped($"the rig says more than {Limits.Events} sentences");
     }
-
-    // Looks for a handler from the running function down to the frame that is being run; past it the exception goes on to whoever runs that.
-    private void Unwind(ThrownByCode thrown, Frame bottom)
-    {
-        for (var frame = top; frame is not null; frame = frame.Caller)
-        {
-            if (Handle(thrown, frame) is { } target)
-            {
-                top = frame;
-                frame.RestoreStack([thrown]);
-                frame.Position = target;
-                return;
-            }
-
-            if (ReferenceEquals(frame, bottom))
-                break;
-            Settle(frame);
-            depth--;
-        }
-
-        top = bottom;
-        bottom.IsDone = true;
-        if (!bottom.IsHeld)
-        {
-            Settle(bottom);
-            depth--;
-        }
-
-        throw thrown;
-    }
-
-    // Where in a frame an exception is handled.
-    private int? Handle(ThrownByCode thrown, Frame frame)
-    {
-        var at = frame.Position - 1;
-        foreach (var handler in frame.Body.Handlers)
-        {
-            if (handler.Covers(at) && Catches(handler, thrown))
-                return handler.Target.Position;
-        }
-
-        return null;
-    }
-
-    private bool Catches(Handler handler, ThrownByCode thrown) =>
-        handler.Catches is null || Program.IsException(thrown.Type, handler.Catches.Id);
 
     /// <summary>Notes that a stretch of code wasn't read, and opens all that it could have changed.</summary>
     public void Lose(Origin at, string reason)

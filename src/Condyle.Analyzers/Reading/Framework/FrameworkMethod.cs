@@ -56,6 +56,7 @@ internal sealed record FrameworkMethod(Func<Invocation, object?> Run)
             }
         }
 
+        machine.MayThrow(open.Message);
         if (!Changes)
             return OpenValue.Any;
         Open(machine, call[0]);

@@ -34,7 +34,7 @@ internal sealed partial class Lowerer
             // Where a filter refuses, the next clause is asked: one handler that tries them in turn.
             var (target, thrown) = (new JumpLabel(), Temporary());
             Mark(target);
-            added.Add(new Handler(start, end, target, null, left));
+            added.Add(new Handler(start, end, target, null, left) { LetsGo = attempt.Catches.All(LetsGo) });
             Emit(new StoreSlot(thrown));
             foreach (var clause in attempt.Catches)
             {
@@ -59,7 +59,7 @@ internal sealed partial class Lowerer
             {
                 var (target, thrown) = (new JumpLabel(), Temporary());
                 Mark(target);
-                added.Add(new Handler(start, end, target, IsEverything(clause.ExceptionType) ? null : TypeKeys.Of(clause.ExceptionType), left));
+                added.Add(new Handler(start, end, target, IsEverything(clause.ExceptionType) ? null : TypeKeys.Of(clause.ExceptionType), left) { LetsGo = LetsGo(clause) });
                 Emit(new StoreSlot(thrown));
                 Clause(clause, thrown, exit, exit);
             }
@@ -85,6 +85,11 @@ internal sealed partial class Lowerer
         caught.Pop();
         Emit(new Jump(exit));
     }
+
+    // Ends with a throw, and nothing leads out of it before.
+    private static bool LetsGo(ICatchClauseOperation clause) =>
+        clause.Handler.Operations.LastOrDefault() is IThrowOperation or IExpressionStatementOperation { Operation: IThrowOperation }
+        && !clause.Handler.Descendants().Any(operation => operation is IReturnOperation or IBranchOperation or IAnonymousFunctionOperation or ILocalFunctionOperation);
 
     private static bool IsEverything(ITypeSymbol? type) => type is null or { SpecialType: SpecialType.System_Object } || TypeKeys.PlainNameOf(type) == "System.Exception";
 
@@ -142,7 +147,7 @@ internal sealed partial class Lowerer
         final();
         Emit(new LoadSlot(thrown));
         Emit(new Throw(null));
-        handlers.Add(new Handler(start, end, target, null, left));
+        handlers.Add(new Handler(start, end, target, null, left) { LetsGo = true });
     }
 
     private List<(JumpLabel Start, JumpLabel End)> OpenStretch()

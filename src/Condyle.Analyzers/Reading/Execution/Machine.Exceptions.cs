@@ -1,0 +1,90 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>
+/// Where what is thrown goes. A program that ends with an exception builds no rig; so where it isn't known whether something is thrown, the way on which
+/// it isn't is the one that counts, unless the exception would be caught: then there is a path for each.
+/// </summary>
+internal sealed partial class Machine
+{
+    /// <summary>Calls code that isn't read, or a method with what it can't know: something may be thrown, which counts where it is caught.</summary>
+    public void MayThrow(string what)
+    {
+        var types = CatchersFrom(top).Select(handler => handler.Catches?.Id ?? "System.Exception").Where(type => !Program.IsRead(type)).Distinct().ToList();
+        if (types.Count > 0 && Take(types.Count + 1) is > 0 and var way)
+            throw new ThrownByCode(types[way - 1], what);
+    }
+
+    // Whether on this path something is thrown that only some way through the code throws.
+    private bool IsThrown(ThrownByCode thrown, Frame? from)
+    {
+        LastPlace = null;
+        return CatchersFrom(from).Any(handler => Catches(handler, thrown)) && Take(2) == 1;
+    }
+
+    private int Take(int choices) =>
+        decisions.Take(choices) is >= 0 and var answer ? answer : throw new ReadingStopped("whether something is thrown that is caught isn't known, and there are too many ways through the code already");
+
+    // From the inside out, up to what catches everything. Who lets the exception go on in the end doesn't matter: the program ends all the same.
+    private static IEnumerable<Handler> CatchersFrom(Frame? from)
+    {
+        for (var frame = from; frame is not null; frame = frame.Caller)
+        {
+            foreach (var handler in frame.Body.Handlers)
+            {
+                if (handler.LetsGo || !handler.Covers(frame.Position - 1))
+                    continue;
+                yield return handler;
+                if (handler.Catches is null)
+                    yield break;
+            }
+        }
+    }
+
+    // Looks for a handler from the running function down to the frame that is being run; past it the exception goes on to whoever runs that.
+    private void Unwind(ThrownByCode thrown, Frame bottom)
+    {
+        for (var frame = top; frame is not null; frame = frame.Caller)
+        {
+            if (Handle(thrown, frame) is { } target)
+            {
+                top = frame;
+                frame.RestoreStack([thrown]);
+                frame.Position = target;
+                return;
+            }
+
+            if (GoesOnWithout(thrown, frame))
+                return;
+            if (ReferenceEquals(frame, bottom))
+                break;
+            Settle(frame);
+            depth--;
+        }
+
+        top = bottom;
+        bottom.IsDone = true;
+        if (!bottom.IsHeld)
+        {
+            Settle(bottom);
+            depth--;
+        }
+
+        throw thrown;
+    }
+
+    // Where in a frame an exception is handled.
+    private int? Handle(ThrownByCode thrown, Frame frame)
+    {
+        var at = frame.Position - 1;
+        foreach (var handler in frame.Body.Handlers)
+        {
+            if (handler.Covers(at) && Catches(handler, thrown))
+                return handler.Target.Position;
+        }
+
+        return null;
+    }
+
+    private bool Catches(Handler handler, ThrownByCode thrown) =>
+        handler.Catches is null || Program.IsException(thrown.Type, handler.Catches.Id);
+}

@@ -1,0 +1,37 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>The state at which a frame became unsure whether it had already gone on to a later position, or returned; and the ways that have.</summary>
+internal sealed class Uncertainty(int journalMark, int outerScope)
+{
+    private readonly List<Way> ahead = [];
+
+    public int JournalMark { get; } = journalMark;
+
+    public int OuterScope { get; } = outerScope;
+
+    /// <summary>The results of the ways that have returned.</summary>
+    public IEnumerable<object?> Results => ahead.Where(way => way.End == End.Returned).Select(way => way.Result);
+
+    public void Add(Way way) => ahead.Add(way);
+
+    /// <summary>Takes in the ways that wait at a position; whether none is left then.</summary>
+    public bool MeetsAllAt(int position) => ahead.RemoveAll(way => way.End == End.Joined && way.Position == position) > 0 && ahead.Count == 0;
+
+    /// <summary>Where the program has gone if not on to a position where it fails: the nearest way ahead, if there is one, and those further on.</summary>
+    public Uncertainty? Ahead(int position)
+    {
+        var rest = new Uncertainty(JournalMark, OuterScope);
+        rest.ahead.AddRange(ahead.Where(way => way.End == End.Returned || way.Position > position).OrderBy(way => way.End == End.Returned ? int.MaxValue : way.Position));
+        return rest.ahead.Count > 0 ? rest : null;
+    }
+
+    /// <summary>The nearest way ahead, which is then no longer one.</summary>
+    public Way TakeNearest()
+    {
+        var nearest = ahead[0];
+        ahead.RemoveAt(0);
+        return nearest;
+    }
+
+    public bool HasMore => ahead.Count > 0;
+}

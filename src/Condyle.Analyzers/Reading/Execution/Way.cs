@@ -1,0 +1,11 @@
+namespace Condyle.Analyzers.Reading;
+
+internal enum End
+{
+    Joined,
+    Returned,
+    Threw,
+}
+
+/// <summary>How one way through the code ended: where, with which result, with what on the stack, or with which exception.</summary>
+internal sealed record Way(End End, int Position, object? Result, object?[] Stack, ThrownByCode? Thrown = null);
