@@ -190,6 +190,38 @@ public class OpenValueTests
             more: Config));
 
     [Fact]
+    public async Task Items_that_an_iterator_may_hand_out_are_open_and_what_it_said_before_is_known() => Assert.Equal(
+        ["CDY1001 \"crate\"", "CDY1001 \"after\""],
+        await Findings.In(
+            """
+            IEnumerable<string> Names()
+            {
+                yield return "crate";
+                if (Config.Count > 3) yield return "hook_group";
+                yield return "rope_group";
+            }
+            foreach (var name in Names()) rig.Group(name);
+            rig.Group("after");
+            """,
+            more: Config));
+
+    [Fact]
+    public async Task What_an_iterator_writes_after_an_item_that_may_be_is_open() => Assert.Equal(
+        [],
+        await Findings.In(
+            """
+            var name = "crate";
+            IEnumerable<int> Turns()
+            {
+                while (Config.Flag && Config.Count > 3) yield return 1;
+                name = "hook";
+            }
+            foreach (var turn in Turns()) if (turn > 0) break;
+            rig.Group(name);
+            """,
+            more: Config));
+
+    [Fact]
     public async Task Unknown_code_opens_what_it_is_handed_and_nothing_else() => Assert.Equal(
         ["CDY2001 other", "CDY1001 \"crate\""],
         await Findings.In(

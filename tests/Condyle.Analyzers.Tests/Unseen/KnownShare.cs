@@ -19,9 +19,9 @@ internal sealed record KnownShare(int Known, int All, IReadOnlyList<string> Wron
         var known = 0;
         foreach (var element in expected)
         {
-            // An element is found again by its name, or in its turn where its name is open.
+            // An element is found again by its name; where that is open by what fits it, the first one in its turn.
             var match = found.Find(candidate => candidate.Kind == element.Kind && Same(candidate.Facts[0], element.Facts[0]))
-                ?? found.Find(candidate => candidate.Kind == element.Kind && IsOpen(candidate.Facts[0]) && Fits(candidate.Facts[0], element.Facts[0]));
+                ?? found.Find(candidate => IsOpen(candidate.Facts[0]) && Fits(candidate, element));
             if (match is null)
                 continue;
             found.Remove(match);
@@ -35,7 +35,7 @@ internal sealed record KnownShare(int Known, int All, IReadOnlyList<string> Wron
             }
         }
 
-        wrong.AddRange(found.Where(extra => !IsDoubtful(extra) && !extra.Facts.Any(IsOpen)).Select(extra => $"{extra.Kind} {extra.Facts[0]} isn't there"));
+        wrong.AddRange(found.Where(extra => !IsDoubtful(extra) && !expected.Exists(element => Fits(extra, element))).Select(extra => $"{extra.Kind} {extra.Facts[0]} isn't there"));
         return new KnownShare(known, expected.Sum(element => element.Facts.Count), wrong);
     }
 
@@ -48,6 +48,9 @@ internal sealed record KnownShare(int Known, int All, IReadOnlyList<string> Wron
 
     private static bool Same(string a, string b) => ModelText.AreEqual(Numbers.Replace(a, ""), Numbers.Replace(b, ""));
 
+    private static bool Fits(ModelElement read, ModelElement run) => read.Kind == run.Kind
+        && read.Facts.Zip(run.Facts, (fact, known) => Same(fact, known) || (IsOpen(fact) && Fits(fact, known))).All(fits => fits);
+
     private static bool Fits(string open, string known) =>
-        Regex.IsMatch(known, "^" + string.Join(".*", open.Split(Text.Hole).Select(Regex.Escape)) + "$", RegexOptions.CultureInvariant | RegexOptions.Singleline);
+        Regex.IsMatch(Numbers.Replace(known, ""), "^" + string.Join(".*", Numbers.Replace(open, "").Split(Text.Hole).Select(Regex.Escape)) + "$", RegexOptions.CultureInvariant | RegexOptions.Singleline);
 }

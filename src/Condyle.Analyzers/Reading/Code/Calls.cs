@@ -151,7 +151,7 @@ internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int 
         }
 
         return body.IsIterator
-            ? new FunctionValue((_, arguments) => new SequenceValue(() => machine.Iterate(() => Start(arguments))))
+            ? new FunctionValue((_, arguments) => new IteratorValue(() => machine.Iterate(() => Start(arguments))))
             : body.IsAsync
             ? new FunctionValue((running, arguments) => TaskValue.Of(() => running.RunToEnd(Start(arguments))))
             : new FunctionValue((running, arguments) => running.RunToEnd(Start(arguments))) { Start = Start, Group = isNamed ? (body, [self, .. shared.Select(pair => pair.Cell)]) : null };

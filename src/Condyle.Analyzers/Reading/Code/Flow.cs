@@ -49,11 +49,13 @@ internal sealed class StartEnumeration(int slot, bool ofPlaces) : Instruction
     {
         var value = frame.Pop();
         var items = ofPlaces ? Sequences.CellsOf(value) : value is OpenSequence ? null : Sequences.Of(value, machine);
-        machine.Write(frame.Slots, slot, items is not null ? new Enumeration(items.GetEnumerator()) : value is OpenSequence ? value : OpenValue.Any);
+        machine.Write(frame.Slots, slot, items is not null ? new Enumeration(value, items.GetEnumerator()) : value is OpenSequence ? value : OpenValue.Any);
     }
 
-    internal sealed class Enumeration(IEnumerator<object?> items)
+    internal sealed class Enumeration(object? of, IEnumerator<object?> items)
     {
+        public object? Of { get; } = of;
+
         public IEnumerator<object?> Items { get; } = items;
     }
 }
@@ -78,7 +80,7 @@ internal sealed class NextItem(int slot, TypeKey itemType, JumpLabel[] stops) : 
             }
             catch (AnswerIsOpen open)
             {
-                machine.Lose(machine.Here, open.Message);
+                Sequences.Lose(items.Of, open, machine);
                 machine.Write(frame.Slots, slot, OpenValue.Any);
             }
         }

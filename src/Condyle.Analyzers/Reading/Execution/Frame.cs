@@ -34,6 +34,9 @@ internal sealed class Frame
     /// <summary>Whether it stopped to hand out an item and goes on when the next one is asked for.</summary>
     public bool HasYielded { get; set; }
 
+    /// <summary>Whether it has come upon an item of which it isn't known whether it is handed out.</summary>
+    public bool HasOpenItems { get; set; }
+
     /// <summary>While an arm of an unknown condition runs, returning only marks the frame as done.</summary>
     public bool IsHeld { get; set; }
 

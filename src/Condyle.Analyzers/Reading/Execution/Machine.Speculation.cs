@@ -63,6 +63,7 @@ internal sealed partial class Machine
             entry.Open(this);
         Meet(frame, a, b);
         Journal.Release();
+        DoubtAfterOpenItems(frame);
     }
 
     /// <summary>Reads a loop of unknown length once for all its turns; the stops begin with the loop's head and its exit.</summary>
@@ -76,6 +77,7 @@ internal sealed partial class Machine
             throw thrown;
         if (turn.End == End.Returned || (turn.End == End.Joined && turn.Position != stops[0].Position && turn.Position != exit))
             BecomeUncertain(frame, turn);
+        DoubtAfterOpenItems(frame);
     }
 
     /// <summary>Runs what may be done any number of times, none included, such as a function that is handed over with items that aren't known.</summary>
@@ -205,6 +207,12 @@ internal sealed partial class Machine
 
         frame.RestoreStack(way.Stack);
         frame.Position = way.Position;
+    }
+
+    private void DoubtAfterOpenItems(Frame frame)
+    {
+        if (frame is { HasOpenItems: true, Uncertain: null, IsDone: false })
+            BecomeUncertain(frame, new Way(End.Returned, -1, null, []));
     }
 
     private void BecomeUncertain(Frame frame, Way ahead)

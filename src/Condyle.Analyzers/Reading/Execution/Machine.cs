@@ -39,7 +39,7 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     public object? Call(CodeBody body, object? self, object?[] arguments, IReadOnlyDictionary<string, TypeKey>? typeArguments = null)
     {
         typeArguments ??= (self as ObjectValue)?.TypeArguments;
-        return body.IsIterator ? new SequenceValue(() => Iterate(() => Enter(body, self, arguments, typeArguments)))
+        return body.IsIterator ? new IteratorValue(() => Iterate(() => Enter(body, self, arguments, typeArguments)))
             : body.IsAsync ? TaskValue.Of(() => RunToEnd(Enter(body, self, arguments, typeArguments)))
             : RunToEnd(Enter(body, self, arguments, typeArguments));
     }
@@ -110,8 +110,13 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     /// <summary>Hands out an item of an iterator.</summary>
     public void Yield(Frame frame, object? item)
     {
-        if (frame.IsHeld)
-            throw new ReadingStopped("whether an iterator hands out an item depends on an unknown condition");
+        if (frame.IsHeld || frame.HasOpenItems)
+        {
+            // Whether there is such an item isn't known, nor whether anybody asks for what comes after it.
+            frame.HasOpenItems = true;
+            return;
+        }
+
         frame.Result = item;
         frame.HasYielded = true;
         frame.IsDone = true;
@@ -133,6 +138,8 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
                 frame.IsDone = false;
                 frame.HasYielded = false;
                 RunToEnd(frame);
+                if (frame.HasOpenItems)
+                    throw new SequenceIsOpen("whether an iterator hands out an item depends on an unknown condition") { HasRun = true };
                 if (!frame.HasYielded)
                     yield break;
                 yield return frame.Result;

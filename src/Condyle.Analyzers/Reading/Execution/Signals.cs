@@ -25,4 +25,8 @@ internal sealed class ReadingStopped(string reason, Origin? at = null) : Excepti
 internal class AnswerIsOpen(string reason) : Exception(reason);
 
 /// <summary>From here on the items of a sequence aren't known, nor which code of the user's runs: whether a query keeps an item depends on something unknown.</summary>
-internal sealed class SequenceIsOpen(string reason) : AnswerIsOpen(reason);
+internal sealed class SequenceIsOpen(string reason) : AnswerIsOpen(reason)
+{
+    /// <summary>Whether the code that makes the items has run all the same.</summary>
+    public bool HasRun { get; init; }
+}

@@ -49,6 +49,7 @@ internal static class FrameworkTable
         StringSplits.Register();
         StringJoins.Register();
         BuilderCalls.Register();
+        ReaderCalls.Register();
         CharCalls.Register();
         ComparerCalls.Register();
     }
@@ -67,6 +68,7 @@ internal static class FrameworkTable
         VectorCalls.Register();
         QuaternionCalls.Register();
         MatrixCalls.Register();
+        ComplexCalls.Register();
     }
 
     private static void Collections()
@@ -84,6 +86,8 @@ internal static class FrameworkTable
         SortedCalls.Register();
         SortedViews.Register();
         ImmutableCalls.Register();
+        OldCollectionCalls.Register();
+        ConcurrentCalls.Register();
         ViewCalls.Register();
         TupleCalls.Register();
         EnumeratorCalls.Register();

@@ -37,11 +37,16 @@ internal static class Sequences
         }
         catch (AnswerIsOpen unknown)
         {
-            // Only where code of the user's makes the items may something have been done that isn't known.
-            if (value is SequenceValue or ObjectValue)
-                machine.Lose(machine.Here, unknown.Message);
+            Lose(value, unknown, machine);
             return null;
         }
+    }
+
+    /// <summary>The items of a value turn out not to be known: only where code of the user's makes them may something have been done that isn't known either.</summary>
+    public static void Lose(object? value, AnswerIsOpen unknown, Machine machine)
+    {
+        if (value is ObjectValue or SequenceValue or EnumeratorValue { RunsCode: true } && !(value is IteratorValue && unknown is SequenceIsOpen { HasRun: true }))
+            machine.Lose(machine.Here, unknown.Message);
     }
 
     public static void AddLimited(List<object?> items, object? item)

@@ -27,3 +27,6 @@ internal class SequenceValue : IItemsValue, IEnumerable<object?>
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 }
+
+/// <summary>What an iterator of the user's hands out.</summary>
+internal sealed class IteratorValue(Func<IEnumerable<object?>> items) : SequenceValue(items);

@@ -6,17 +6,22 @@ internal static class LineCalls
     public static void Register()
     {
         foreach (var (type, isStack) in new[] { (LineValue.Queue, false), (LineValue.Stack, true) })
-        {
-            var line = new TypeMembers<LineValue>(type);
-            line.Makes(call => Make(call, type, isStack));
-            Ask(line);
-            line.Changes(isStack ? "Push" : "Enqueue", (own, call) => Add(own, call[1]));
-            line.Changes(isStack ? "Pop" : "Dequeue", (own, _) => own.Count > 0 ? own.Leave() : throw Empty());
-            line.Changes(isStack ? "TryPop" : "TryDequeue", (own, call) => Try(own, call, own.Leave));
-            line.Resets("Clear", (own, _) => Clear(own));
-            line.Changes("TrimExcess", (_, _) => null);
-            line.Asks("EnsureCapacity", (_, _) => OpenValue.Any);
-        }
+            Register(type, isStack, call => Make(call, type, isStack));
+    }
+
+    /// <summary>The members of one type of queue or stack.</summary>
+    public static TypeMembers<LineValue> Register(string type, bool isStack, Func<Invocation, object?> make)
+    {
+        var line = new TypeMembers<LineValue>(type);
+        line.Makes(make);
+        Ask(line);
+        line.Changes(isStack ? "Push" : "Enqueue", (own, call) => Add(own, call[1]));
+        line.Changes(isStack ? "Pop" : "Dequeue", (own, _) => own.Count > 0 ? own.Leave() : throw Empty());
+        line.Changes(isStack ? "TryPop" : "TryDequeue", (own, call) => Try(own, call, own.Leave));
+        line.Resets("Clear", (own, _) => Clear(own));
+        line.Changes("TrimExcess", (_, _) => null);
+        line.Asks("EnsureCapacity", (_, _) => OpenValue.Any);
+        return line;
     }
 
     public static void Ask(TypeMembers<LineValue> line)
@@ -32,7 +37,7 @@ internal static class LineCalls
 
     public static ThrownByCode Empty() => new("System.InvalidOperationException", "The collection is empty.");
 
-    private static LineValue Make(Invocation call, string type, bool isStack)
+    public static LineValue Make(Invocation call, string type, bool isStack)
     {
         var (items, areOpen) = Making.ItemsOf(call);
         if (isStack)

@@ -13,18 +13,21 @@ internal static class ListCalls
     public static void Register()
     {
         foreach (var type in Types)
-        {
-            var list = new TypeMembers<ListValue>(type);
-            list.Makes(call => Make(type, call));
-            Ask(list);
-            if (type is not (ImmutableNames.Array or ImmutableNames.List))
-                Change(list);
-        }
+            Register(new TypeMembers<ListValue>(type), type, call => Make(type, call));
 
         new TypeMembers<ListValue>(ListValue.Type).Asks("AsReadOnly", (own, _) => new ReadOnlyValue("System.Collections.ObjectModel.ReadOnlyCollection", own));
     }
 
-    private static ListValue Make(string type, Invocation call)
+    /// <summary>The members of one type of list.</summary>
+    public static void Register(TypeMembers<ListValue> list, string type, Func<Invocation, object?> make)
+    {
+        list.Makes(make);
+        Ask(list);
+        if (type is not (ImmutableNames.Array or ImmutableNames.List))
+            Change(list);
+    }
+
+    public static ListValue Make(string type, Invocation call)
     {
         var (items, areOpen) = Making.ItemsOf(call);
         return new ListValue(items, type) { IsOpen = areOpen };

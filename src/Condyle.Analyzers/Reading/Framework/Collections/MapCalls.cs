@@ -65,7 +65,7 @@ internal static class MapCalls
         type.Asks("get_IsReadOnly", (own, _) => own.IsFixed);
         type.Asks("get_Item", (own, call) => own.TryGet(Key(call, own, 1), out var value) ? value : throw new ThrownByCode("System.Collections.Generic.KeyNotFoundException", "The key isn't in the dictionary."));
         type.Asks("ContainsKey", (own, call) => own.TryGet(Key(call, own, 1), out _));
-        type.Asks("ContainsValue", (own, call) => own.Values.ToList() is var values && values.TrueForAll(KnownEquality.IsKnown) ? values.Contains(call.Key(1), call.Machine.Equality) : throw call.Unknown());
+        type.Asks("ContainsValue", (own, call) => own.HeldValues.ToList() is var values && values.TrueForAll(KnownEquality.IsKnown) ? values.Contains(call.Key(1), call.Machine.Equality) : throw call.Unknown());
         type.Asks("Contains", (own, call) => call.Key(1) is TupleValue pair && own.TryGet(pair.Items[0], out var value) && call.Machine.Equality.Equals(value, pair.Items[1]));
         type.Asks("TryGetValue", TryGet);
         type.Asks("GetValueOrDefault", (own, call) => own.TryGet(Key(call, own, 1), out var value) ? value : call.Count > 2 ? call[2] : call.Default(1));

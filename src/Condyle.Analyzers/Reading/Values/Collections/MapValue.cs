@@ -4,6 +4,8 @@ namespace Condyle.Analyzers.Reading;
 internal sealed class MapValue(HashTable table, string typeName = MapValue.Type) : CollectionValue(typeName), IMap
 {
     public const string Type = Generic + "Dictionary";
+    public const string OldTable = "System.Collections.Hashtable";
+    public const string Concurrent = "System.Collections.Concurrent.ConcurrentDictionary";
 
     public HashTable Table { get; private set; } = table;
 
@@ -15,6 +17,8 @@ internal sealed class MapValue(HashTable table, string typeName = MapValue.Type)
     public IEnumerable<object?> Keys => Entries().Select(entry => entry.Key);
 
     public IEnumerable<object?> Values => Entries().Select(entry => entry.Value);
+
+    public IEnumerable<object?> HeldValues => Table.Entries().Select(entry => entry.Value);
 
     public override IEnumerable<object?> Items() => Entries().Select(entry => (object?)new TupleValue([entry.Key, entry.Value], isPair: true));
 
@@ -69,6 +73,9 @@ internal interface IMap
     IEnumerable<object?> Keys { get; }
 
     IEnumerable<object?> Values { get; }
+
+    /// <summary>The values, in no order in particular.</summary>
+    IEnumerable<object?> HeldValues { get; }
 
     bool TryGet(object? key, out object? value);
 

@@ -81,6 +81,8 @@ internal sealed class SortedMapValue(IComparer<object?> order, string typeName) 
 
     public IEnumerable<object?> Values => values;
 
+    public IEnumerable<object?> HeldValues => Values;
+
     public object? KeyAt(int place) => keys[place];
 
     public object? ValueAt(int place) => values[place];
