@@ -34,7 +34,10 @@ internal static class Limits
     public const int Paths = 16;
 
     /// <summary>Unknown conditions inside each other that are read both ways.</summary>
-    public const int Speculation = 6;
+    public const int Speculation = 24;
+
+    /// <summary>Unknown conditions that are read both ways in one path of a reading: each inside another doubles the work.</summary>
+    public const int Speculations = 20_000;
 
     /// <summary>Items in one array or collection.</summary>
     public const int Items = 100_000;

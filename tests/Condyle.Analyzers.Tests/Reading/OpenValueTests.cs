@@ -222,6 +222,28 @@ public class OpenValueTests
             more: Config));
 
     [Fact]
+    public async Task A_switch_with_many_unknown_arms_is_read_to_its_end() => Assert.Equal(
+        ["CDY1001 \"after\""],
+        await Findings.In(
+            """
+            var name = Config.Word switch { "a" => "aa_group", "b" => "bb_group", "c" => "cc", "d" => "dd_group", "e" => "ee_group", "f" => "ff", "g" => "gg_group", "h" => "hh", "i" => "ii_group", _ => "crate" };
+            rig.Group(name);
+            rig.Group("after");
+            """,
+            more: Config));
+
+    [Fact]
+    public async Task An_unknown_place_may_be_anywhere_in_what_was_handed_over() => Assert.Equal(
+        [],
+        await Findings.In(
+            """
+            var items = new[] { "crate", "hook_group" };
+            System.Runtime.CompilerServices.Unsafe.AddByteOffset(ref items[0], 0) = "rope_group";
+            rig.Group(items[0]);
+            """,
+            more: Config));
+
+    [Fact]
     public async Task Unknown_code_opens_what_it_is_handed_and_nothing_else() => Assert.Equal(
         ["CDY2001 other", "CDY1001 \"crate\""],
         await Findings.In(

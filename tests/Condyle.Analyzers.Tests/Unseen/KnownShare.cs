@@ -15,6 +15,7 @@ internal sealed record KnownShare(int Known, int All, IReadOnlyList<string> Wron
     {
         var expected = ran.Where(element => element.Kind != "gap").ToList();
         var found = read.Where(element => element.Kind is not "gap").ToList();
+        var doubtful = new HashSet<string>(found.Where(IsDoubtful).Select(element => $"#{element.Id}"));
         var wrong = new List<string>();
         var known = 0;
         foreach (var element in expected)
@@ -35,7 +36,7 @@ internal sealed record KnownShare(int Known, int All, IReadOnlyList<string> Wron
             }
         }
 
-        wrong.AddRange(found.Where(extra => !IsDoubtful(extra) && !expected.Exists(element => Fits(extra, element))).Select(extra => $"{extra.Kind} {extra.Facts[0]} isn't there"));
+        wrong.AddRange(found.Where(extra => !IsDoubtful(extra) && !IsAbout(extra, doubtful) && !expected.Exists(element => Fits(extra, element))).Select(extra => $"{extra.Kind} {extra.Facts[0]} isn't there"));
         return new KnownShare(known, expected.Sum(element => element.Facts.Count), wrong);
     }
 
@@ -43,6 +44,8 @@ internal sealed record KnownShare(int Known, int All, IReadOnlyList<string> Wron
 
     // What was said on a way that may not be gone, or of something unknown, is no claim.
     private static bool IsDoubtful(ModelElement element) => element.Facts.Any(fact => fact == "unknown" || (fact.StartsWith("scope ", StringComparison.Ordinal) && fact != "scope 0"));
+
+    private static bool IsAbout(ModelElement element, HashSet<string> doubtful) => Numbers.Matches(element.Facts[0]).Any(number => doubtful.Contains(number.Value.Trim()));
 
     private static bool IsOpen(string fact) => fact.Contains(Text.Hole, StringComparison.Ordinal);
 

@@ -59,6 +59,12 @@ internal sealed class FrameworkCall(MethodRef method, int count, int[]? order, b
 {
     private readonly FrameworkMethod? known = FrameworkTable.Find(method);
 
+    /// <summary>Whether what it returns is a place.</summary>
+    public bool ReturnsPlace { get; init; }
+
+    /// <summary>Whether nobody can write to that place.</summary>
+    public bool IsReadOnly { get; init; }
+
     public override void Run(Machine machine, Frame frame)
     {
         var arguments = Arguments.InOrder(frame.PopMany(count), order);
@@ -78,10 +84,21 @@ internal sealed class FrameworkCall(MethodRef method, int count, int[]? order, b
                 return;
             }
 
-            arguments = [self, .. arguments];
+            arguments = [(self as ObjectValue)?.Collection ?? self, .. arguments];
         }
 
-        frame.Push(FrameworkTable.Call(machine, frame.Resolve(method), known, arguments, new Origin(frame.Body.Path, Span)));
+        var at = new Origin(frame.Body.Path, Span);
+        var result = FrameworkTable.Call(machine, frame.Resolve(method), known, arguments, at);
+        frame.Push(!ReturnsPlace || result is Cell ? result : IsReadOnly ? new Cell([result], 0) : UnknownPlace(machine, frame, arguments, at));
+    }
+
+    // It lies in something that was handed over, and may be written.
+    private Cell UnknownPlace(Machine machine, Frame frame, object?[] arguments, Origin at)
+    {
+        UnknownCode.Touch(machine, arguments, at, $"'{method.Name}'");
+        foreach (var cell in arguments.OfType<Cell>())
+            Elements.Lose(new SpanValue(cell.Items, 0, cell.Items.Length), machine);
+        return new Cell([Opens.Of(frame.Resolve(method.Returns), machine)], 0);
     }
 }
 
@@ -205,6 +222,8 @@ internal sealed class ConstructorCall(MethodRef constructor, int count, int[]? o
         frame.Push(null);
         if (frame.This is ObjectValue own && own.Type.IndexOf(ExceptionValue.BaseField) is >= 0 and var field && constructor.Owner is null)
             machine.Write(own.Fields, field, new ExceptionValue(constructor.ContainingType, arguments));
+        else if (frame.This is ObjectValue { Type: { Collection: { } collection } type } made && constructor.Owner is null)
+            machine.Write(made.Fields, type.IndexOf(ObjectValue.CollectionField), FrameworkTable.Call(machine, constructor with { Returns = frame.Resolve(collection) }, FrameworkTable.Find(constructor), arguments, new Origin(frame.Body.Path, Span)));
         else if (machine.Program.BodyOf(constructor) is { } body)
             machine.Begin(machine.Enter(body, frame.This, arguments, (frame.This as ObjectValue)?.TypeArguments), pushesResult: false);
     }

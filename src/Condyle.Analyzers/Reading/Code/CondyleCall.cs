@@ -42,6 +42,8 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
                 return Opens.Of(returns, machine, canFork: true);
         }
 
+        if (member.Called.Name == "GetEnumerator" && EnumeratorCalls.Of(self, machine) is { } enumerator)
+            return enumerator;
         if (!member.HasTwin && !member.TakesOpen && !(Marshal.IsKnown(self, machine) && AreKnown(arguments, machine)))
         {
             UnknownCode.Touch(machine, arguments.OfType<ObjectValue>(), new Origin(path, LineSpan), "Condyle");

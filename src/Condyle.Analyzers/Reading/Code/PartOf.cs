@@ -15,6 +15,7 @@ internal sealed class PartOf(TypeKey type) : Instruction
     public static int? CountOf(object? whole) => whole switch
     {
         ObjectValue { Inline: { } items } => items.Length,
+        ObjectValue { Collection: ListValue { IsOpen: false } list } => list.Count,
         IStretch items => items.Length,
         ListValue { IsOpen: false } list => list.Count,
         TextValue text when text.TryKnown(out var known) => known.Length,
@@ -24,8 +25,7 @@ internal sealed class PartOf(TypeKey type) : Instruction
     public static object? Take(object? whole, object? part)
     {
         Fields.ThrowIfNull(whole);
-        if (whole is ObjectValue { Inline: { } inline })
-            whole = inline;
+        whole = whole is ObjectValue own ? own.Inline ?? own.Collection : whole;
         if (CountOf(whole) is not { } count)
             return null;
         if (part is not RangeValue range)
@@ -94,7 +94,7 @@ internal sealed class StorePart : Instruction
     {
         var value = frame.Pop();
         var index = frame.Pop();
-        var whole = frame.Pop();
+        var whole = frame.Pop() is var held && held is ObjectValue { Collection: { } collection } ? collection : held;
         if (index is IndexValue fromEnd && PartOf.CountOf(whole) is { } count)
             index = fromEnd.Of(count);
         if (Elements.CellOf(whole, index) is { } cell)

@@ -3,6 +3,9 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>The default value of a type.</summary>
 internal static class Defaults
 {
+    /// <summary>Stands for the cancellation token of no source.</summary>
+    public static object NoToken { get; } = new();
+
     public static object? Of(TypeKey? type, Machine machine) => type switch
     {
         null => null,
@@ -23,6 +26,7 @@ internal static class Defaults
         { Shape: TypeShape.Tuple } => new TupleValue([.. type.Arguments.Select(argument => Of(argument, machine))]),
         { IsUserStruct: true } => machine.Program.TypeOf(type.Id)?.New(machine, type.Arguments) ?? (object)OpenValue.Any,
         { Shape: TypeShape.Condyle or TypeShape.Numerics, IsReference: false, Host: { } host } => Activator.CreateInstance(host),
+        { Id: "System.Threading.CancellationToken" } => NoToken,
         { IsReference: true } or { Shape: TypeShape.Nullable } => null,
         _ => new OpenValue(type),
     };

@@ -4,6 +4,7 @@ namespace Condyle.Analyzers.Reading;
 internal sealed partial class Machine
 {
     private int speculation;
+    private int speculations;
     private int scopes;
 
     /// <summary>Whether what is being read may not happen.</summary>
@@ -138,6 +139,8 @@ internal sealed partial class Machine
     {
         if (++speculation > Limits.Speculation)
             throw new ReadingStopped($"more than {Limits.Speculation} unknown conditions lie inside each other");
+        if (++speculations > Limits.Speculations)
+            throw new ReadingStopped($"unknown conditions are met more than {Limits.Speculations} times");
     }
 
     private Way Try(Frame frame, int start, JumpLabel[] stops, object?[] stack, Func<object?>? item = null)
@@ -224,6 +227,17 @@ internal sealed partial class Machine
         }
 
         frame.Uncertain.Add(ahead);
+    }
+
+    // The ways that have gone on to where the frame is now: what they left on the stack may be something else.
+    private void MeetAhead(Frame frame, Uncertainty uncertain)
+    {
+        while (uncertain.TakeAt(frame.Position) is { } way)
+        {
+            frame.RestoreStack([.. frame.CopyStack().Zip(way.Stack, Merge)]);
+            if (!uncertain.HasMore)
+                Settle(frame);
+        }
     }
 
     private void Settle(Frame frame)

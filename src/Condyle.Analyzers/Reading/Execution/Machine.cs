@@ -181,8 +181,8 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
                 while (!frame.IsDone)
                 {
                     var running = top!;
-                    if (running.Uncertain is { } uncertain && uncertain.MeetsAllAt(running.Position))
-                        Settle(running);
+                    if (running.Uncertain is { } uncertain)
+                        MeetAhead(running, uncertain);
                     if (ReferenceEquals(running, frame) && IsAt(stops, running.Position))
                         return;
                     var instruction = running.Body.Code[running.Position++];

@@ -14,8 +14,21 @@ internal sealed class Uncertainty(int journalMark, int outerScope)
 
     public void Add(Way way) => ahead.Add(way);
 
-    /// <summary>Takes in the ways that wait at a position; whether none is left then.</summary>
-    public bool MeetsAllAt(int position) => ahead.RemoveAll(way => way.End == End.Joined && way.Position == position) > 0 && ahead.Count == 0;
+    /// <summary>A way that waits at a position, which is then no longer ahead; none when there is none.</summary>
+    public Way? TakeAt(int position)
+    {
+        for (var i = 0; i < ahead.Count; i++)
+        {
+            if (ahead[i].Position == position && ahead[i].End == End.Joined)
+            {
+                var way = ahead[i];
+                ahead.RemoveAt(i);
+                return way;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>Where the program has gone if not on to a position where it fails: the nearest way ahead, if there is one, and those further on.</summary>
     public Uncertainty? Ahead(int position)

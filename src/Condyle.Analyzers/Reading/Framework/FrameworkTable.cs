@@ -76,6 +76,7 @@ internal static class FrameworkTable
         ListCalls.Register();
         Arrays.Register();
         SpanCalls.Register();
+        PlaceCalls.Register();
         IndexCalls.Register();
         BitArrayCalls.Register();
         SetCalls.Register();

@@ -17,7 +17,7 @@ internal static class Sequences
         OpenValue or OpenSequence or CollectionValue { IsOpen: true } or EnumeratorValue { IsOpen: true } => false,
         ReadOnlyValue { Inner: var inner } => CanBeRead(inner, machine),
         TextValue text => !text.Text.IsOpen,
-        ObjectValue own => machine.Program.EnumeratorOf(own.Type) is not null || machine.Program.MoverOf(own.Type) is not null,
+        ObjectValue own => own.Collection is not null || machine.Program.EnumeratorOf(own.Type) is not null || machine.Program.MoverOf(own.Type) is not null,
         IHandle handle => handle is IEnumerable && !machine.Draft.IsOpen(handle.Id),
         _ => value is IStretch or EnumeratorValue or IEnumerable,
     };
@@ -116,7 +116,7 @@ internal static class Sequences
         if (machine.Program.MoverOf(own.Type) is { } mover)
             return Moved(own, mover, machine);
         if (machine.Program.EnumeratorOf(own.Type) is not { } body)
-            return null;
+            return own.Collection is { } collection ? ItemsOf(collection, machine) : null;
         return machine.Call(body, own, []) switch
         {
             ObjectValue enumerator => machine.Program.MoverOf(enumerator.Type) is { } moves ? Moved(enumerator, moves, machine) : null,

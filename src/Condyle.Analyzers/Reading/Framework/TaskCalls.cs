@@ -7,6 +7,7 @@ internal static class TaskCalls
 
     public static void Register()
     {
+        NeverCancelled();
         foreach (var type in new[] { Space + "Task", Space + "ValueTask" })
         {
             FrameworkTable.Add(type, "get_CompletedTask", _ => new TaskValue(null));
@@ -22,6 +23,7 @@ internal static class TaskCalls
             FrameworkTable.Add(type, "get_IsFaulted", call => call[0] is TaskValue task ? task.HasThrown : null);
         }
 
+        FrameworkTable.Add(Space + "TaskAsyncEnumerableExtensions", "ConfigureAwait", call => call[0]);
         FrameworkTable.Add(Space + "ValueTask", ".ctor", call => call.Count == 0 ? new TaskValue(null) : call[0] is TaskValue task ? task : new TaskValue(call[0]));
         FrameworkTable.Add(Space + "Task", "WhenAll", call => WhenAll(call.Machine, call.Arguments));
         FrameworkTable.Add(Space + "Task", "Run", call => call[0] is FunctionValue function ? Run(call.Machine, function) : OpenValue.Any);
@@ -33,6 +35,17 @@ internal static class TaskCalls
 
         FrameworkTable.Add("System.Runtime.CompilerServices.ConfiguredTaskAwaitable", "GetAwaiter", call => call[0]);
         FrameworkTable.Add("System.Runtime.CompilerServices.ConfiguredValueTaskAwaitable", "GetAwaiter", call => call[0]);
+    }
+
+    // A token that nobody can cancel; of those that a source gives nothing is known.
+    private static void NeverCancelled()
+    {
+        const string token = "System.Threading.CancellationToken";
+        FrameworkTable.Add(token, "get_None", _ => Defaults.NoToken);
+        FrameworkTable.Add(token, ".ctor", call => call[0] is false ? Defaults.NoToken : OpenValue.Any);
+        foreach (var name in new[] { "get_IsCancellationRequested", "get_CanBeCanceled" })
+            FrameworkTable.Add(token, name, call => ReferenceEquals(call[0], Defaults.NoToken) ? false : null);
+        FrameworkTable.Add(token, "ThrowIfCancellationRequested", _ => null);
     }
 
     private static ThrownByCode Thrown(object? exception) => exception is ObjectValue own

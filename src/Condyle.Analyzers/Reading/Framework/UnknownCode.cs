@@ -27,8 +27,8 @@ internal static class UnknownCode
             case IHandle handle:
                 machine.Draft.Record(new Touched(machine.Places.At(at), handle.Id));
                 break;
-            case ArrayValue array:
-                Open(array.Items);
+            case IStretch items:
+                Open(items.Items);
                 break;
             case ObjectValue { Type.IsStruct: false } own:
                 Open(own.Fields);

@@ -38,7 +38,7 @@ internal sealed partial class Lowerer
             return;
         }
 
-        var isText = assignment.OperatorKind == BinaryOperatorKind.Add && assignment.Type?.SpecialType == SpecialType.System_String;
+        var isText = assignment.OperatorKind == BinaryOperatorKind.Add && assignment is { Type.SpecialType: SpecialType.System_String, OperatorMethod: null or { ContainingType.SpecialType: SpecialType.System_String } };
         if (assignment.InConversion is { IsNumeric: true, IsIdentity: false })
             Emit(new ConvertNumber(KeyOf(assignment.Value), assignment.IsChecked));
         Value(isText ? Unconverted(assignment.Value) : assignment.Value);

@@ -133,7 +133,7 @@ internal sealed partial class Lowerer
             return new FrameworkCall(reference with { ContainingType = "System.Object", IsDispatched = false }, count, order, hasReceiver);
         if (method.ContainingType is { } type && IsRead(type))
             return new UserCall(isBase ? reference with { IsDispatched = false } : reference, count, order, pushesResult: true);
-        return new FrameworkCall(reference, count, order, hasReceiver);
+        return new FrameworkCall(reference, count, order, hasReceiver) { ReturnsPlace = IsPlace(method), IsReadOnly = method.ReturnsByRefReadonly };
     }
 
     private void EmitFramework(ITypeSymbol type, string name, TypeKey returns, int count, bool isStatic) =>

@@ -157,6 +157,13 @@ internal sealed partial class Lowerer
 
     private void Constant(IOperation operation, object? value)
     {
+        // The compiler keeps a native integer's constant as one of 32 bits.
+        value = value switch
+        {
+            int whole when operation.Type?.SpecialType == SpecialType.System_IntPtr => (long)whole,
+            uint whole when operation.Type?.SpecialType == SpecialType.System_UIntPtr => (ulong)whole,
+            _ => value,
+        };
         if (value is not string text)
         {
             Emit(new PushConstant(value is not null && KeyOf(operation) is { Shape: TypeShape.Enum } type ? new EnumValue(type, value) : value));
@@ -199,7 +206,7 @@ internal sealed partial class Lowerer
     /// <summary>Computes a binary operation whose left operand lies on the stack.</summary>
     private void Combine(IBinaryOperation binary)
     {
-        if (binary.OperatorMethod is { } method && !IsGenericMaths(method) && !(binary.Type?.SpecialType == SpecialType.System_String || method.ContainingType?.SpecialType == SpecialType.System_String))
+        if (binary.OperatorMethod is { } method && !IsGenericMaths(method) && method.ContainingType?.SpecialType != SpecialType.System_String)
         {
             Value(binary.RightOperand);
             if (binary.OperatorKind is BinaryOperatorKind.Equals or BinaryOperatorKind.NotEquals && IsRecordOfUser(method))

@@ -33,11 +33,11 @@ internal sealed partial class Lowerer
         {
             var miss = new JumpLabel();
             Pattern(arm.Pattern, () => Emit(new LoadSlot(subject)), choice.Value.Type);
-            Emit(new Branch(miss, false, Stops(end)));
+            Emit(new Branch(miss, false, Stops(miss, end)));
             if (arm.Guard is { } guard)
             {
                 Value(guard);
-                Emit(new Branch(miss, false, Stops(end)));
+                Emit(new Branch(miss, false, Stops(miss, end)));
             }
 
             CopiedValue(arm.Value);
@@ -125,12 +125,12 @@ internal sealed partial class Lowerer
         if (SymbolEqualityComparer.Default.Equals(parts.MatchedType, parts.InputType))
         {
             Emit(new NullTest());
-            Emit(new Branch(miss, true, Stops(end)));
+            Emit(new Branch(miss, true, Stops(miss, end)));
         }
         else
         {
             Emit(new TypeTest(TypeKeys.Of(parts.MatchedType)));
-            Emit(new Branch(miss, false, Stops(end)));
+            Emit(new Branch(miss, false, Stops(miss, end)));
         }
 
         if (parts.DeconstructionSubpatterns.Length > 0)
@@ -145,7 +145,7 @@ internal sealed partial class Lowerer
             {
                 var item = items[i];
                 Pattern(parts.DeconstructionSubpatterns[i], () => Emit(new LoadSlot(item)), parts.DeconstructionSubpatterns[i].InputType);
-                Emit(new Branch(miss, false, Stops(end)));
+                Emit(new Branch(miss, false, Stops(miss, end)));
             }
         }
 
@@ -156,7 +156,7 @@ internal sealed partial class Lowerer
             Hold(property.Member, member);
             patternInputs.Pop();
             Pattern(property.Pattern, () => Emit(new LoadSlot(member)), property.Member.Type);
-            Emit(new Branch(miss, false, Stops(end)));
+            Emit(new Branch(miss, false, Stops(miss, end)));
         }
 
         Bind(parts.DeclaredSymbol, () => Emit(new LoadSlot(subject)));
@@ -177,12 +177,12 @@ internal sealed partial class Lowerer
         Emit(new StoreSlot(subject));
         Emit(new LoadSlot(subject));
         Emit(new NullTest());
-        Emit(new Branch(miss, true, Stops(end)));
+        Emit(new Branch(miss, true, Stops(miss, end)));
         Count(list.LengthSymbol, subject, count, list.Syntax);
         Emit(new LoadSlot(count));
         Emit(new PushConstant(fixedItems));
         Emit(new BinaryOperator(slice.pattern is null ? BinaryOperatorKind.Equals : BinaryOperatorKind.GreaterThanOrEqual, false, Truth));
-        Emit(new Branch(miss, false, Stops(end)));
+        Emit(new Branch(miss, false, Stops(miss, end)));
         for (var i = 0; i < list.Patterns.Length; i++)
         {
             var pattern = list.Patterns[i];
@@ -197,7 +197,7 @@ internal sealed partial class Lowerer
             Part(pattern is ISlicePatternOperation { SliceSymbol: var taken } ? taken : list.IndexerSymbol, subject, () => Emit(new PushConstant(part)), count, TypeKeys.Of(inner.InputType), list.Syntax);
             Emit(new StoreSlot(item));
             Pattern(inner, () => Emit(new LoadSlot(item)), inner.InputType);
-            Emit(new Branch(miss, false, Stops(end)));
+            Emit(new Branch(miss, false, Stops(miss, end)));
         }
 
         Bind(list.DeclaredSymbol, () => Emit(new LoadSlot(subject)));

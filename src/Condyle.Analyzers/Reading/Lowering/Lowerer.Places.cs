@@ -16,9 +16,8 @@ internal sealed partial class Lowerer
             () => Emit(new StoreThrough(place, isShared: false)));
     }
 
-    /// <summary>Whether a call of the user's own gives back a place, not a value.</summary>
-    private bool IsPlace(IMethodSymbol? method) => method is { ReturnsByRef: true } or { ReturnsByRefReadonly: true }
-        && (method.MethodKind is MethodKind.LocalFunction or MethodKind.DelegateInvoke || (method.ContainingType is { } type && IsRead(type)));
+    /// <summary>Whether a call gives back a place, not a value.</summary>
+    private static bool IsPlace(IMethodSymbol? method) => method is { ReturnsByRef: true } or { ReturnsByRefReadonly: true };
 
     private static bool IsSpanIndexer(IPropertySymbol property) =>
         property is { IsIndexer: true, ReturnsByRef: true } or { IsIndexer: true, ReturnsByRefReadonly: true } && property.ContainingType.Name is "Span" or "ReadOnlySpan";

@@ -88,5 +88,5 @@ internal sealed partial class Lowerer
 
     /// <summary>Text that is put together is so here as well, even if it is constant: each piece keeps its origin.</summary>
     private static bool IsJoinedText(IOperation operation) =>
-        operation is IInterpolatedStringOperation or IBinaryOperation { OperatorKind: BinaryOperatorKind.Add, Type.SpecialType: SpecialType.System_String };
+        operation is IInterpolatedStringOperation or IBinaryOperation { OperatorKind: BinaryOperatorKind.Add, Type.SpecialType: SpecialType.System_String, OperatorMethod: null or { ContainingType.SpecialType: SpecialType.System_String } };
 }

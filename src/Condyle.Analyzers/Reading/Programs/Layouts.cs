@@ -28,9 +28,13 @@ internal static class Layouts
 
         if (Dispatch.BasesOf(type).Any(candidate => TypeKeys.PlainNameOf(candidate) == "System.Exception"))
             Add(ExceptionValue.BaseField, null);
+        var collection = CollectionOf(type);
+        if (collection is not null)
+            Add(ObjectValue.CollectionField, null);
         return new UserType(id, fields, types, type.IsValueType, type.IsRecord || type.IsValueType)
         {
             Name = type.Name,
+            Collection = collection is null ? null : TypeKeys.Of(collection),
             Parameters = [.. TypeKeys.ParametersOf(type)],
             BaseArguments = [.. Dispatch.BasesOf(type).Skip(1).SelectMany(above => TypeKeys.ParametersOf(above).Zip(TypeKeys.ArgumentsOf(above), (parameter, argument) => new KeyValuePair<string, TypeKey>(parameter, argument)))],
         };
@@ -43,6 +47,11 @@ internal static class Layouts
             types.Add(TypeKeys.Of(of));
         }
     }
+
+    // The generic ones have no members that a type may override.
+    private static INamedTypeSymbol? CollectionOf(INamedTypeSymbol type) => Dispatch.BasesOf(type).FirstOrDefault(candidate =>
+        candidate is { TypeKind: TypeKind.Class, IsGenericType: true } && TypeKeys.PlainNameOf(candidate) is var name
+        && name.StartsWith(CollectionValue.Generic, StringComparison.Ordinal) && FrameworkTable.Find(name, ".ctor") is not null);
 
     private static int? InlineLengthOf(INamedTypeSymbol type) =>
         type.GetAttributes().FirstOrDefault(attribute => attribute.AttributeClass?.Name == "InlineArrayAttribute") is { ConstructorArguments: [{ Value: int length and > 0 and <= Limits.Items }] } ? length : null;

@@ -28,6 +28,9 @@ internal sealed class UserType(string id, IReadOnlyList<string> fields, IReadOnl
     /// <summary>The parameters of its bases and interfaces, and what they stand for in terms of its own.</summary>
     public IReadOnlyList<KeyValuePair<string, TypeKey>> BaseArguments { get; init; } = [];
 
+    /// <summary>The collection of the framework that the type derives from, as the code writes it; none for others.</summary>
+    public TypeKey? Collection { get; init; }
+
     /// <summary>The field's place in an object, or −1.</summary>
     public int IndexOf(string field) => indices.TryGetValue(field, out var index) ? index : -1;
 
@@ -40,6 +43,8 @@ internal sealed class UserType(string id, IReadOnlyList<string> fields, IReadOnl
         var values = new object?[Fields.Count];
         for (var i = 0; i < values.Length; i++)
             values[i] = Defaults.Of(known is null ? FieldTypes[i] : FieldTypes[i]?.With(known), machine);
+        if (Collection is { } collection)
+            values[IndexOf(ObjectValue.CollectionField)] = FrameworkTable.Call(machine, new MethodRef(".ctor", CollectionValue.Generic + collection.PlainName, ".ctor") { Returns = known is null ? collection : collection.With(known) }, FrameworkTable.Find(CollectionValue.Generic + collection.PlainName, ".ctor"), [], default);
         return new ObjectValue(this, values, known);
     }
 

@@ -31,11 +31,13 @@ internal static class EnumeratorCalls
         lazy.Asks("get_IsValueCreated", (own, _) => own.IsMade);
     }
 
-    private static object Get(Invocation call)
+    private static object Get(Invocation call) => Of(call[0], call.Machine) ?? throw call.Unknown();
+
+    /// <summary>An enumerator of a value; none when what it holds isn't known.</summary>
+    public static EnumeratorValue? Of(object? value, Machine machine)
     {
-        var value = call[0];
-        if (value is CollectionValue { IsOpen: true } || Sequences.Of(value, call.Machine) is not { } items)
-            throw call.Unknown();
+        if (value is CollectionValue { IsOpen: true } || Sequences.Of(value, machine) is not { } items)
+            return null;
         return new EnumeratorValue(value is CollectionValue own ? own.GetEnumerator : items.GetEnumerator, value is SequenceValue).Begun();
     }
 

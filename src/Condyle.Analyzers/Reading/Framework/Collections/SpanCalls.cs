@@ -27,6 +27,8 @@ internal static class SpanCalls
 
         FrameworkTable.Add(Extensions, "AsSpan", call => call.Count == 1 ? MakeSpan.Of(call[0]) : Slice(call, MakeSpan.Of(call[0])));
         FrameworkTable.Add(Extensions, "CopyTo", call => Copy(call, mustFit: true));
+        FrameworkTable.Add("System.String", "TryCopyTo", call => Copy(call, mustFit: false));
+        FrameworkTable.Add("System.String", "CopyTo", call => call.Count == 2 ? Copy(call, mustFit: true) : CopyPart(call));
         foreach (var name in new[] { "Trim", "TrimStart", "TrimEnd" })
             FrameworkTable.Add(Extensions, name, call => call[0] is TextValue ? FrameworkTable.Find("System.String", name)!.Call(call) : throw call.Unknown());
         Add("IsWhiteSpace", call => Items(call, 0).TrueForAll(item => item is char character && char.IsWhiteSpace(character)));
@@ -169,6 +171,17 @@ internal static class SpanCalls
         var start = call[1] is IndexValue index ? index : new IndexValue(call.Whole(1), FromEnd: false);
         var end = call.Count > 2 ? new IndexValue(call.Whole(1) + call.Whole(2), FromEnd: false) : new IndexValue(0, FromEnd: true);
         return PartOf.Take(span, new RangeValue(start, end)) ?? throw call.Unknown();
+    }
+
+    // A stretch of a string's characters, to a place in an array.
+    private static object? CopyPart(Invocation call)
+    {
+        var (text, target, count) = (call.Text(0), call[2] as IStretch ?? throw call.Unknown(), call.Whole(4));
+        var (from, to) = (Making.Stretch(call.Whole(1), count, text.Length).Start, Making.Stretch(call.Whole(3), count, target.Length).Start);
+        call.Machine.Budget.Spend(count);
+        for (var i = 0; i < count; i++)
+            call.Machine.Write(target.Items, target.Start + to + i, text[from + i]);
+        return null;
     }
 
     private static TextValue TextOfCharacters(Invocation call) =>

@@ -27,6 +27,7 @@ internal static class Bits
         Pure.Add(Type + "IsPow2", (ulong value) => Count(value) == 1);
         Pure.Add(Type + "RoundUpToPowerOf2", (uint value) => value <= 1 ? value : Log2(value - 1) == 31 ? 0 : 1U << (Log2(value - 1) + 1));
         Pure.Add(Type + "RoundUpToPowerOf2", (ulong value) => value <= 1 ? value : Log2(value - 1) == 63 ? 0 : 1UL << (Log2(value - 1) + 1));
+        Converters();
         Own<sbyte>("SByte", 8, value => unchecked((byte)value), bits => unchecked((sbyte)bits));
         Own<byte>("Byte", 8, value => value, bits => unchecked((byte)bits));
         Own<short>("Int16", 16, value => unchecked((ushort)value), bits => unchecked((short)bits));
@@ -35,6 +36,20 @@ internal static class Bits
         Own<uint>("UInt32", 32, value => value, bits => unchecked((uint)bits));
         Own<long>("Int64", 64, value => unchecked((ulong)value), bits => unchecked((long)bits));
         Own<ulong>("UInt64", 64, value => value, bits => bits);
+    }
+
+    // The bits of a number as those of another one.
+    private static void Converters()
+    {
+        const string converter = "System.BitConverter.";
+        Pure.Add(converter + "SingleToInt32Bits", (float value) => BitConverter.ToInt32(BitConverter.GetBytes(value), 0));
+        Pure.Add(converter + "SingleToUInt32Bits", (float value) => BitConverter.ToUInt32(BitConverter.GetBytes(value), 0));
+        Pure.Add(converter + "Int32BitsToSingle", (int bits) => BitConverter.ToSingle(BitConverter.GetBytes(bits), 0));
+        Pure.Add(converter + "UInt32BitsToSingle", (uint bits) => BitConverter.ToSingle(BitConverter.GetBytes(bits), 0));
+        Pure.Add(converter + "DoubleToInt64Bits", (double value) => BitConverter.DoubleToInt64Bits(value));
+        Pure.Add(converter + "DoubleToUInt64Bits", (double value) => unchecked((ulong)BitConverter.DoubleToInt64Bits(value)));
+        Pure.Add(converter + "Int64BitsToDouble", (long bits) => BitConverter.Int64BitsToDouble(bits));
+        Pure.Add(converter + "UInt64BitsToDouble", (ulong bits) => BitConverter.Int64BitsToDouble(unchecked((long)bits)));
     }
 
     private static void Own<T>(string name, int width, Func<T, ulong> bits, Func<ulong, T> of)

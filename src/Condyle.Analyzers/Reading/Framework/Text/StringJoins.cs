@@ -18,12 +18,25 @@ internal static class StringJoins
         FrameworkTable.Add(Type, "Format", CompositeFormat.Call);
         FrameworkTable.Add(Type, "Create", call => call.Count == 2 && call.Given(1) is FormattableValue text
             ? text.Text(call.Machine, call[0] == OtherCalls.InvariantCulture)
-            : TextValue.Open);
+            : call is { Count: 3 } && call[2] is FunctionValue write ? Written(call, write) : TextValue.Open);
         FrameworkTable.Add("System.FormattableString", "Invariant", call => call[0] is FormattableValue text ? text.Text(call.Machine, isInvariant: true) : TextValue.Open);
         FrameworkTable.Add("System.FormattableString", "CurrentCulture", call => call[0] is FormattableValue text ? text.Text(call.Machine, isInvariant: false) : TextValue.Open);
         FrameworkTable.Add("System.FormattableString", "ToString", call => call[0] is FormattableValue text
             ? text.Text(call.Machine, call.Count > 1 && call[1] == OtherCalls.InvariantCulture)
             : TextValue.Open);
+    }
+
+    // A function writes the characters where the text will be.
+    private static TextValue Written(Invocation call, FunctionValue write)
+    {
+        var length = call.Whole(0);
+        TextValue.CheckLength(length);
+        if (length < 0)
+            throw Making.OutOfRange();
+        Budget.Current.Make(length);
+        var characters = new SpanValue([.. Enumerable.Repeat((object?)'\0', length)], 0, length);
+        write.Invoke(call.Machine, characters, call[1]);
+        return characters.Items.All(item => item is char) ? TextValue.Plain(string.Concat(characters.Items)) : TextValue.Open;
     }
 
     private static TextValue Join(Invocation call, TextValue? separator, int first)
