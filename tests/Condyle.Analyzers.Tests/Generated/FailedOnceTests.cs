@@ -81,4 +81,12 @@ public class FailedOnceTests
 
     [Fact] // 108, 28
     public void Unsigned_numbers_are_shifted_and_written() => Oracle.Agrees("""rig.Control($"{5u >>> 1}{ulong.MaxValue >>> 60}{-3:G}{uint.MaxValue:G}");""");
+
+    [Fact] // 609
+    public void Flags_without_a_name_are_a_number() => Oracle.Agrees(
+        """
+        rig.Control($"{Corners.A ^ Corners.A}{default(Corners)}");
+        rig.Control($"{~Corners.A}{(Corners)5}{Corners.A | Corners.Back}{(Corners)(-1)}{(Narrow)(-128)}{(Narrow)(-127)}");
+        """,
+        "[Flags] private enum Corners { A = 1, B = 2, Back = int.MinValue } [Flags] private enum Narrow : sbyte { A = 1, Low = -128 }");
 }

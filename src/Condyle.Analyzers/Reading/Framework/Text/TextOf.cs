@@ -66,25 +66,28 @@ internal static class TextOf
 
     private static TextValue OfFlags(EnumValue value)
     {
-        if (Bits(value.Number) is not { } rest)
-            return TextValue.Open;
-        var names = new List<string>();
-        foreach (var (bits, name) in value.Type.Members.Select(member => (Bits: Bits(member.Value) ?? 0, member.Key)).Where(member => member.Bits != 0).OrderByDescending(member => member.Bits))
+        var (rest, names) = (Bits(value.Number), new List<string>());
+        foreach (var same in value.Type.Members.GroupBy(member => Bits(member.Value), member => member.Key).Where(same => same.Key != 0).OrderByDescending(same => same.Key))
         {
-            if ((rest & bits) != bits)
+            if ((rest & same.Key) != same.Key)
                 continue;
-            rest &= ~bits;
-            names.Insert(0, name);
+            if (same.Count() > 1)
+                return TextValue.Open;
+            rest &= ~same.Key;
+            names.Insert(0, same.First());
         }
 
-        return TextValue.Plain(rest == 0 ? string.Join(", ", names) : ((IFormattable)value.Number).ToString(null, CultureInfo.InvariantCulture));
+        return TextValue.Plain(rest == 0 && names.Count > 0 ? string.Join(", ", names) : ((IFormattable)value.Number).ToString(null, CultureInfo.InvariantCulture));
     }
 
-    private static ulong? Bits(object number)
+    private static ulong Bits(object number) => number switch
     {
-        var whole = Convert.ToDecimal(number, CultureInfo.InvariantCulture);
-        return whole >= 0 ? (ulong)whole : null;
-    }
+        sbyte bits => (byte)bits,
+        short bits => (ushort)bits,
+        int bits => (uint)bits,
+        long bits => (ulong)bits,
+        _ => Convert.ToUInt64(number, CultureInfo.InvariantCulture),
+    };
 
     private static TextValue OfObject(ObjectValue own, string? format, Machine machine)
     {
