@@ -89,4 +89,28 @@ public class FailedOnceTests
         rig.Control($"{~Corners.A}{(Corners)5}{Corners.A | Corners.Back}{(Corners)(-1)}{(Narrow)(-128)}{(Narrow)(-127)}");
         """,
         "[Flags] private enum Corners { A = 1, B = 2, Back = int.MinValue } [Flags] private enum Narrow : sbyte { A = 1, Low = -128 }");
+
+    [Fact] // 1187
+    public void What_is_gathered_for_a_read_only_interface_is_no_array() => Oracle.Agrees(
+        """
+        string Try(Func<object?> get) { try { return $"{get()}"; } catch (IndexOutOfRangeException) { return "index"; } catch (ArgumentOutOfRangeException) { return "range"; } catch (NullReferenceException) { return "null"; } }
+        int[] array = [1]; var lazy = array.Where(one => true); IReadOnlyList<int> none = [], one = [1], two = [1, 2], more = [1, .. array], some = [1, .. lazy];
+        rig.Control($"{Try(() => none[0])}{Try(() => one[1])}{Try(() => two[-1])}{Try(() => more[2])}{Try(() => some[2])}{Try(() => two[1])}");
+        rig.Control($"{none is int[]}{one is int[]}{more is int[]}{some is int[]}{(IReadOnlyList<int>)array is int[]}");
+        rig.Control($"{Try(() => ((IReadOnlyList<int>)null!)[0])}{Try(() => ((IReadOnlyCollection<int>)null!).Count)}{Try(() => ((string)null!).Length)}");
+        """);
+
+    [Fact] // 2287
+    public void The_hash_of_a_record_makes_no_record() => Oracle.Agrees(
+        """
+        Kept = rig;
+        var map = new Dictionary<Top, string> { [new Low("a", 1)] = "low" };
+        rig.Control($"{map[new Low("a", 1)]}{map.ContainsKey(new Top("a"))}");
+        """,
+        """
+        private record Top(string A) { public int More { get; init; } = Say(); }
+        private record Low(string A, int B) : Top(A);
+        private static RigDraft Kept;
+        private static int Say() { Kept.Control("made"); return 1; }
+        """);
 }

@@ -25,6 +25,9 @@ internal sealed class ProgramGen : Gen<string>
 
         """;
 
+    /// <summary>What follows lies in another file, which begins as the first one does.</summary>
+    public const string NextFile = "// The next file:";
+
     private const string State =
         """
         internal static class State
@@ -65,7 +68,7 @@ internal sealed class ProgramGen : Gen<string>
         Times(choose.Between(0, 2), () =>
         {
             author.Allow(5);
-            choose.Any(Structures.Declare, Records.Declare, Classes.Declare, Generics.Declare, Delegates.Declare, Measures.Declare, Containers.Declare)(author);
+            choose.Any(Holders.Declare, Structures.Declare, Records.Declare, Classes.Declare, Generics.Declare, Delegates.Declare, Measures.Declare, Containers.Declare)(author);
         });
         Times(choose.Below(2), () => Extensions.Declare(author));
         Times(choose.Below(2), () => Statics.Declare(author));
@@ -84,29 +87,35 @@ internal sealed class ProgramGen : Gen<string>
     private static void Helpers(Author author) => author.In(new Situation(), () => author.Code.Block("internal static class Helpers", () => Times(author.Choose.Between(1, 3), () =>
     {
         author.Allow(6);
-        author.Choose.Any(Methods.Declare, Methods.Declare, Iterators.Declare, AsyncMethods.Declare, GenericMethods.Declare)(author);
+        author.Choose.Any(Methods.Declare, Methods.Declare, Iterators.Declare, AsyncMethods.Declare, GenericMethods.Declare, Recursions.Declare)(author);
     })), author.Program.Code);
 
     private static Code Rig(Author author)
     {
         var code = new Code();
         var parts = Enumerable.Range(0, author.Choose.Between(2, 3)).Select(_ => author.Name("Part")).ToList();
-        author.In(new Situation(), () => author.Code.Block("public sealed class TestRig : IRigDefinition", () =>
+        author.In(new Situation(), () =>
         {
-            author.Code.Block("public void Define(RigDraft rig)", () =>
+            author.Code.Block("public sealed partial class TestRig : IRigDefinition", () =>
+                author.Code.Block("public void Define(RigDraft rig)", () =>
+                {
+                    author.Code.Line("State.Rig = rig;");
+                    author.Code.Line("State.Control = rig.Control(\"control\");");
+                    author.Code.Line("State.Group = rig.Group(\"all_group\");");
+                    author.Code.Line("State.Joint = rig.Skeleton(\"skeleton\").Root(\"root\");");
+                    author.Program.Beginnings.ForEach(author.Code.Line);
+                    foreach (var part in parts)
+                        author.Code.Line($"{part}(rig);");
+                    author.Code.Line("foreach (var line in Trace.Lines)");
+                    author.Code.Line("    rig.Control(line);");
+                }));
+            author.Code.Line(NextFile);
+            author.Code.Block("partial class TestRig", () =>
             {
-                author.Code.Line("State.Rig = rig;");
-                author.Code.Line("State.Control = rig.Control(\"control\");");
-                author.Code.Line("State.Group = rig.Group(\"all_group\");");
-                author.Code.Line("State.Joint = rig.Skeleton(\"skeleton\").Root(\"root\");");
                 foreach (var part in parts)
-                    author.Code.Line($"{part}(rig);");
-                author.Code.Line("foreach (var line in Trace.Lines)");
-                author.Code.Line("    rig.Control(line);");
+                    Part(part, author);
             });
-            foreach (var part in parts)
-                Part(part, author);
-        }), code);
+        }, code);
         return code;
     }
 

@@ -97,7 +97,7 @@ internal sealed class SplitTuple(int count) : Instruction
 }
 
 /// <summary>Gathers the parts of a collection expression; a spread part adds all its items.</summary>
-internal sealed class GatherItems(IReadOnlyList<bool> spreads, TypeKey? itemType) : Instruction
+internal sealed class GatherItems(IReadOnlyList<bool> spreads, TypeKey? itemType, Wrapping wrapping) : Instruction
 {
     public override void Run(Machine machine, Frame frame)
     {
@@ -121,6 +121,6 @@ internal sealed class GatherItems(IReadOnlyList<bool> spreads, TypeKey? itemType
                 Sequences.AddLimited(items, item);
         }
 
-        frame.Push(new ArrayValue([.. items], null, frame.Resolve(itemType)));
+        frame.Push(new ArrayValue([.. items], null, frame.Resolve(itemType)) { Wrapping = items.Count == 0 && wrapping == Wrapping.AroundArray ? Wrapping.None : wrapping });
     }
 }

@@ -197,7 +197,7 @@ internal static class TypeTests
     // Arrays of references may stand in for arrays of what their items derive from.
     private static bool? IsArray(ArrayValue array, TypeKey type)
     {
-        if (type.Rank != array.Lengths.Length)
+        if (type.Rank != array.Lengths.Length || array.Wrapping != Wrapping.None)
             return false;
         return array.ItemType is not { } item || type.Element is not { } wanted ? null
             : item.Equals(wanted) || (item.IsReference && wanted.Id == "object") ? true

@@ -130,10 +130,10 @@ internal static class FrameworkTable
 
         if (hasReceiver)
             known = OwnOf(arguments[0], method) ?? known;
-        if (known is null)
-            return CallUnknown(machine, method, arguments, at, returns);
         if (hasReceiver && method.ContainingType != "System.Nullable")
             Fields.ThrowIfNull(arguments[0]);
+        if (known is null)
+            return CallUnknown(machine, method, arguments, at, returns);
         var result = known.Call(new Invocation(machine, method, arguments));
         if (result is IItemsValue { TypeArguments: null } items && returns is { Arguments.Count: > 0, HasParameters: false })
             items.TypeArguments = returns.Arguments;

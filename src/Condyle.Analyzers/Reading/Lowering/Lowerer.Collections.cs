@@ -76,7 +76,7 @@ internal sealed partial class Lowerer
             CopiedValue(element is ISpreadOperation spread ? spread.Operand : element);
         var name = TypeKeys.PlainNameOf(collection.Type!);
         var made = collection.ConstructMethod;
-        Emit(new GatherItems([.. collection.Elements.Select(element => element is ISpreadOperation)], ItemTypeOf(collection.Type)));
+        Emit(new GatherItems([.. collection.Elements.Select(element => element is ISpreadOperation)], ItemTypeOf(collection.Type), WrappingOf(collection, name)));
         if (IsSpan(collection.Type))
             Emit(new MakeSpan());
         else if (made is { MethodKind: MethodKind.Ordinary, IsStatic: true })
@@ -88,6 +88,15 @@ internal sealed partial class Lowerer
         else if (made is not null)
             EmitFramework(name, KeyOf(collection));
     }
+
+    // The items lie in an array where it can be seen beforehand how many there are.
+    private static Wrapping WrappingOf(ICollectionExpressionOperation collection, string name) =>
+        name is not ("System.Collections.Generic.IEnumerable" or "System.Collections.Generic.IReadOnlyCollection" or "System.Collections.Generic.IReadOnlyList") ? Wrapping.None
+        : collection.Elements.OfType<ISpreadOperation>().All(spread => spread.Operand.Type is { } type && IsCounted(type)) ? Wrapping.AroundArray
+        : Wrapping.AroundList;
+
+    private static bool IsCounted(ITypeSymbol type) => type is IArrayTypeSymbol
+        || (type is INamedTypeSymbol named && Dispatch.BasesOf(named).SelectMany(candidate => candidate.GetMembers()).Any(member => member is IPropertySymbol { Name: "Length" or "Count", Type.SpecialType: SpecialType.System_Int32 }));
 
     private static TypeKey? ItemTypeOf(ITypeSymbol? type) => type switch
     {

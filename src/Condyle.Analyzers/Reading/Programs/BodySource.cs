@@ -21,6 +21,9 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
     public BodyPlace? PlaceOf(IMethodSymbol method)
     {
         method = Members.Implementation(method);
+        // What the compiler adds to a record, such as its hash, refers to the record's own declaration.
+        if (method is { IsImplicitlyDeclared: true, MethodKind: MethodKind.Ordinary, ContainingType.IsRecord: true })
+            return null;
         var tree = method.DeclaringSyntaxReferences.FirstOrDefault()?.SyntaxTree ?? method.ContainingType.DeclaringSyntaxReferences.FirstOrDefault()?.SyntaxTree;
         return tree is null || !compilation.ContainsSyntaxTree(tree) || method.IsAbstract || method.IsExtern
             ? null

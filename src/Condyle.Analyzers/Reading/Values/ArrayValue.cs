@@ -8,6 +8,9 @@ internal sealed class ArrayValue(object?[] items, int[]? lengths = null, TypeKey
     /// <summary>The type of its items; none where it isn't known.</summary>
     public TypeKey? ItemType { get; } = itemType;
 
+    /// <summary>What the compiler puts the items in that a collection expression gathers for a read-only interface: to the program that is no array.</summary>
+    public Wrapping Wrapping { get; init; }
+
     /// <summary>How long each dimension is.</summary>
     public int[] Lengths { get; } = lengths ?? [items.Length];
 
@@ -28,4 +31,12 @@ internal sealed class ArrayValue(object?[] items, int[]? lengths = null, TypeKey
 
         return position;
     }
+}
+
+/// <summary>What wraps an array where the program sees it as a read-only interface only.</summary>
+internal enum Wrapping
+{
+    None,
+    AroundArray,
+    AroundList,
 }

@@ -17,7 +17,7 @@ internal static class Batch
     public static IReadOnlyList<Outcome> Check(IReadOnlyList<string> sources)
     {
         var outcomes = new Outcome?[sources.Count];
-        var compilation = CompiledCode.Compile([.. sources.Select((source, index) => (PathOf(index), source.Replace(Placeholder, $"namespace Rigs.P{index};", StringComparison.Ordinal)))]);
+        var compilation = CompiledCode.Compile([.. sources.SelectMany((source, index) => Files(source, index))]);
         var assembly = Load(ref compilation, sources.Count, outcomes);
         for (var i = 0; i < sources.Count; i++)
             outcomes[i] ??= Compare(compilation, assembly, $"Rigs.P{i}.TestRig");
@@ -31,8 +31,9 @@ internal static class Batch
         var result = compilation.Emit(image);
         foreach (var errors in result.Diagnostics.Where(found => found.Severity == DiagnosticSeverity.Error).GroupBy(found => found.Location.SourceTree!))
         {
-            outcomes[Enumerable.Range(0, count).First(index => PathOf(index) == errors.Key.FilePath)] = new Outcome(Verdict.Broken, string.Join("\n", errors));
-            compilation = compilation.RemoveSyntaxTrees(errors.Key);
+            var program = Path.GetDirectoryName(errors.Key.FilePath);
+            outcomes[Enumerable.Range(0, count).First(index => FolderOf(index) == program)] = new Outcome(Verdict.Broken, string.Join("\n", errors));
+            compilation = compilation.RemoveSyntaxTrees(compilation.SyntaxTrees.Where(tree => Path.GetDirectoryName(tree.FilePath) == program));
         }
 
         if (!result.Success)
@@ -41,7 +42,16 @@ internal static class Batch
         return new AssemblyLoadContext("rigs", isCollectible: true).LoadFromStream(image);
     }
 
-    private static string PathOf(int index) => $"p{index}.cs";
+    /// <summary>The files of a program, each with the same beginning.</summary>
+    private static IEnumerable<(string Path, string Source)> Files(string program, int index)
+    {
+        var source = program.Replace(Placeholder, $"namespace Rigs.P{index};", StringComparison.Ordinal);
+        var files = source.Split(ProgramGen.NextFile);
+        var head = source[..(source.IndexOf(';', source.IndexOf("namespace", StringComparison.Ordinal)) + 1)];
+        return files.Select((text, file) => ($"{FolderOf(index)}/{file}.cs", file == 0 ? text : head + text));
+    }
+
+    private static string FolderOf(int index) => $"p{index}";
 
     private static Outcome Compare(Compilation compilation, Assembly assembly, string type)
     {

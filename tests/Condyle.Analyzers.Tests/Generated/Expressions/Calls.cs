@@ -60,7 +60,7 @@ internal sealed class Calls : IExpressions
                     break;
                 case Passing.Params:
                     var item = ((parameter.Type as ArrayType)?.Item ?? (parameter.Type as CollectionType)?.Item)!;
-                    if (choose.Chance(30))
+                    if (choose.Chance(30) && parameter.Type is not CollectionType { Family: "ReadOnlySpan" })
                         given.Add((parameter.Name, author.Value(parameter.Type)));
                     else
                         given.AddRange(Enumerable.Range(0, choose.Below(4)).Select(_ => (parameter.Name, argument(item))));

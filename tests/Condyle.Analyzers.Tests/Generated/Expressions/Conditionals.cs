@@ -5,7 +5,7 @@ internal sealed class Conditionals : IExpressions
 {
     public void Offer(CodeType wanted, Author author, Offers offers)
     {
-        offers.Add(2, () => $"({author.Moving(AnyType.Truth)} ? {author.Value(wanted)} : {author.Value(wanted)})");
+        offers.Add(2, () => $"({author.Moving(AnyType.Truth)} ? {author.Typed(wanted)} : {author.Value(wanted)})");
         offers.Add(2, () => Switch(wanted, author));
     }
 
@@ -27,13 +27,13 @@ internal sealed class Conditionals : IExpressions
             {
                 var pattern = Patterns.Of(subject, author, out var bound);
                 bound.ForEach(author.Scope.Add);
-                return $"{pattern} when {author.Moving(AnyType.Truth)} => {author.Value(wanted)}";
+                return $"{pattern} when {author.Moving(AnyType.Truth)} => {author.Typed(wanted)}";
             }));
         }
 
         foreach (var constant in choose.Some(Patterns.Constants(subject), choose.Below(4)))
-            arms.Add($"{constant} => {author.Value(wanted)}");
-        arms.Add(arms.Count == 0 || choose.Chance(85) ? $"_ => {author.Value(wanted)}" : $"_ => throw new InvalidOperationException(\"{author.Name("arm")}\")");
+            arms.Add($"{constant} => {author.Typed(wanted)}");
+        arms.Add(arms.Count == 0 || choose.Chance(85) ? $"_ => {author.Typed(wanted)}" : $"_ => throw new InvalidOperationException(\"{author.Name("arm")}\")");
         return $"({written} switch {{ {string.Join(", ", arms)} }})";
     }
 }

@@ -46,5 +46,5 @@ internal sealed class Gathered : IExpressions
     private static string Parts(CodeType item, Author author) => string.Join(", ", Enumerable.Range(0, author.Choose.Below(4)).Select(_ =>
         author.Choose.Chance(30) ? $".. {Items.Sequence(item, author)}{author.Choose.Any("", ".Take(3)")}" : author.Value(item)));
 
-    private static string Range(Author author) => author.Choose.Any("1..", "..1", "..^1", "^1..", "..", $"{author.Choose.Below(2)}..{author.Choose.Between(0, 3)}");
+    private static string Range(Author author) => author.Choose.Any("1..", "..1", "..^1", "^1..", "..", "Trace.Same<Range>(1..)", $"{author.Choose.Below(2)}..{author.Choose.Between(0, 3)}");
 }

@@ -37,13 +37,15 @@ internal sealed class Items : IExpressions
             return choose.Of(known).Name;
         if (item is NumberType { Name: "int" } && choose.Chance(30))
             return $"Enumerable.Range({choose.Between(-1, 3)}, {choose.Between(0, 4)})";
+        if (item is EnumType && choose.Chance(25))
+            return $"Enum.GetValues<{item}>()";
         return choose.Chance(50) ? author.Moving(new CollectionType(choose.Of(Families), item)) : author.Moving(new ArrayType(item));
     }
 
     private static void Of(CodeType type, string written, CodeType wanted, Author author, Offers offers)
     {
         var choose = author.Choose;
-        string At() => choose.Chance(85) ? choose.Any("0", "0", "1", "^1") : author.Value(NumberType.Int);
+        string At() => choose.Chance(85) ? choose.Any("0", "0", "0", "1", "1", "^1", "^1", "Trace.Same<Index>(^1)") : author.Value(NumberType.Int);
         switch (type)
         {
             case ArrayType { Item: ArrayType { Item: var item } } when item.Equals(wanted):

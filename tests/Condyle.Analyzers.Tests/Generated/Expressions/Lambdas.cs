@@ -10,6 +10,8 @@ internal sealed class Lambdas : IExpressions
         offers.Add(6, () => Lambda(function, author, !author.IsInQuery && author.Choose.Chance(40)));
         foreach (var method in author.Program.Methods.Concat(author.Scope.Functions).Where(method => IsGroup(method, function)))
             offers.Add(4, () => $"(({function}){method.Name})");
+        if (!author.IsInQuery)
+            offers.Add(1, () => Anonymous(function, author));
         if (function.Result is null)
             offers.Add(1, () => $"({author.Moving(function)} + {author.Moving(function)})");
     }
@@ -26,6 +28,13 @@ internal sealed class Lambdas : IExpressions
         hasBody ? author.Body(function.Result, author.Choose.Between(1, 3))
         : function.Result is { } result ? author.Value(result)
         : $"Trace.Note({author.Value(AnyType.Text)})");
+
+    private static string Anonymous(FunctionType function, Author author) => author.Inside(Wall.Lambda, () =>
+    {
+        List<Parameter> parameters = [.. function.Parameters.Select(parameter => new Parameter(author.Name("with"), parameter))];
+        Methods.Begin(parameters, author);
+        return $"(({function})(delegate ({Bodies.Parameters(parameters, author)}) {author.Body(function.Result, author.Choose.Between(1, 2))}))";
+    });
 
     private static string Written(FunctionType function, Author author, string modifier, Func<string> body) => author.Inside(modifier.Length > 0 ? Wall.Static : Wall.Lambda, () =>
     {

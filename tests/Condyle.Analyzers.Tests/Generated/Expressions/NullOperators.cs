@@ -8,6 +8,8 @@ internal sealed class NullOperators : IExpressions
         var choose = author.Choose;
         if (wanted is TextType or TruthType or NumberType or EnumType)
             offers.Add(3, () => $"({author.Moving(new MaybeType(wanted))} ?? {author.Value(wanted)})");
+        if (wanted is TextType or TruthType or NumberType or EnumType)
+            offers.Add(1, () => $"({author.Moving(new MaybeType(wanted))} ?? throw new Slip(\"{author.Name("none")}\"))");
         if (wanted is NumberType { Name: "int" })
         {
             offers.Add(1, () => $"({author.Moving(new MaybeType(AnyType.Text))}?.Length ?? {author.Value(wanted)})");

@@ -18,7 +18,7 @@ internal sealed class Patterns : IExpressions
             string Known() => author.Inside(Wall.None, () =>
             {
                 bound.ForEach(author.Scope.Add);
-                return author.Value(wanted);
+                return author.Typed(wanted);
             });
         });
     }

@@ -24,6 +24,7 @@ internal sealed class Queries : IExpressions
                 + (wanted is TextType ? "!" : ""));
             offers.Add(1, () => $"{Query(wanted, author)}.{choose.Any("ElementAt", "ElementAtOrDefault")}({choose.Below(3)})" + (wanted is TextType ? "!" : ""));
             offers.Add(1, () => $"{Query(wanted, author)}.DefaultIfEmpty({author.Value(wanted)}).First()");
+            offers.Add(1, () => $"{Query(wanted, author)}.{choose.Any("MinBy", "MaxBy")}({To(wanted, NumberType.Int, author)})" + (wanted is TextType ? "!" : ""));
             offers.Add(1, () => Folded(wanted, author));
         }
 
@@ -102,6 +103,7 @@ internal sealed class Queries : IExpressions
             7 => ".AsEnumerable().Reverse()",
             8 => ".Distinct()",
             9 => $".{choose.Any("OrderBy", "OrderByDescending")}({To(item, NumberType.Int, author)})",
+            10 when choose.Chance(50) => $".OrderBy({To(item, AnyType.Text, author)}, StringComparer.Ordinal)",
             10 => $".OrderBy({To(item, NumberType.Int, author)}).{choose.Any("ThenBy", "ThenByDescending")}({To(item, NumberType.Char, author)})",
             11 => $".{choose.Any("Union", "Intersect", "Except")}({Items.Sequence(item, author)})",
             12 => $".Zip({Items.Sequence(NumberType.Int, author)}, (left, right) => left)",

@@ -19,6 +19,7 @@ internal sealed class Texts : IExpressions
         offers.Add(2, () => Built(author));
         offers.Add(1, () => $"new string({author.Value(NumberType.Char)}, {choose.Below(5)})");
         offers.Add(1, () => Named(author));
+        offers.Add(2, () => $"Trace.Which({author.Value(choose.Any(AnyType.Plain(author), AnyType.Object, choose.Of(NumberType.All), new ArrayType(AnyType.Plain(author))))})");
     }
 
     /// <summary>What can stand in text as it is.</summary>

@@ -17,6 +17,8 @@ internal sealed class Vectors : IExpressions
                 offers.Add(1, () => $"(-{Vector()})");
                 offers.Add(1, () => "Vector3." + choose.Any("Zero", "One", "UnitX", "UnitY", "UnitZ"));
                 offers.Add(1, () => $"({Vector()} with {{ {choose.Any("X", "Y", "Z")} = {Real()} }})");
+                offers.Add(1, () => $"Vector3.Cross({Vector()}, {Vector()})");
+                offers.Add(1, () => $"Vector3.Lerp({Vector()}, {Vector()}, 0.5f)");
                 offers.Add(1, () => $"Vector3.{choose.Any("Min", "Max")}({Vector()}, {Vector()})");
                 break;
             case VectorType:
@@ -24,6 +26,7 @@ internal sealed class Vectors : IExpressions
                 offers.Add(1, () => $"Quaternion.Normalize({author.Value(wanted)} * {author.Value(wanted)})");
                 break;
             case NumberType { Name: "float" }:
+                offers.Add(1, () => choose.Any($"Vector3.Dot({Vector()}, {Vector()})", $"{Vector()}.LengthSquared()", $"Vector3.Distance({Vector()}, {Vector()})"));
                 offers.Add(1, () => $"{Vector()}.{choose.Any("X", "Y", "Z")}");
                 break;
             case TruthType:

@@ -7,7 +7,7 @@ internal static class GenericMethods
     {
         var choose = author.Choose;
         var name = author.Name("Generic");
-        switch (choose.Below(5))
+        switch (choose.Below(7))
         {
             case 0:
                 author.Code.Line($"public static T {name}<T>(T first, T second, bool takesFirst) => takesFirst ? first : second;");
@@ -35,6 +35,16 @@ internal static class GenericMethods
                 var (from, to) = (AnyType.Plain(author), AnyType.Plain(author));
                 Add(author, $"{name}<{from}, {to}>", new CollectionType("List", to), ("items", new CollectionType("IEnumerable", from)), ("make", new FunctionType(to, from)));
                 break;
+            case 4:
+                author.Code.Line($"public static string {name}<T>(params ReadOnlySpan<T> items) {{ var text = $\"{{items.Length}}\"; foreach (var item in items) text += item is null ? '-' : '+'; return text; }}");
+                foreach (var type in Types(author))
+                    Add(author, $"{name}<{type}>", AnyType.Text, ("items", new CollectionType("ReadOnlySpan", type)));
+                break;
+            case 5:
+                author.Code.Line($"public static T {name}<T>(T first, T second) where T : INumber<T> => first {choose.Any("+", "-", "*")} second + T.One;");
+                foreach (var type in Types(author).OfType<NumberType>().Where(type => type != NumberType.Char))
+                    Add(author, name, type, ("first", type), ("second", type));
+                break;
             default:
                 author.Code.Line($"public static bool {name}<T>(T a, T b) where T : IComparable<T> => a.CompareTo(b) {choose.Any("<", ">", "==")} 0;");
                 Add(author, name, AnyType.Truth, ("a", NumberType.Int), ("b", NumberType.Int));
@@ -45,7 +55,7 @@ internal static class GenericMethods
 
     private static void Add(Author author, string name, CodeType result, params (string Name, CodeType Type)[] parameters) =>
         author.Program.Methods.Add(new Callable("Helpers." + name, result,
-            [.. parameters.Select(parameter => new Parameter(parameter.Name, parameter.Type, parameter.Name == "items" && parameter.Type is ArrayType ? Passing.Params : Passing.Value))]));
+            [.. parameters.Select(parameter => new Parameter(parameter.Name, parameter.Type, parameter.Name == "items" && parameter.Type is ArrayType or CollectionType { Family: "ReadOnlySpan" } ? Passing.Params : Passing.Value))]));
 
     private static CodeType[] Types(Author author) => [NumberType.Int, AnyType.Text, AnyType.Item(author), author.Choose.Of(NumberType.Whole)];
 }

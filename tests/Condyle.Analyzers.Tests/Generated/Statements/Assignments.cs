@@ -10,13 +10,17 @@ internal sealed class Assignments : IStatements
     public void Write(Author author)
     {
         var (target, type) = author.Choose.Of(Targets(author));
-        author.Code.Line(Assign(target, type, author) + ";");
+        var owner = target.Split('.')[0];
+        if (target != owner && author.Scope.All.Any(variable => variable.Name == owner && variable.Type is { IsValue: false }) && author.Choose.Chance(15))
+            author.Code.Line($"{owner}?{target[owner.Length..]} = {author.Stored(type)};");
+        else
+            author.Code.Line(Assign(target, type, author) + ";");
     }
 
     private static string Assign(string target, CodeType type, Author author)
     {
         var choose = author.Choose;
-        if (choose.Chance(45))
+        if (choose.Chance(type is DeclaredType ? 20 : 45))
             return $"{target} = {author.Stored(type)}";
         return type switch
         {
@@ -33,6 +37,7 @@ internal sealed class Assignments : IStatements
             EnumType { IsFlags: true } => $"{target} {choose.Any("|=", "&=", "^=")} {author.Value(type)}",
             EnumType => target + choose.Any("++", "--"),
             MaybeType { Of: NumberType { Name: "int" or "long" } } => $"{target} {choose.Any("+=", "-=", "??=")} {author.Stored(type)}",
+            DeclaredType { Grows: true } => choose.Any($"{target} += {author.Value(NumberType.Int)}", $"{target}[{choose.Below(3)}] {choose.Any("=", "+=")} {author.Value(NumberType.Int)}"),
             MaybeType => $"{target} ??= {author.Stored(type)}",
             _ => $"{target} = {author.Stored(type)}",
         };

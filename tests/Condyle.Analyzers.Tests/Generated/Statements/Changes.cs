@@ -19,11 +19,12 @@ internal sealed class Changes : IStatements
     private static string Change(string name, CodeType type, Author author)
     {
         var choose = author.Choose;
-        string At() => choose.Chance(85) ? choose.Any("0", "0", "1", "^1") : author.Value(NumberType.Int);
+        string At() => choose.Chance(85) ? choose.Any("0", "0", "0", "1", "1", "^1", "^1", "Trace.Same<Index>(^1)") : author.Value(NumberType.Int);
         return type switch
         {
             ArrayType { Item: NumberType number } when choose.Chance(40) && number != NumberType.Char => $"{name}[{At()}] {choose.Any("+=", "-=", "*=")} {author.Value(number)}",
             ArrayType array when choose.Chance(15) => choose.Any($"Array.Reverse({name})", $"{name}.CopyTo({name}, 0)", $"Array.Fill({name}, {author.Stored(array.Item)})"),
+            ArrayType array when choose.Chance(10) => $"Trace.At({name}, {choose.Below(2)}) = {author.Stored(array.Item)}",
             ArrayType array => $"{name}[{At()}] = {author.Stored(array.Item)}",
             GridType grid => $"{name}[{choose.Below(2)}, {choose.Below(2)}] = {author.Stored(grid.Item)}",
             CollectionType { Family: "List", Item: var item } => List(name, item, author),

@@ -29,7 +29,7 @@ internal sealed class Tries : IStatements
         }
 
         if (hasFinally)
-            author.Block("finally", choose.Between(1, 2), situation => new Situation { Depth = situation.Depth });
+            author.Block("finally", choose.Between(1, 2), situation => new Situation { Depth = situation.Depth, IsHandler = true });
     }
 
     /// <summary>Catches whatever a program throws and notes what it was.</summary>
@@ -40,7 +40,7 @@ internal sealed class Tries : IStatements
         {
             var caught = author.Name("caught");
             var filter = choose.Chance(20) ? $" when ({author.PlainTruth()})" : "";
-            author.Block($"catch ({type} {caught}){filter}", choose.Below(statements + 1), situation => situation with { Yields = null }, () =>
+            author.Block($"catch ({type} {caught}){filter}", choose.Below(statements + 1), situation => situation with { Yields = null, IsHandler = true }, () =>
                 Observations.Say(author, type is "Slip" ? $"{caught}.Text + \" {caught}\"" : $"\"{type} {caught}\""));
         }
 

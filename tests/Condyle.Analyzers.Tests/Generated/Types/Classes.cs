@@ -48,6 +48,7 @@ internal static class Classes
             new Parameter(author.Name("p"), AnyType.Plain(author)),
             new Callable(author.Name("May"), AnyType.Plain(author), Bodies.ParametersFor(author, 0, 1)),
             new Callable(author.Name("Must"), AnyType.Plain(author), Bodies.ParametersFor(author, 0, 1)),
+            new Member(author.Name("Virtual"), AnyType.Plain(author), CanWrite: false),
             AsksVirtually: choose.Chance(50));
         Bodies.Of(author, $"internal abstract class {type} : {contract}", [], isStruct: false, () =>
         {
@@ -64,11 +65,12 @@ internal static class Classes
             Bodies.Fields(author, [field], isStruct: false);
             Bodies.Write(top.May, "public virtual ", author);
             author.Code.Line($"public abstract {top.Must.Result} {top.Must.Name}({Bodies.Parameters(top.Must.Parameters, author)});");
+            author.Code.Line($"public virtual {top.Property.Type} {top.Property.Name} => {author.Value(top.Property.Type)};");
             var asked = contract.Methods[0];
             author.Code.Line($"public {(top.AsksVirtually ? "virtual " : "")}{asked.Result} {asked.Name}() => {author.Value(asked.Result!)};");
             author.Code.Line($"public virtual string Describe() => {Bodies.Shows(type.Name, [field], author)};");
         });
-        type.Members.Add(field);
+        type.Members.AddRange([field, top.Property]);
         type.Methods.AddRange([top.May, top.Must, contract.Methods[0]]);
         return top;
     }
@@ -104,6 +106,8 @@ internal static class Classes
             if (isPrimary)
                 Bodies.Fields(author, parameters.Select(parameter => new Member(parameter.Name, parameter.Type, CanWrite: true)), isStruct: false);
             Bodies.Write(top.Must, "public override ", author);
+            if (choose.Chance(50))
+                author.Code.Line($"public override {top.Property.Type} {top.Property.Name} => {author.Value(top.Property.Type)};");
             if (choose.Chance(60))
                 Override(author, top.May, "public override ");
             if (top.AsksVirtually && choose.Chance(50))
@@ -113,7 +117,7 @@ internal static class Classes
             if (choose.Chance(50))
                 author.Code.Line($"public override string Describe() => base.Describe() + {Bodies.Shows(type.Name, [property], author)};");
         });
-        type.Members.AddRange([property, top.Field]);
+        type.Members.AddRange([property, top.Field, top.Property]);
         type.Methods.AddRange([top.May, top.Must]);
         type.Constructors.Add(new Callable(type.Name, type, parameters));
         return type;
@@ -130,5 +134,5 @@ internal static class Classes
         });
     }
 
-    private sealed record Top(DeclaredType Type, Member Field, Parameter Given, Callable May, Callable Must, bool AsksVirtually);
+    private sealed record Top(DeclaredType Type, Member Field, Parameter Given, Callable May, Callable Must, Member Property, bool AsksVirtually);
 }

@@ -22,6 +22,9 @@ internal sealed class DeclaredType(string name, bool isStruct) : CodeType(name)
     /// <summary>Whether two of it can be compared, stepped and asked for their truth.</summary>
     public bool IsOrdered { get; init; }
 
+    /// <summary>Whether a number can be added to it where it is, and stored in it at an index.</summary>
+    public bool Grows { get; init; }
+
     /// <summary>What it is a collection of; none where it is none.</summary>
     public CodeType? Holds { get; init; }
 

@@ -8,13 +8,13 @@ internal sealed class Author(Choices choose)
     private static readonly IExpressions[] Expressions =
     [
         new Leaves(), new Arithmetic(), new Conversions(), new Comparisons(), new Conditionals(), new Patterns(), new NullOperators(), new Texts(), new TextCalls(), new Steps(), new Maths(),
-        new Tuples(), new Items(), new Gathered(), new Queries(), new QuerySentences(), new Calls(), new Lambdas(), new Objects(), new Vectors(), new Handles(),
+        new Tuples(), new Unnamed(), new Items(), new Gathered(), new Queries(), new QuerySentences(), new Calls(), new Lambdas(), new Objects(), new Vectors(), new Handles(),
     ];
 
     private static readonly IStatements[] Kinds =
     [
         new Observations(), new Declarations(), new Assignments(), new Deconstructions(), new Branches(), new Switches(), new Loops(), new Leaving(), new Changes(), new Tries(), new Guards(),
-        new LocalFunctions(), new ByReference(), new RigSentences(),
+        new LocalFunctions(), new ByReference(), new Captured(), new RigSentences(),
     ];
 
     private int names;
@@ -48,6 +48,9 @@ internal sealed class Author(Choices choose)
         depth--;
         return text;
     }
+
+    /// <summary>An expression that has exactly the type, also where nothing says which one is wanted.</summary>
+    public string Typed(CodeType type) => type is CollectionType { Family: "IEnumerable" or "IReadOnlyList" } ? $"(({type}){Value(type)})" : Value(type);
 
     /// <summary>An expression that the compiler can't calculate, so that nothing about it is an error.</summary>
     public string Moving(CodeType type) => Scope.Of(type).Where(variable => !variable.IsConstant).ToList() is { Count: > 0 } known && (depth >= ExpressionDepth || choose.Chance(85))

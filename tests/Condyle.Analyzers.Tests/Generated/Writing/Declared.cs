@@ -18,6 +18,9 @@ internal sealed class Declared
     /// <summary>Properties of extension blocks, by the type they extend.</summary>
     public List<(CodeType On, Member Member)> ExtensionProperties { get; } = [];
 
+    /// <summary>What a rig says first.</summary>
+    public List<string> Beginnings { get; } = [];
+
     /// <summary>What stands outside the rig's own class.</summary>
     public Code Code { get; } = new();
 }

@@ -26,6 +26,20 @@ internal static class Prelude
 
             public static T Same<T>(T value) => value;
 
+            public static ref T At<T>(T[] items, int at) => ref items[at];
+
+            public static string Which(int value) => $"int {value}";
+
+            public static string Which(long value) => $"long {value}";
+
+            public static string Which(double value) => "double " + Milli(value);
+
+            public static string Which(string? value) => $"text {value}";
+
+            public static string Which(object? value) => "object " + Kind(value);
+
+            public static string Which<T>(IEnumerable<T> items) => $"{items.Count()} items";
+
             public static string Short(string text) => text.Length <= 24 ? text : text[..24];
 
             public static string Milli(double value) => value is > -1000000 and < 1000000 ? ((long)(value * 1024)).ToString() : value > 0 ? "big" : value < 0 ? "small" : "none";

@@ -14,6 +14,8 @@ internal static class Shown
         ArrayType { Item: var item } => Joined(item, simple, author),
         CollectionType { Item: var item } => Joined(item, simple, author),
         GridType { Item: var item } => Joined(item, $"{simple}.Cast<{item}>()", author),
+        // The order of the others is that of hashes.
+        MapType { Family: not "Dictionary" } => $"$\"{{{simple}.Count}}\"",
         MapType map => Joined(new TupleType(map.Key, map.Value), $"{simple}.Select(entry => (entry.Key, entry.Value))", author),
         DeclaredType declared => $"{simple}.{declared.Shows}",
         HandleType => $"{simple}.Name",

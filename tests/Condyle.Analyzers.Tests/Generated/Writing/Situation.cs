@@ -21,6 +21,9 @@ internal sealed record Situation
     /// <summary>Whether this is code of an async method.</summary>
     public bool CanAwait { get; init; }
 
+    /// <summary>Whether this is a <c>catch</c> or a <c>finally</c>.</summary>
+    public bool IsHandler { get; init; }
+
     /// <summary>How many blocks lie around it.</summary>
     public int Depth { get; init; }
 }

@@ -11,7 +11,7 @@ internal static class Arrays
         foreach (var name in new[] { "get_Length", "get_Count" })
             array.Asks(name, (own, _) => own.Items.Length);
         array.Asks("get_LongLength", (own, _) => (long)own.Items.Length);
-        array.Asks("get_Item", (own, call) => own.Items[Making.Place(ListCalls.Index(call, own.Items.Length), own.Items.Length)]);
+        array.Asks("get_Item", (own, call) => own.Items[Place(own, ListCalls.Index(call, own.Items.Length))]);
         array.Changes("set_Item", (own, call) => Write(call, own, Making.Place(ListCalls.Index(call, own.Items.Length), own.Items.Length), call[2]));
         array.Asks("get_IsReadOnly", (_, _) => true);
         array.Asks("get_IsFixedSize", (_, _) => true);
@@ -27,6 +27,9 @@ internal static class Arrays
         array.Asks("Clone", (own, _) => new ArrayValue([.. own.Items.Select(ValueCopies.Of)], own.Lengths, own.ItemType));
         Statics();
     }
+
+    // Asked as an interface, an array refuses an index as a list does; what the compiler wraps around one doesn't.
+    private static int Place(ArrayValue own, int at) => own.Wrapping == Wrapping.AroundArray && (at < 0 || at >= own.Items.Length) ? throw Making.OutOfArray() : Making.Place(at, own.Items.Length);
 
     private static int Dimension(ArrayValue array, Invocation call) => call.Whole(1) is var dimension && dimension >= 0 && dimension < array.Lengths.Length
         ? array.Lengths[dimension]
