@@ -113,4 +113,25 @@ public class FailedOnceTests
         private static RigDraft Kept;
         private static int Say() { Kept.Control("made"); return 1; }
         """);
+
+    [Fact] // 14
+    public void One_item_alone_is_gathered_in_order_without_its_key() => Oracle.Agrees(
+        """
+        int Key(int item, string name) { rig.Control($"{name}{item}"); return -item; }
+        for (var count = 0; count < 3; count++)
+        {
+            var items = Enumerable.Range(1, count).OrderBy(item => Key(item, "a")).ThenBy(item => Key(item, "b"));
+            _ = items.ToList(); rig.Control("list"); _ = items.ToArray(); rig.Control("array"); foreach (var item in items) rig.Control("each");
+            _ = items.OrderBy(item => Key(item, "c")).FirstOrDefault(item => false); rig.Control("first");
+            _ = items.OrderBy(item => Key(item, "c")).ToList(); rig.Control("again"); _ = items.Reverse().ToList(); rig.Control("back"); _ = items.Take(1).ToList();
+        }
+        """);
+
+    [Fact] // 41
+    public void An_immutable_array_is_asked_for_an_item_as_an_array() => Oracle.Agrees(
+        """
+        string Try(Func<object?> get) { try { return $"{get()}"; } catch (IndexOutOfRangeException) { return "index"; } catch (ArgumentOutOfRangeException) { return "range"; } catch (InvalidOperationException) { return "none"; } }
+        var items = System.Collections.Immutable.ImmutableArray.Create(1); IEnumerable<int> same = items;
+        rig.Control($"{Try(() => items.ElementAt(1))}{Try(() => same.ElementAt(1))}{Try(() => items.ElementAtOrDefault(1))}{Try(() => items.Skip(1).First())}{Try(() => items.Single())}");
+        """);
 }

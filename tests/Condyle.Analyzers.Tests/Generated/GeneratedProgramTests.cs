@@ -9,13 +9,16 @@ namespace Condyle.Analyzers.Tests.Generated;
 /// </summary>
 public class GeneratedProgramTests(ITestOutputHelper output)
 {
+    /// <summary>How many programs the suite reads and runs.</summary>
+    public const int InTheSuite = 200;
+
     private const int BatchSize = 50;
     private const int Shown = 5;
 
     [Fact]
     public void Every_program_is_read_as_it_runs()
     {
-        var (first, count) = (Setting("CONDYLE_PROGRAMS_FROM", 0), Setting("CONDYLE_PROGRAMS", 200));
+        var (first, count) = (Setting("CONDYLE_PROGRAMS_FROM", 0), Setting("CONDYLE_PROGRAMS", InTheSuite));
         var failures = new List<string>();
         for (var from = first; from < first + count; from += BatchSize)
         {

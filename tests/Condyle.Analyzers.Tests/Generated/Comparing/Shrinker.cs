@@ -86,7 +86,7 @@ internal static class Shrinker
     private static IEnumerable<Cut> Blocks(SyntaxNode root) => root.DescendantNodes().SelectMany(node => node switch
     {
         IfStatementSyntax { Else: { } other } => [new Cut(other, "")],
-        IfStatementSyntax choice => [new Cut(choice, choice.Statement.ToString())],
+        IfStatementSyntax choice when !choice.Condition.ToString().Contains("Goes", StringComparison.Ordinal) => [new Cut(choice, choice.Statement.ToString())],
         TryStatementSyntax attempt => [new Cut(attempt, attempt.Block.ToString())],
         ForEachStatementSyntax loop => [new Cut(loop, loop.Statement.ToString())],
         UsingStatementSyntax usage => [new Cut(usage, usage.Statement.ToString())],

@@ -27,9 +27,11 @@ internal sealed class Calls : IExpressions
         var created = $"new {made}({Arguments(constructor, author, argument)})";
         var initialised = made.Members.Where(member => member.CanInitialise).ToList();
         if (initialised.Count > 0 && author.Choose.Chance(30))
-            created += $" {{ {string.Join(", ", author.Choose.Some(initialised, 2).Select(member => $"{member.Name} = {argument(member.Type)}"))} }}";
+            created += $" {{ {string.Join(", ", author.Choose.Some(initialised, 2).Select(member => Initialised(member.Name.Split('.'), argument(member.Type))))} }}";
         return made == type ? created : $"(({type}){created})";
     }
+
+    private static string Initialised(string[] path, string value) => path is [var owner, var inner] ? $"{owner} = {{ {inner} = {value} }}" : $"{path[0]} = {value}";
 
     public static string Call(Callable method, Author author) => $"{method.Name}({Arguments(method, author, author.Value)})";
 

@@ -21,8 +21,10 @@ internal sealed class Lambdas : IExpressions
         ? Leaves.Simple(result, author)
         : $"Trace.Note(\"{author.Name("did")}\")");
 
+    public static bool CanBeGroup(Callable method) => method.IsPlain && !method.Name.Contains('<', StringComparison.Ordinal) && !method.Name.Contains("Generic", StringComparison.Ordinal);
+
     private static bool IsGroup(Callable method, FunctionType function) =>
-        method.IsPlain && Equals(method.Result, function.Result) && method.Parameters.Select(parameter => parameter.Type).SequenceEqual(function.Parameters) && !method.Name.Contains('<', StringComparison.Ordinal);
+        CanBeGroup(method) && Equals(method.Result, function.Result) && method.Parameters.Select(parameter => parameter.Type).SequenceEqual(function.Parameters);
 
     private static string Lambda(FunctionType function, Author author, bool hasBody) => Written(function, author, author.Choose.Chance(10) ? "static " : "", () =>
         hasBody ? author.Body(function.Result, author.Choose.Between(1, 3))

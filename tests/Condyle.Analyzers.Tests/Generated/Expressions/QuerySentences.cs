@@ -8,16 +8,18 @@ internal sealed class QuerySentences : IExpressions
         if (author.IsInQuery)
             return;
         if (wanted is CollectionType { Family: "IEnumerable", Item: var item })
-            offers.Add(3, () => Query(item, author));
+            offers.Add(8, () => Query(item, author));
+        if (wanted is ArrayType { Item: not ArrayType and var cell })
+            offers.Add(1, () => $"({Query(cell, author)}).ToArray()");
         if (wanted is CollectionType { Family: "List", Item: var kept })
-            offers.Add(1, () => $"({Query(kept, author)}).ToList()");
+            offers.Add(3, () => $"({Query(kept, author)}).ToList()");
     }
 
     private static string Query(CodeType item, Author author) => author.InQuery(() =>
     {
         var choose = author.Choose;
         // What is joined can't use the names of the query.
-        var joined = choose.Chance(15) ? Items.Sequence(NumberType.Int, author) : null;
+        var joined = choose.Chance(30) ? Items.Sequence(NumberType.Int, author) : null;
         var text = "(" + From(author);
         if (choose.Chance(30))
             text += " " + From(author);
@@ -29,7 +31,7 @@ internal sealed class QuerySentences : IExpressions
             text += $" orderby {author.Moving(NumberType.Int)}{choose.Any("", " descending", $", {author.Moving(NumberType.Char)}")}";
         if (joined is not null)
             text += Joined(joined, author);
-        return choose.Chance(20) ? text + Grouped(item, author) : text + $" select {author.Value(item)})";
+        return choose.Chance(35) ? text + Grouped(item, author) : text + $" select {author.Value(item)})";
     });
 
     private static string From(Author author)

@@ -7,7 +7,7 @@ internal static class GenericMethods
     {
         var choose = author.Choose;
         var name = author.Name("Generic");
-        switch (choose.Below(7))
+        switch (choose.Below(8))
         {
             case 0:
                 author.Code.Line($"public static T {name}<T>(T first, T second, bool takesFirst) => takesFirst ? first : second;");
@@ -44,6 +44,11 @@ internal static class GenericMethods
                 author.Code.Line($"public static T {name}<T>(T first, T second) where T : INumber<T> => first {choose.Any("+", "-", "*")} second + T.One;");
                 foreach (var type in Types(author).OfType<NumberType>().Where(type => type != NumberType.Char))
                     Add(author, name, type, ("first", type), ("second", type));
+                break;
+            case 6:
+                author.Code.Line($"public static T {name}<T>(bool isNew, T other) where T : new() => isNew ? new T() : other;");
+                foreach (var type in Types(author).Where(type => type is NumberType or EnumType or TruthType))
+                    Add(author, $"{name}<{type}>", type, ("isNew", AnyType.Truth), ("other", type));
                 break;
             default:
                 author.Code.Line($"public static bool {name}<T>(T a, T b) where T : IComparable<T> => a.CompareTo(b) {choose.Any("<", ">", "==")} 0;");

@@ -11,7 +11,7 @@ internal sealed class Assignments : IStatements
     {
         var (target, type) = author.Choose.Of(Targets(author));
         var owner = target.Split('.')[0];
-        if (target != owner && author.Scope.All.Any(variable => variable.Name == owner && variable.Type is { IsValue: false }) && author.Choose.Chance(15))
+        if (target != owner && author.Scope.All.Any(variable => variable.Name == owner && variable.Type is { IsValue: false }) && author.Choose.Chance(25))
             author.Code.Line($"{owner}?{target[owner.Length..]} = {author.Stored(type)};");
         else
             author.Code.Line(Assign(target, type, author) + ";");

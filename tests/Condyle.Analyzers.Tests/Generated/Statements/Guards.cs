@@ -28,6 +28,9 @@ internal sealed class Guards : IStatements
             case 4:
                 author.Block("unchecked", choose.Between(1, 2));
                 break;
+            case 5 when choose.Chance(30):
+                author.Code.Line(";");
+                break;
             default:
                 author.Block("", choose.Between(1, 2));
                 break;

@@ -82,7 +82,18 @@ internal static class AnyType
         ? author.Choose.Of(own)
         : Plain(author);
 
-    public static FunctionType Function(Author author) => author.Program.Delegates.Count > 0 && author.Choose.Chance(25) ? author.Choose.Of(author.Program.Delegates) : new(
-        author.Choose.Chance(80) ? Plain(author) : null,
-        [.. Enumerable.Range(0, author.Choose.Below(3)).Select(_ => Plain(author))]);
+    /// <summary>A type of functions, often one that a method of the program has.</summary>
+    public static FunctionType Function(Author author)
+    {
+        if (author.Program.Delegates.Count > 0 && author.Choose.Chance(25))
+            return author.Choose.Of(author.Program.Delegates);
+        var methods = author.Program.Methods.Concat(author.Scope.Functions).Where(Lambdas.CanBeGroup).ToList();
+        if (methods.Count > 0 && author.Choose.Chance(50))
+        {
+            var method = author.Choose.Of(methods);
+            return new(method.Result, [.. method.Parameters.Select(parameter => parameter.Type)]);
+        }
+
+        return new(author.Choose.Chance(80) ? Plain(author) : null, [.. Enumerable.Range(0, author.Choose.Below(3)).Select(_ => Plain(author))]);
+    }
 }

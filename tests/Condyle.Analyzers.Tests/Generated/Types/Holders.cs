@@ -9,7 +9,7 @@ internal static class Holders
         var type = new DeclaredType(author.Name("Holder"), isStruct: false) { Shows = "ToString()", Grows = true };
         var given = new Member(author.Name("Given"), AnyType.Plain(author), CanWrite: false, CanInitialise: true);
         var kept = new Member(author.Name("Kept"), AnyType.Plain(author), CanWrite: true, CanInitialise: true);
-        var inner = new Member("Nested.Count", NumberType.Int, CanWrite: true);
+        var inner = new Member("Nested.Count", NumberType.Int, CanWrite: true, CanInitialise: true);
         var parameter = new Parameter(author.Name("p"), given.Type);
         Bodies.Of(author, $"internal sealed partial class {type}", [], isStruct: false, () =>
         {

@@ -101,13 +101,13 @@ internal sealed class ReverseQuery(Machine machine, Source source) : Query(machi
             return place >= 0 && place < source.Length ? Found.Of(source[source.Length - place - 1]) : Found.Nothing;
         if (place < 0)
             return Found.Nothing;
-        var items = Sequences.ToLimitedList(source.Items());
+        var items = source.All();
         return place < items.Count ? Found.Of(items[items.Count - place - 1]) : Found.Nothing;
     }
 
     protected override IEnumerable<object?> Items()
     {
-        var items = Sequences.ToLimitedList(source.Items());
+        var items = source.All();
         for (var i = items.Count - 1; i >= 0; i--)
             yield return items[i];
     }

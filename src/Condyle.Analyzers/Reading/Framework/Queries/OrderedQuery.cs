@@ -7,6 +7,9 @@ internal sealed class OrderedQuery(Machine machine, Source source, IReadOnlyList
 
     public override Source? Unordered => source;
 
+    // One item alone is in order as it is: no key of it is made.
+    public override IEnumerable<object?> All() => Buffer() is var items && items.Count > 1 ? Sorted(items) : items;
+
     public override Found First() => Best(source.Items(), _ => true, order => order < 0, keepsLower: true);
 
     public override Found Last() => Last(source.Items(), _ => true);
@@ -32,7 +35,7 @@ internal sealed class OrderedQuery(Machine machine, Source source, IReadOnlyList
     public Found Last(IEnumerable<object?> items, Func<object?, bool> matches) => Best(items, matches, order => order >= 0, keepsLower: false);
 
     /// <summary>All items as they come from the source.</summary>
-    public List<object?> Buffer() => Sequences.ToLimitedList(source.Items());
+    public List<object?> Buffer() => source.All();
 
     /// <summary>The items in order; where the order isn't known, as many unknown ones.</summary>
     public IReadOnlyList<object?> Sorted(List<object?> items)

@@ -7,7 +7,7 @@ internal static class ResultCalls
     {
         foreach (var (name, find) in new (string, Func<Invocation, Source, Found>)[] { ("First", First), ("Last", Last), ("Single", Single), ("ElementAt", ElementAt) })
         {
-            QueryCalls.Add(name, call => find(call, QueryCalls.Of(call)) is { IsThere: true } found ? found.Item : throw (name == "ElementAt" ? Making.OutOfRange() : Missing()));
+            QueryCalls.Add(name, call => find(call, QueryCalls.Of(call)) is { IsThere: true } found ? found.Item : throw (name == "ElementAt" ? QueryCalls.Of(call).Refusal() : Missing()));
             QueryCalls.Add(name + "OrDefault", call => find(call, QueryCalls.Of(call)) is { IsThere: true } found ? found.Item : DefaultOf(call));
         }
 
@@ -23,8 +23,8 @@ internal static class ResultCalls
         QueryCalls.Add("All", call => !QueryCalls.Of(call).Items().Any(item => !Conditions.Holds(call.Function(1), call.Machine, item)));
         QueryCalls.Add("Contains", Contains);
         QueryCalls.Add("SequenceEqual", SequenceEqual);
-        QueryCalls.Add("ToArray", call => Arrays.Of(Sequences.ToLimitedList(QueryCalls.Of(call).Items()), call.Method.TypeArguments.FirstOrDefault()));
-        QueryCalls.Add("ToList", call => new ListValue(Sequences.ToLimitedList(QueryCalls.Of(call).Items())));
+        QueryCalls.Add("ToArray", call => Arrays.Of(QueryCalls.Of(call).All(), call.Method.TypeArguments.FirstOrDefault()));
+        QueryCalls.Add("ToList", call => new ListValue(QueryCalls.Of(call).All()));
         QueryCalls.Add("ToHashSet", call => ToSet(call, SetValue.Type));
         QueryCalls.Add("ToDictionary", call => ToMap(call, MapValue.Type));
         FrameworkTable.Add(ImmutableNames.FrozenSet, "ToFrozenSet", call => ToSet(call, ImmutableNames.FrozenSet));

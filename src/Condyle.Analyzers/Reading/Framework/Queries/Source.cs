@@ -43,6 +43,9 @@ internal sealed class Source(object value, Machine machine)
     /// <summary>The items, each time anew.</summary>
     public IEnumerable<object?> Items() => Sequences.Of(value, machine) ?? throw new SequenceIsOpen("a query reads items that aren't known");
 
+    /// <summary>The items, gathered in one go.</summary>
+    public List<object?> All() => Sequences.ToLimitedList(Query?.All() ?? Items());
+
     public int? Count(bool onlyIfCheap) => IsCounted ? Length : Query is { } query ? query.Count(onlyIfCheap) : onlyIfCheap ? null : Items().Count();
 
     public Found First() => Query?.First() ?? (IsList ? Length > 0 ? Found.Of(this[0]) : Found.Nothing : FirstOf(Items(), machine));
@@ -50,6 +53,9 @@ internal sealed class Source(object value, Machine machine)
     public Found Last() => Query?.Last() ?? (IsList ? Length is > 0 and var length ? Found.Of(this[length - 1]) : Found.Nothing : LastOf(Items(), machine));
 
     public Found At(int place) => Query?.At(place) ?? (IsList ? place >= 0 && place < Length ? Found.Of(this[place]) : Found.Nothing : AtOf(Items(), place, machine));
+
+    /// <summary>What is thrown for a place that has no item.</summary>
+    public ThrownByCode Refusal() => value is ListValue { TypeName: ImmutableNames.Array } or ArrayValue { Wrapping: Wrapping.AroundArray } ? Making.OutOfArray() : Making.OutOfRange();
 
     public static Found FirstOf(IEnumerable<object?> items, Machine machine)
     {
