@@ -134,4 +134,24 @@ public class FailedOnceTests
         var items = System.Collections.Immutable.ImmutableArray.Create(1); IEnumerable<int> same = items;
         rig.Control($"{Try(() => items.ElementAt(1))}{Try(() => same.ElementAt(1))}{Try(() => items.ElementAtOrDefault(1))}{Try(() => items.Skip(1).First())}{Try(() => items.Single())}");
         """);
+
+    [Fact] // 162
+    public void A_jump_inside_a_final_part_stays_there() => Oracle.Agrees(
+        """
+        for (var i = 0; i < 3; i++)
+        {
+            try
+            {
+                try { if (i == 1) continue; if (i == 2) throw new InvalidOperationException(); }
+                finally
+                {
+                    var turns = 0;
+                    again:
+                    rig.Control($"{i} turn {turns}");
+                    if (turns++ < 1) goto again;
+                }
+            }
+            catch (InvalidOperationException) { rig.Control("caught"); }
+        }
+        """);
 }

@@ -37,17 +37,21 @@ public class GeneratedProgramTests(ITestOutputHelper output)
     private static int Setting(string name, int otherwise) =>
         Environment.GetEnvironmentVariable(name) is { } set ? int.Parse(set, CultureInfo.InvariantCulture) : otherwise;
 
+    // Making a program small takes minutes, so only a run that looks for failures does it.
     private static string Failure(GeneratedProgram program, Outcome outcome, bool isShrunk)
     {
-        var small = isShrunk ? Shrinker.Shrink(program.Source, outcome.Verdict) : program.Source;
-        var text = $"program {program.Number} is {outcome.Verdict}:\n{outcome.Details}\n{small}";
+        var source = program.Source;
         if (Environment.GetEnvironmentVariable("CONDYLE_PROGRAMS_OUT") is { } folder)
         {
-            File.WriteAllText(Path.Combine(folder, $"{outcome.Verdict}{program.Number}.cs"), $"{program.Source}/*\n{outcome.Details}\n*/\n");
+            var file = Path.Combine(folder, $"{outcome.Verdict}{program.Number}");
+            File.WriteAllText($"{file}.cs", $"{source}/*\n{outcome.Details}\n*/\n");
             if (isShrunk)
-                File.WriteAllText(Path.Combine(folder, $"{outcome.Verdict}{program.Number}.small.cs"), $"{small}/*\n{Batch.Check([small])[0].Details}\n*/\n");
+            {
+                source = Shrinker.Shrink(source, outcome.Verdict);
+                File.WriteAllText($"{file}.small.cs", $"{source}/*\n{Batch.Check([source])[0].Details}\n*/\n");
+            }
         }
 
-        return text;
+        return $"program {program.Number} is {outcome.Verdict}:\n{outcome.Details}\n{source}";
     }
 }

@@ -14,9 +14,17 @@ internal sealed partial class Lowerer
     private void Try(ITryOperation attempt)
     {
         if (attempt.Finally is { } final)
-            Protect(attempt.Syntax.Span, () => Catching(attempt), () => Statement(final));
+            Protect(attempt.Syntax.Span, () => Catching(attempt), () => Final(final));
         else
             Catching(attempt);
+    }
+
+    // A final part is laid out once for each way out; its labels are those of one of them.
+    private void Final(IBlockOperation final)
+    {
+        Statement(final);
+        foreach (var label in labels.Keys.Where(label => label.DeclaringSyntaxReferences.Any(place => final.Syntax.Span.Contains(place.Span))).ToList())
+            labels.Remove(label);
     }
 
     private void Catching(ITryOperation attempt)

@@ -32,8 +32,7 @@ internal static class Shrinker
             for (var skip = 0; ;)
             {
                 var root = CSharpSyntaxTree.ParseText(source, new CSharpParseOptions(LanguageVersion.Preview)).GetRoot();
-                // What keeps a loop from going on for ever stays.
-                var possible = kind(root).Where(cut => !source[cut.Start..cut.End].Contains("Goes", StringComparison.Ordinal) || kind != Expressions).ToList();
+                var possible = kind(root).Where(cut => !EndsLoops(source[cut.Start..cut.End], kind == Expressions)).ToList();
                 List<Cut> cuts = size > 1 ? [.. Apart(possible)] : possible;
                 if (skip >= cuts.Count)
                     break;
@@ -55,6 +54,9 @@ internal static class Shrinker
 
         return source;
     }
+
+    // Without that a loop might go on for ever.
+    private static bool EndsLoops(string code, bool isExpression) => code.Contains("fuel", StringComparison.Ordinal) || (isExpression && code.Contains("Goes", StringComparison.Ordinal));
 
     private static string Apply(string source, IEnumerable<Cut> cuts)
     {
