@@ -154,4 +154,15 @@ public class FailedOnceTests
             catch (InvalidOperationException) { rig.Control("caught"); }
         }
         """);
+
+    [Fact] // 90, 390, 419
+    public void Items_on_the_stack_are_converted_as_those_of_an_array() => Oracle.Agrees(
+        """
+        int? none = null; var letter = 'b'; var whole = 3;
+        Span<bool> truths = stackalloc bool[] { (none == default(int?)), true };
+        Span<byte> bytes = stackalloc byte[] { ((byte)(whole + 255)), 1 };
+        ReadOnlySpan<long> longs = stackalloc[] { whole, letter, 5L };
+        object boxed = longs[0];
+        rig.Control($"{truths[0]}{truths[1]}{bytes[0]}{bytes[1]}{longs[1]}{boxed is long}{longs.Length}");
+        """);
 }

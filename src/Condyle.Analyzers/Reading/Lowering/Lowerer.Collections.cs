@@ -51,8 +51,10 @@ internal sealed partial class Lowerer
         };
         if (initializer is not null)
         {
-            foreach (var value in initializer.Expressions)
-                Value(allocation.SemanticModel?.GetOperation(value));
+            // The last parts of the allocation are its items, each converted to the type of an item.
+            var parts = allocation.ChildOperations.ToList();
+            for (var i = parts.Count - initializer.Expressions.Count; i < parts.Count; i++)
+                Value(parts.ElementAtOrDefault(i));
             Emit(new MakeArray(initializer.Expressions.Count, item));
         }
         else

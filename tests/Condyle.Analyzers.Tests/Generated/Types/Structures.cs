@@ -76,9 +76,9 @@ internal static class Structures
 
     private static void Conversions(DeclaredType type, List<Member> fields, Author author)
     {
-        author.Code.Line($"public static {author.Choose.Any("implicit", "explicit")} operator {type}(long from) => {author.Inside(Wall.Static, () =>
+        author.Code.Line($"public static {author.Choose.Any("implicit", "explicit")} operator {type}(long given) => {author.Inside(Wall.Static, () =>
         {
-            author.Scope.Add(new Variable("from", NumberType.Long));
+            author.Scope.Add(new Variable("given", NumberType.Long));
             return $"new({string.Join(", ", fields.Select(field => author.Value(field.Type)))})";
         })};");
         var (convert, from) = (author.Name("Convert"), author.Name("p"));

@@ -8,7 +8,7 @@ internal sealed class OrderedQuery(Machine machine, Source source, IReadOnlyList
     public override Source? Unordered => source;
 
     // One item alone is in order as it is: no key of it is made.
-    public override IEnumerable<object?> All() => Buffer() is var items && items.Count > 1 ? Sorted(items) : items;
+    public override IEnumerable<object?>? All() => Buffer() is var items && items.Count > 1 ? Sorted(items) : items;
 
     public override Found First() => Best(source.Items(), _ => true, order => order < 0, keepsLower: true);
 

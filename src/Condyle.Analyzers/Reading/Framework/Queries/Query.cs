@@ -27,8 +27,8 @@ internal abstract class Query(Machine machine, int depth) : SequenceValue(depth)
     /// <summary>What holds the same items where their order doesn't count; none where that is itself.</summary>
     public virtual Source? Unordered => null;
 
-    /// <summary>The items where all of them are gathered in one go.</summary>
-    public virtual IEnumerable<object?> All() => this;
+    /// <summary>The items where all of them are gathered in one go; none where that is as if they were enumerated.</summary>
+    public virtual IEnumerable<object?>? All() => null;
 
     public virtual Found First() => Source.FirstOf(this, machine);
 
