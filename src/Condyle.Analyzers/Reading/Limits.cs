@@ -49,5 +49,5 @@ internal static class Limits
     public const int Events = 400_000;
 
     /// <summary>Definitions, besides those in the file itself, that are read live when a shared helper is edited. The build reads all.</summary>
-    public const int LiveDefinitionsForAHelper = 8;
+    public const int LiveDefinitionsForAHelper = 4;
 }

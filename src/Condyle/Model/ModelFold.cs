@@ -5,21 +5,20 @@ internal sealed class ModelFold
 {
     private const int EventsBetweenQuestions = 1024;
 
-    private readonly Dictionary<int, RigElement> elements = [];
+    // By the number of the event that made it.
+    private readonly RigElement?[] elements;
 
     // What may have changed since everything was forgotten: forgetting the rest again would change nothing.
     private readonly HashSet<RigElement> sinceForgotten = [];
     private bool hasForgotten;
 
-    private ModelFold()
-    {
-    }
+    private ModelFold(int events) => elements = new RigElement?[events];
 
     public RigModel Model { get; } = new();
 
     public static RigModel Run(EventLog log, CancellationToken cancellation)
     {
-        var fold = new ModelFold();
+        var fold = new ModelFold(log.Count);
         for (var id = 0; id < log.Count; id++)
         {
             if (id % EventsBetweenQuestions == 0)
@@ -32,7 +31,7 @@ internal sealed class ModelFold
 
     public void Add(RigElement element)
     {
-        elements.Add(element.Id, element);
+        elements[element.Id] = element;
         Touch(element);
         switch (element)
         {
@@ -50,7 +49,7 @@ internal sealed class ModelFold
 
     public void ForgetAll()
     {
-        foreach (var element in hasForgotten ? sinceForgotten : (IEnumerable<RigElement>)elements.Values)
+        foreach (var element in hasForgotten ? sinceForgotten : elements.OfType<RigElement>())
             element.Forget();
         hasForgotten = true;
         sinceForgotten.Clear();
@@ -59,7 +58,7 @@ internal sealed class ModelFold
     public T? Find<T>(int id)
         where T : RigElement
     {
-        if (!elements.TryGetValue(id, out var element))
+        if (id < 0 || id >= elements.Length || elements[id] is not { } element)
             return null;
         Touch(element);
         return element as T;

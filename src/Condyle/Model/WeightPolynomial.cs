@@ -37,19 +37,23 @@ internal sealed class WeightPolynomial : IEquatable<WeightPolynomial>
     /// <summary>The switches it depends on, each once, in the order in which they were made.</summary>
     public IReadOnlyList<int> Switches => [.. terms.SelectMany(term => term.Factors).Distinct().OrderBy(id => id)];
 
-    public static WeightPolynomial operator +(WeightPolynomial left, WeightPolynomial right) => Collect(left.terms.Concat(right.terms));
+    public static WeightPolynomial operator +(WeightPolynomial left, WeightPolynomial right) => Collect([.. left.terms, .. right.terms]);
 
     public static WeightPolynomial operator *(WeightPolynomial left, WeightPolynomial right)
     {
         if (left.terms.Count * right.terms.Count > MostTerms * MostTerms)
             return left.terms.Count > right.terms.Count ? left : right; // too large already, and stays so
-        return Collect(
-            from a in left.terms
-            from b in right.terms
-            select new Term([.. a.Factors.Concat(b.Factors).OrderBy(id => id)], a.Coefficient * b.Coefficient));
+        var products = new List<Term>(left.terms.Count * right.terms.Count);
+        foreach (var a in left.terms)
+        {
+            foreach (var b in right.terms)
+                products.Add(new Term(Product(a.Factors, b.Factors), a.Coefficient * b.Coefficient));
+        }
+
+        return Collect(products);
     }
 
-    public WeightPolynomial Times(double factor) => Collect(terms.Select(term => term with { Coefficient = term.Coefficient * factor }));
+    public WeightPolynomial Times(double factor) => Collect(terms.ConvertAll(term => term with { Coefficient = term.Coefficient * factor }));
 
     public WeightPolynomial Inverse => One + Times(-1);
 
@@ -68,8 +72,19 @@ internal sealed class WeightPolynomial : IEquatable<WeightPolynomial>
         return sum;
     }
 
-    public bool Equals(WeightPolynomial? other) =>
-        other is not null && (this + other.Times(-1)).terms.Count == 0;
+    // The terms of both are in order, and none has a coefficient that counts for nothing.
+    public bool Equals(WeightPolynomial? other)
+    {
+        if (other is null || other.terms.Count != terms.Count)
+            return false;
+        for (var i = 0; i < terms.Count; i++)
+        {
+            if (Compare(terms[i].Factors, other.terms[i].Factors) != 0 || Math.Abs(terms[i].Coefficient - other.terms[i].Coefficient) > Tolerance)
+                return false;
+        }
+
+        return true;
+    }
 
     public override bool Equals(object? obj) => Equals(obj as WeightPolynomial);
 
@@ -97,39 +112,44 @@ internal sealed class WeightPolynomial : IEquatable<WeightPolynomial>
         return text.ToString();
     }
 
-    private static WeightPolynomial Collect(IEnumerable<Term> terms)
+    // Takes the list over: brings equal products together, and drops what counts for nothing.
+    private static WeightPolynomial Collect(List<Term> terms)
     {
-        var collected = terms
-            .GroupBy(term => term.Factors, FactorsComparer.Instance)
-            .Select(group => new Term(group.Key, group.Sum(term => term.Coefficient)))
-            .Where(term => Math.Abs(term.Coefficient) > Tolerance)
-            .ToList();
-        collected.Sort(static (a, b) => FactorsComparer.Compare(a.Factors, b.Factors));
-        return new WeightPolynomial(collected);
+        terms.Sort(static (a, b) => Compare(a.Factors, b.Factors));
+        var kept = 0;
+        for (var i = 0; i < terms.Count;)
+        {
+            var (factors, sum) = (terms[i].Factors, 0.0);
+            for (; i < terms.Count && Compare(terms[i].Factors, factors) == 0; i++)
+                sum += terms[i].Coefficient;
+            if (Math.Abs(sum) > Tolerance)
+                terms[kept++] = new Term(factors, sum);
+        }
+
+        terms.RemoveRange(kept, terms.Count - kept);
+        return new WeightPolynomial(terms);
+    }
+
+    private static int[] Product(int[] a, int[] b)
+    {
+        int[] product = [.. a, .. b];
+        Array.Sort(product);
+        return product;
+    }
+
+    private static int Compare(int[] a, int[] b)
+    {
+        if (a.Length != b.Length)
+            return a.Length - b.Length;
+        for (var i = 0; i < a.Length; i++)
+        {
+            if (a[i] != b[i])
+                return a[i] - b[i];
+        }
+
+        return 0;
     }
 
     /// <summary>A product of switches, a switch twice for its square, with a coefficient.</summary>
     internal sealed record Term(int[] Factors, double Coefficient);
-
-    private sealed class FactorsComparer : IEqualityComparer<int[]>
-    {
-        public static FactorsComparer Instance { get; } = new();
-
-        public bool Equals(int[] x, int[] y) => x.SequenceEqual(y);
-
-        public int GetHashCode(int[] factors) => factors.Aggregate(17, (hash, id) => (hash * 31) + id);
-
-        public static int Compare(int[] a, int[] b)
-        {
-            if (a.Length != b.Length)
-                return a.Length - b.Length;
-            for (var i = 0; i < a.Length; i++)
-            {
-                if (a[i] != b[i])
-                    return a[i] - b[i];
-            }
-
-            return 0;
-        }
-    }
 }

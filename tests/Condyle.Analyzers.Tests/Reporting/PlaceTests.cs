@@ -1,3 +1,4 @@
+using Condyle.Analyzers.Reading;
 using Condyle.Analyzers.Reporting;
 using Microsoft.CodeAnalysis;
 
@@ -95,9 +96,9 @@ public class PlaceTests
     }
 
     [Theory]
-    [InlineData(8, true, true)]
-    [InlineData(9, true, false)]
-    [InlineData(9, false, true)]
+    [InlineData(Limits.LiveDefinitionsForAHelper, true, true)]
+    [InlineData(Limits.LiveDefinitionsForAHelper + 1, true, false)]
+    [InlineData(Limits.LiveDefinitionsForAHelper + 1, false, true)]
     public async Task A_helper_of_many_rigs_is_blamed_while_typing_but_repaired_only_when_all_its_rigs_were_read(int rigs, bool isLive, bool isRepaired)
     {
         (string, string)[] files = [

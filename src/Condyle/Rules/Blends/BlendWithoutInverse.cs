@@ -23,16 +23,17 @@ internal sealed class BlendWithoutInverse : Rule
         {
             if (blend.SourcesAreOpen || blend.IsUnknown || blend.Sources.Count == 0 || SumOf(blend) is not { } sum || sum.Equals(WeightPolynomial.One))
                 continue;
-            if (WorstOf(sum, model) is not { } worst)
+            var switches = sum.Switches;
+            if (WorstOf(sum, switches, model) is not { } worst)
                 continue;
-            var total = sum.At(id => worst[id]);
-            var when = sum.Switches.Count == 0 ? "always" : $"with {Written(worst, model)}";
+            var total = sum.At(worst);
+            var when = switches.Count == 0 ? "always" : $"with {Written(switches, worst, model)}";
             var repairs = RepairsOf(blend, sum, model);
             var place = repairs.Count > 0 ? PlaceOf(blend, repairs[0].Event) : blend.Sources[^1].Place;
             yield return new Finding(
                 this,
                 blend,
-                sum.Switches.Count == 0
+                switches.Count == 0
                     ? $"The weights of {TargetOf(blend)} always add up to {Invariant.Short(total)} instead of 1: {Consequence(total)}. {Advice(repairs)}"
                     : $"The weights of {TargetOf(blend)} don't add up to 1: {when} they add up to {Invariant.Short(total)}, so {Consequence(total)}. {Advice(repairs)}",
                 place)
@@ -58,31 +59,35 @@ internal sealed class BlendWithoutInverse : Rule
     }
 
     // All switches at the same value first: that holds even if two switches that are only known by their type are one and the same.
-    private static IReadOnlyDictionary<int, double>? WorstOf(WeightPolynomial sum, RigModel model) =>
-        WorstOf(sum, Tried.Select(value => sum.Switches.ToDictionary(id => id, _ => value))) ?? WorstOf(sum, Ends(sum.Switches, model));
+    private static Func<int, double>? WorstOf(WeightPolynomial sum, IReadOnlyList<int> switches, RigModel model) =>
+        WorstOf(sum, Tried.Select(value => (Func<int, double>)(_ => value))) ?? WorstOf(sum, Ends(switches, model));
 
-    private static IReadOnlyDictionary<int, double>? WorstOf(WeightPolynomial sum, IEnumerable<IReadOnlyDictionary<int, double>> tried)
+    private static Func<int, double>? WorstOf(WeightPolynomial sum, IEnumerable<Func<int, double>> tried)
     {
-        IReadOnlyDictionary<int, double>? worst = null;
+        Func<int, double>? worst = null;
         var most = WeightPolynomial.Tolerance;
-        foreach (var values in tried)
+        foreach (var valueOf in tried)
         {
-            var miss = Math.Abs(sum.At(id => values[id]) - 1);
+            var miss = Math.Abs(sum.At(valueOf) - 1);
             if (miss <= most)
                 continue;
-            (worst, most) = (values, miss);
+            (worst, most) = (valueOf, miss);
         }
 
         return worst;
     }
 
     // Each switch at either end, where all were seen being made, so that they are different ones.
-    private static IEnumerable<IReadOnlyDictionary<int, double>> Ends(IReadOnlyList<int> switches, RigModel model)
+    private static IEnumerable<Func<int, double>> Ends(IReadOnlyList<int> switches, RigModel model)
     {
         if (switches.Count > MostSwitches || switches.Any(id => model.SwitchOf(id) is not { IsUnknown: false }))
             yield break;
+        var placeOf = switches.Select((id, place) => (id, place)).ToDictionary(pair => pair.id, pair => pair.place);
         for (var ends = 0; ends < 1 << switches.Count; ends++)
-            yield return switches.Select((id, index) => (id, end: (double)((ends >> index) & 1))).ToDictionary(pair => pair.id, pair => pair.end);
+        {
+            var these = ends;
+            yield return id => (these >> placeOf[id]) & 1;
+        }
     }
 
     private static string TargetOf(RigBlend blend) => blend.Node?.Title ?? blend.Chain!.Title;
@@ -91,9 +96,9 @@ internal sealed class BlendWithoutInverse : Rule
         ? "it floats between its sources and lands on none"
         : "no source moves it and it falls back to its rest pose";
 
-    private static string Written(IReadOnlyDictionary<int, double> values, RigModel model)
+    private static string Written(IReadOnlyList<int> switches, Func<int, double> valueOf, RigModel model)
     {
-        var same = values.GroupBy(pair => pair.Value, pair => model.SwitchOf(pair.Key)?.Title ?? "the switch").OrderBy(group => group.Key);
+        var same = switches.GroupBy(valueOf, id => model.SwitchOf(id)?.Title ?? "the switch").OrderBy(group => group.Key);
         return string.Join(" and ", same.Select(group => $"{Joined([.. group])} at {Invariant.Short(group.Key)}"));
     }
 

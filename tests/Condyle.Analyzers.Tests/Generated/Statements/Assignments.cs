@@ -37,7 +37,8 @@ internal sealed class Assignments : IStatements
             EnumType { IsFlags: true } => $"{target} {choose.Any("|=", "&=", "^=")} {author.Value(type)}",
             EnumType => target + choose.Any("++", "--"),
             MaybeType { Of: NumberType { Name: "int" or "long" } } => $"{target} {choose.Any("+=", "-=", "??=")} {author.Stored(type)}",
-            DeclaredType { Grows: true } => choose.Any($"{target} += {author.Value(NumberType.Int)}", $"{target}[{choose.Below(3)}] {choose.Any("=", "+=")} {author.Value(NumberType.Int)}"),
+            // What changes where it lies must be a variable, not a property.
+            DeclaredType { Grows: true } when !target.Contains('.') => choose.Any($"{target} += {author.Value(NumberType.Int)}", $"{target}[{choose.Below(3)}] {choose.Any("=", "+=")} {author.Value(NumberType.Int)}"),
             MaybeType => $"{target} ??= {author.Stored(type)}",
             _ => $"{target} = {author.Stored(type)}",
         };
