@@ -165,4 +165,41 @@ public class FailedOnceTests
         object boxed = longs[0];
         rig.Control($"{truths[0]}{truths[1]}{bytes[0]}{bytes[1]}{longs[1]}{boxed is long}{longs.Length}");
         """);
+
+    [Fact] // 836
+    public void What_is_added_to_an_empty_array_is_handed_on_as_it_is() => Oracle.Agrees(
+        """
+        bool Seen(string item) { rig.Control("seen_" + item); return true; }
+        _ = new string[0].Concat(new[] { "a", "b" }).LastOrDefault(Seen); _ = new[] { "c", "d" }.Concat([]).LastOrDefault(Seen); _ = Enumerable.Empty<string>().Concat(new List<string> { "e", "f" }).Last(Seen);
+        _ = new[] { "g" }.Concat(new[] { "h" }).LastOrDefault(Seen); _ = new List<string>().Concat(new[] { "i", "j" }).LastOrDefault(Seen);
+        """);
+
+    [Fact] // 1553
+    public void A_filter_that_throws_refuses() => Oracle.Agrees(
+        """
+        try { throw new InvalidOperationException(); }
+        catch (InvalidOperationException) when (Broken.Flag) { rig.Control("never"); }
+        catch (Exception) { rig.Control("caught"); }
+        try
+        {
+            try { throw new InvalidOperationException(); } catch (InvalidOperationException) when (int.Parse("x") > 3) { rig.Control("never"); }
+        }
+        catch (Exception caught) when (caught is not FormatException) { rig.Control("outer"); }
+        """,
+        "private static class Broken { public static readonly bool Flag = new[] { true }[1]; }");
+
+    [Fact] // 3051
+    public void What_a_pattern_does_not_look_at_is_not_asked_for() => Oracle.Agrees(
+        """
+        var part = new Part(rig);
+        rig.Control($"{part is { Kept: _, Size: 7 }}{part is { Kept: var _, Size: 7 }}{part is { Size: 7, Kept: "kept" }}{new[] { part } is [_]}{part is (_, 7)}");
+        """,
+        """
+        private sealed class Part(RigDraft rig)
+        {
+            public string Kept { get { rig.Control("asked"); return "kept"; } }
+            public int Size => 7;
+            public void Deconstruct(out string kept, out int size) { rig.Control("taken apart"); (kept, size) = ("k", Size); }
+        }
+        """);
 }

@@ -105,6 +105,10 @@ internal sealed partial class Lowerer
         }
     }
 
+    // What it is about isn't even asked for.
+    private static bool MatchesAnything(IPatternOperation pattern) =>
+        pattern is IDiscardPatternOperation or IDeclarationPatternOperation { MatchesNull: true, DeclaredSymbol: null or IDiscardSymbol };
+
     // A variable of a pattern that doesn't match is never read, so it may as well be set.
     private void Bind(ISymbol? variable, Action load)
     {
@@ -149,7 +153,7 @@ internal sealed partial class Lowerer
             }
         }
 
-        foreach (var property in parts.PropertySubpatterns)
+        foreach (var property in parts.PropertySubpatterns.Where(property => !MatchesAnything(property.Pattern)))
         {
             var member = Temporary();
             patternInputs.Push(subject);
@@ -191,7 +195,7 @@ internal sealed partial class Lowerer
                 ? new RangeValue(new IndexValue(i, false), new IndexValue(list.Patterns.Length - 1 - i, true))
                 : new IndexValue(fromEnd ? list.Patterns.Length - i : i, fromEnd);
             var inner = pattern is ISlicePatternOperation sliced ? sliced.Pattern : pattern;
-            if (inner is null)
+            if (inner is null || MatchesAnything(inner))
                 continue;
             var item = Temporary();
             Part(pattern is ISlicePatternOperation { SliceSymbol: var taken } ? taken : list.IndexerSymbol, subject, () => Emit(new PushConstant(part)), count, TypeKeys.Of(inner.InputType), list.Syntax);

@@ -87,11 +87,26 @@ internal sealed partial class Lowerer
             StoreVariable(variable, isReference: false);
         }
 
+        var dropped = new JumpLabel();
         if (clause.Filter is { } filter)
+        {
+            // A filter that throws refuses.
+            var (start, end) = (new JumpLabel(), new JumpLabel());
+            Mark(start);
             Condition(filter, refused, jumpWhen: false, refused);
+            Mark(end);
+            handlers.Add(new Handler(start, end, dropped, null, []));
+        }
+
         Statement(clause.Handler);
         caught.Pop();
         Emit(new Jump(exit));
+        Mark(dropped);
+        if (clause.Filter is not null)
+        {
+            Emit(new Pop());
+            Emit(new Jump(refused));
+        }
     }
 
     // Ends with a throw, and nothing leads out of it before.

@@ -39,7 +39,8 @@ internal sealed class Declarations : IStatements
         }
         else
         {
-            author.Code.Line($"{(choose.Chance(60) ? "var" : type.Name)} {name} = {author.Value(type)};");
+            // What is declared as an interface must stay one: another value may be assigned later.
+            author.Code.Line($"{(choose.Chance(60) && type is not CollectionType { Family: "IEnumerable" or "IReadOnlyList" } ? "var" : type.Name)} {name} = {author.Value(type)};");
         }
 
         author.Scope.Add(new Variable(name, type));

@@ -9,7 +9,7 @@ internal static class QueryCalls
     {
         Add("Select", call => Select(call));
         Add("Where", call => IsIndexed(call) ? Lazy(call, source => Indexed(source).Where(pair => Conditions.Holds(call.Function(1), call.Machine, pair.Item, pair.Index)).Select(pair => pair.Item))
-            : Of(call).Value is ArrayValue { Items.Length: 0 } ? new EmptyQuery(call.Machine)
+            : IsEmptyArray(Of(call).Value) ? new EmptyQuery(call.Machine)
             : new WhereQuery(call.Machine, Of(call), call.Function(1)));
         Add("SelectMany", SelectMany);
         Add("OfType", call => TypeOf(call).IsReference || !IsOf(call) ? new CastQuery(call.Machine, Of(call), TypeOf(call), throws: false) : call[0]);
@@ -17,7 +17,7 @@ internal static class QueryCalls
         Add("AsEnumerable", call => call[0]);
         Add("Append", call => Of(call).Value is EndsQuery ends ? ends.With(call[1], isAfter: true) : new EndsQuery(call.Machine, Of(call), [], [call[1]]));
         Add("Prepend", call => Of(call).Value is EndsQuery ends ? ends.With(call[1], isAfter: false) : new EndsQuery(call.Machine, Of(call), [call[1]], []));
-        Add("Concat", call => new ConcatQuery(call.Machine, Of(call), Of(call, 1)));
+        Add("Concat", Concat);
         Add("Reverse", call => new ReverseQuery(call.Machine, Of(call)));
         Add("DefaultIfEmpty", call => new DefaultQuery(call.Machine, Of(call), call.Count > 1 ? call[1] : call.Default()));
         Add("Index", call => Lazy(call, source => Indexed(source).Select(pair => (object?)new TupleValue([pair.Index, pair.Item]))));
@@ -27,6 +27,15 @@ internal static class QueryCalls
         Rows();
         Orders();
     }
+
+    // With an empty array there is nothing to do, and the other one is handed on as it is.
+    private static object? Concat(Invocation call)
+    {
+        var (first, second) = (Of(call), Of(call, 1));
+        return IsEmptyArray(first.Value) ? call[1] : IsEmptyArray(second.Value) ? call[0] : new ConcatQuery(call.Machine, first, second);
+    }
+
+    private static bool IsEmptyArray(object? value) => value is ArrayValue { Items.Length: 0 } or EmptyQuery;
 
     /// <summary>What a call reads from.</summary>
     public static Source Of(Invocation call, int index = 0) => call[index] switch
