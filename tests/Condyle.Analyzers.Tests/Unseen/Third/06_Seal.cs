@@ -52,7 +52,8 @@ public sealed class Seal : IRigDefinition
         head = put("head", last, F_CTL | F_NOMOVE | F_LIMX, 0.0f, 0.05f, 0.10f);
         put("jaw", head, F_CTL | F_NOMOVE | F_LIMX, 0.0f, -0.03f, 0.04f);
 
-        for (s = 0; s < 2; s++) {
+        for (s = 0; s < 2; s++)
+        {
             sx = s == 0 ? 1.0f : -1.0f;
             string side = s == 0 ? "_left" : "_right";
 
@@ -83,7 +84,8 @@ public sealed class Seal : IRigDefinition
         fill_table();
 
         skel = rig.Skeleton("seal");
-        for (i = 0; i < count; i++) {
+        for (i = 0; i < count; i++)
+        {
             Vector3 at = new Vector3(pos[i * 3], pos[i * 3 + 1], pos[i * 3 + 2]);
             JointRole role = (flags[i] & F_HELPER) != 0 ? JointRole.Helper : JointRole.Deform;
             if (parent[i] == NONE)
@@ -95,7 +97,8 @@ public sealed class Seal : IRigDefinition
         world = rig.Control("world");
         sys = rig.Group("sys");
 
-        for (i = 0; i < count; i++) {
+        for (i = 0; i < count; i++)
+        {
             if ((flags[i] & F_CTL) == 0)
                 continue;
 
@@ -119,7 +122,8 @@ public sealed class Seal : IRigDefinition
             rig.Drive(joint[i]).ByChannels(ctl[i]);
         }
 
-        for (i = 0; i < count; i++) {
+        for (i = 0; i < count; i++)
+        {
             if ((flags[i] & F_FLIP) != 0)
                 flipper(rig, joint, i, sys, ctl[parent[i]], world);
         }
@@ -145,7 +149,8 @@ public sealed class Seal : IRigDefinition
         rig.TwoBone(ik).Reach(goal).Face(pole);
 
         up = above;
-        for (k = 0; k < NFLIP - 1; k++) {
+        for (k = 0; k < NFLIP - 1; k++)
+        {
             c = rig.Control(names[i + k] + "_fk").Under(up).PlacedAt(joint[i + k]);
             rig.Drive(fk.Of(joint[i + k])).ByChannels(c);
             up = c;

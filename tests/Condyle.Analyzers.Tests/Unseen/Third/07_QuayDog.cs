@@ -87,37 +87,37 @@ public sealed class QuayDog : IRigDefinition
 
         var systems = rig.Group("systems_group");
         foreach (var (name, root, tip, above, pole, atRest) in Legs)
-        foreach (var side in Side.Both)
-        {
-            var chain = rig.Chain(joints[$"{root}_{side}"], joints[$"{tip}_{side}"]).Without(JointRole.Twist);
-            var group = rig.Group($"{name}_leg_{side}_group").Under(systems).PlacedAt(chain.Root);
-            rig.Drive(group).ByMatrix(controls[above]).KeepingOffset();
-
-            var goal = rig.Control($"paw_{name}_{side}").Under(controls["world"]).PlacedAt(chain.Tip);
-            var facing = rig.Control($"pole_{name}_{side}").Under(controls["world"]).PlacedAt(chain.PolePoint(pole));
-            var copies = new[] { "ik", "fk" }.ToDictionary(tag => tag, tag => chain.Copy(tag).Under(group));
-            rig.TwoBone(copies["ik"]).Reach(goal).Face(facing);
-
-            Node over = controls[above];
-            foreach (var joint in chain)
+            foreach (var side in Side.Both)
             {
-                var turn = rig.Control($"turn_{joint.Name}").Under(over).PlacedAt(joint);
-                rig.Drive(copies["fk"].Of(joint)).ByChannels(turn);
-                over = turn;
-            }
+                var chain = rig.Chain(joints[$"{root}_{side}"], joints[$"{tip}_{side}"]).Without(JointRole.Twist);
+                var group = rig.Group($"{name}_leg_{side}_group").Under(systems).PlacedAt(chain.Root);
+                rig.Drive(group).ByMatrix(controls[above]).KeepingOffset();
 
-            var ik = goal.Switch("ik", atRest);
-            var weights = new Dictionary<string, Weight> { ["ik"] = ik, ["fk"] = ik.Inverse };
-            var blend = rig.Blend(chain);
-            foreach (var (tag, copy) in copies)
-            {
-                blend = blend.From(copy, weights[tag]);
-                rig.Label($"{tag}_{name}_label_{side}", tag.ToUpperInvariant()).Under(goal).ShownBy(weights[tag]);
-            }
+                var goal = rig.Control($"paw_{name}_{side}").Under(controls["world"]).PlacedAt(chain.Tip);
+                var facing = rig.Control($"pole_{name}_{side}").Under(controls["world"]).PlacedAt(chain.PolePoint(pole));
+                var copies = new[] { "ik", "fk" }.ToDictionary(tag => tag, tag => chain.Copy(tag).Under(group));
+                rig.TwoBone(copies["ik"]).Reach(goal).Face(facing);
 
-            var pad = joints[$"paw_{name}_{side}"];
-            rig.Drive(pad).ByChannels(rig.Control($"pad_{name}_{side}").Under(goal).PlacedAt(pad));
-        }
+                Node over = controls[above];
+                foreach (var joint in chain)
+                {
+                    var turn = rig.Control($"turn_{joint.Name}").Under(over).PlacedAt(joint);
+                    rig.Drive(copies["fk"].Of(joint)).ByChannels(turn);
+                    over = turn;
+                }
+
+                var ik = goal.Switch("ik", atRest);
+                var weights = new Dictionary<string, Weight> { ["ik"] = ik, ["fk"] = ik.Inverse };
+                var blend = rig.Blend(chain);
+                foreach (var (tag, copy) in copies)
+                {
+                    blend = blend.From(copy, weights[tag]);
+                    rig.Label($"{tag}_{name}_label_{side}", tag.ToUpperInvariant()).Under(goal).ShownBy(weights[tag]);
+                }
+
+                var pad = joints[$"paw_{name}_{side}"];
+                rig.Drive(pad).ByChannels(rig.Control($"pad_{name}_{side}").Under(goal).PlacedAt(pad));
+            }
     }
 
     private static IEnumerable<string[]> Rows(string table)

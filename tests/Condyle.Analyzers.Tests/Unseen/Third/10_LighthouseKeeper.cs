@@ -11,14 +11,16 @@ namespace Unseen.Third.R10;
  *
  * @author m.brandt
  */
-public sealed class LighthouseKeeper : IRigDefinition {
+public sealed class LighthouseKeeper : IRigDefinition
+{
 
     private static readonly float POLE_DISTANCE = 0.4f;
 
     private readonly NamingService namingService = NamingServiceImpl.getInstance();
     private readonly Dictionary<String, Joint> joints = new Dictionary<String, Joint>();
 
-    public void Define(RigDraft rig) {
+    public void Define(RigDraft rig)
+    {
         joints.Clear();
         createSkeleton(rig);
 
@@ -28,7 +30,8 @@ public sealed class LighthouseKeeper : IRigDefinition {
         Control head = createFollower(rig, "head", chest, getJoint("head"));
         createFollower(rig, "jaw", head, getJoint("jaw"));
 
-        foreach (Side side in Side.Both) {
+        foreach (Side side in Side.Both)
+        {
             LimbBuilder arm = LimbBuilder.newBuilder(rig, namingService)
                 .setPart("arm")
                 .setSide(side)
@@ -52,7 +55,8 @@ public sealed class LighthouseKeeper : IRigDefinition {
         lantern.AsProp(rig, getJoint("flame"));
     }
 
-    private void createSkeleton(RigDraft rig) {
+    private void createSkeleton(RigDraft rig)
+    {
         Skeleton skeleton = rig.Skeleton("lighthouse_keeper");
         Joint pelvis = register(skeleton.Root("pelvis", JointRole.Deform, new Vector3(0f, 0.95f, 0f)));
         Joint chest = register(pelvis.Child("chest", JointRole.Deform, new Vector3(0f, 0.3f, 0f)));
@@ -60,7 +64,8 @@ public sealed class LighthouseKeeper : IRigDefinition {
         register(head.Child("jaw", JointRole.Deform, new Vector3(0f, -0.02f, 0.05f)));
         Joint lantern = register(pelvis.Child("lantern", JointRole.Helper, new Vector3(0.5f, 0.1f, 0.2f)));
         register(lantern.Child("flame", JointRole.Helper, new Vector3(0f, -0.15f, 0f)));
-        for (int i = 0; i < Side.Both.Count; i++) {
+        for (int i = 0; i < Side.Both.Count; i++)
+        {
             Side side = Side.Both[i];
             Joint shoulder = register(chest.Child(namingService.getName("shoulder", side), JointRole.Deform, new Vector3(0.18f * side.Sign, 0.2f, 0f)));
             Joint elbow = register(shoulder.Child(namingService.getName("elbow", side), JointRole.Deform, new Vector3(0.28f * side.Sign, 0f, -0.02f)));
@@ -72,70 +77,87 @@ public sealed class LighthouseKeeper : IRigDefinition {
         }
     }
 
-    private Joint register(Joint joint) {
+    private Joint register(Joint joint)
+    {
         joints.Add(joint.Name, joint);
         return joint;
     }
 
-    private Joint getJoint(String name) {
-        if (!joints.ContainsKey(name)) {
+    private Joint getJoint(String name)
+    {
+        if (!joints.ContainsKey(name))
+        {
             throw new ArgumentException("no joint: " + name);
         }
         return joints[name];
     }
 
-    private Control createFollower(RigDraft rig, String part, Control parent, Joint joint) {
+    private Control createFollower(RigDraft rig, String part, Control parent, Joint joint)
+    {
         Control control = rig.Control(namingService.getName("ctl", part, null)).Under(parent).PlacedAt(joint);
         rig.Drive(joint).ByChannels(control);
         return control;
     }
 
-    public interface NamingService {
+    public interface NamingService
+    {
         String getName(String part, Side side);
         String getName(String? tag, String? part, Side? side);
         String getGroupName(String part, Side side);
     }
 
-    private sealed class NamingServiceImpl : NamingService {
+    private sealed class NamingServiceImpl : NamingService
+    {
         private static NamingServiceImpl? instance;
 
-        private NamingServiceImpl() {
+        private NamingServiceImpl()
+        {
         }
 
-        public static NamingServiceImpl getInstance() {
-            if (instance == null) {
+        public static NamingServiceImpl getInstance()
+        {
+            if (instance == null)
+            {
                 instance = new NamingServiceImpl();
             }
             return instance;
         }
 
-        public String getName(String part, Side side) {
+        public String getName(String part, Side side)
+        {
             return getName(null, part, side);
         }
 
-        public String getName(String? tag, String? part, Side? side) {
+        public String getName(String? tag, String? part, Side? side)
+        {
             StringBuilder sb = new StringBuilder();
-            if (tag != null) {
+            if (tag != null)
+            {
                 sb.Append(tag);
             }
-            if (part != null) {
-                if (sb.Length > 0) {
+            if (part != null)
+            {
+                if (sb.Length > 0)
+                {
                     sb.Append('_');
                 }
                 sb.Append(part);
             }
-            if (side != null) {
+            if (side != null)
+            {
                 sb.Append('_').Append(side.ToString());
             }
             return sb.ToString();
         }
 
-        public String getGroupName(String part, Side side) {
+        public String getGroupName(String part, Side side)
+        {
             return new StringBuilder(getName(part, side)).Append("_group").ToString();
         }
     }
 
-    private sealed class LimbBuilder {
+    private sealed class LimbBuilder
+    {
         private readonly RigDraft rig;
         private readonly NamingService names;
         private String part = "";
@@ -145,7 +167,8 @@ public sealed class LighthouseKeeper : IRigDefinition {
         private Control anchor;
         private float poleDistance;
 
-        private LimbBuilder(RigDraft rig, NamingService names) {
+        private LimbBuilder(RigDraft rig, NamingService names)
+        {
             this.rig = rig;
             this.names = names;
         }
@@ -158,7 +181,8 @@ public sealed class LighthouseKeeper : IRigDefinition {
         public LimbBuilder setAnchor(Control anchor) { this.anchor = anchor; return this; }
         public LimbBuilder setPoleDistance(float poleDistance) { this.poleDistance = poleDistance; return this; }
 
-        public void build() {
+        public void build()
+        {
             Group group = rig.Group(names.getGroupName(part, side)).Under(anchor).PlacedAt(chain.Root);
             Copy ik = chain.Copy("ik").Under(group);
             Copy fk = chain.Copy("fk").Under(group);
@@ -168,7 +192,8 @@ public sealed class LighthouseKeeper : IRigDefinition {
 
             Node parent = anchor;
             IEnumerator<Joint> it = chain.GetEnumerator();
-            while (it.MoveNext()) {
+            while (it.MoveNext())
+            {
                 Control control = rig.Control(names.getName("fk", it.Current.Name, null)).Under(parent).PlacedAt(it.Current);
                 rig.Drive(fk.Of(it.Current)).ByChannels(control);
                 parent = control;
@@ -182,8 +207,10 @@ public sealed class LighthouseKeeper : IRigDefinition {
     }
 }
 
-static class ControlUtils {
-    public static void AsProp(this Control control, RigDraft rig, Joint child) {
+static class ControlUtils
+{
+    public static void AsProp(this Control control, RigDraft rig, Joint child)
+    {
         Control ctl = rig.Control(control.Name + "_" + child.Name).Under(control).PlacedAt(child).Unlock(Channels.Scale);
         rig.Drive(child).ByChannels(ctl).WithScale();
     }
