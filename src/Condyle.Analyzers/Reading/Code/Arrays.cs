@@ -45,7 +45,14 @@ internal sealed class LoadElement(TypeKey type, int dimensions = 1) : Instructio
     {
         var indices = frame.PopMany(dimensions);
         var array = frame.Pop();
-        frame.Push(Elements.CellOf(array, indices) is { } cell ? cell.Items[cell.Index] : Opens.Of(frame.Resolve(type), machine));
+        if (Elements.CellOf(array, indices) is { } cell)
+        {
+            frame.Push(cell.Items[cell.Index]);
+            return;
+        }
+
+        machine.Lost.Add(array);
+        frame.Push(Opens.Of(frame.Resolve(type), machine));
     }
 }
 
@@ -126,8 +133,14 @@ internal static class Elements
     public static void Lose(object? array, Machine machine)
     {
         if (array is not IStretch known)
+        {
+            machine.Lost.Change();
             return;
+        }
+
         machine.Budget.Spend(known.Length);
+        for (var i = 0; i < known.Length; i++)
+            machine.Lost.Add(known.Items[known.Start + i]);
         for (var i = 0; i < known.Length; i++)
             machine.Write(known.Items, known.Start + i, OpenValue.Any);
     }

@@ -142,6 +142,7 @@ internal sealed class InvokeFunction(int count, TypeKey? returns) : Instruction
         }
 
         UnknownCode.Touch(machine, arguments, new Origin(frame.Body.Path, Span), "a delegate that isn't known");
+        machine.Lost.Call();
         frame.Push(Opens.Of(frame.Resolve(returns ?? new TypeKey("object", TypeShape.Other)), machine));
     }
 }
@@ -156,6 +157,7 @@ internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int 
         var shared = captured.Select(pair => (pair.Inner, Cell: frame.Slots[pair.Outer])).ToArray();
         var self = frame.This;
         var typeArguments = TypeArguments(frame);
+        IReadOnlyList<object?> reaches = [self, .. shared.Select(pair => pair.Cell is object?[] cell ? new Cell(cell, 0) : null)];
 
         Frame Start(object?[] arguments)
         {
@@ -168,10 +170,10 @@ internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int 
         }
 
         return body.IsIterator
-            ? new FunctionValue((_, arguments) => new IteratorValue(() => machine.Iterate(() => Start(arguments))))
+            ? new FunctionValue((_, arguments) => new IteratorValue(() => machine.Iterate(() => Start(arguments)))) { Reaches = reaches }
             : body.IsAsync
-            ? new FunctionValue((running, arguments) => TaskValue.Of(() => running.RunToEnd(Start(arguments))))
-            : new FunctionValue((running, arguments) => running.RunToEnd(Start(arguments))) { Start = Start, Group = isNamed ? (body, [self, .. shared.Select(pair => pair.Cell)]) : null };
+            ? new FunctionValue((running, arguments) => TaskValue.Of(() => running.RunToEnd(Start(arguments)))) { Reaches = reaches }
+            : new FunctionValue((running, arguments) => running.RunToEnd(Start(arguments))) { Start = Start, Reaches = reaches, Group = isNamed ? (body, [self, .. shared.Select(pair => pair.Cell)]) : null };
     }
 
     private IReadOnlyDictionary<string, TypeKey>? TypeArguments(Frame frame)
@@ -209,6 +211,7 @@ internal sealed class MakeMethodFunction(Instruction call, MethodRef method, int
         })
         {
             Group = (method.Id, [self]),
+            Reaches = [self],
         });
     }
 }

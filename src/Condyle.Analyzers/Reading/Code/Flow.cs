@@ -48,6 +48,8 @@ internal sealed class StartEnumeration(int slot, bool ofPlaces) : Instruction
     public override void Run(Machine machine, Frame frame)
     {
         var value = frame.Pop();
+        if (value is ICollectionValue { IsOpen: true })
+            machine.Lost.Add(value);
         var items = ofPlaces ? Sequences.CellsOf(value) : value is OpenSequence ? null : Sequences.Of(value, machine);
         machine.Write(frame.Slots, slot, items is not null ? new Enumeration(value, items.GetEnumerator()) : value is OpenSequence ? value : OpenValue.Any);
     }
@@ -81,6 +83,7 @@ internal sealed class NextItem(int slot, TypeKey itemType, JumpLabel[] stops) : 
             catch (AnswerIsOpen open)
             {
                 Sequences.Lose(items.Of, open, machine);
+                machine.Lost.Add(items.Of);
                 machine.Write(frame.Slots, slot, OpenValue.Any);
             }
         }
@@ -125,7 +128,7 @@ internal sealed class Throw(TypeKey? type) : Instruction
             null => new ThrownByCode("System.NullReferenceException", "Something that is null was thrown."),
             ObjectValue own => new ThrownByCode(own.Type.Id, MessageOf(own), own),
             ExceptionValue known => new ThrownByCode(known.Type, MessageOf(known), known),
-            _ => new ThrownByCode(type?.Id ?? "System.Exception", "", value),
+            _ => machine.UnknownThrown(type?.Id ?? "System.Exception"),
         };
     }
 
@@ -135,7 +138,13 @@ internal sealed class Throw(TypeKey? type) : Instruction
 /// <summary>Asks whether the exception on the stack is of a type.</summary>
 internal sealed class CatchTest(TypeKey type) : Instruction
 {
-    public override void Run(Machine machine, Frame frame) => frame.Push(machine.Program.IsException(((ThrownByCode)frame.Pop()!).Type, type.Id));
+    public override void Run(Machine machine, Frame frame)
+    {
+        var thrown = (ThrownByCode)frame.Pop()!;
+        frame.Push(machine.Program.IsException(thrown.Type, type.Id) ? true
+            : thrown.IsOfUnknownKind && machine.Program.IsException(type.Id, thrown.Type) ? new OpenValue(new TypeKey("bool", TypeShape.Bool))
+            : false);
+    }
 }
 
 /// <summary>Takes the exception object out of what was caught.</summary>

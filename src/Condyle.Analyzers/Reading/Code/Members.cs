@@ -15,6 +15,8 @@ internal sealed class StoreField(string field) : Instruction
         var owner = frame.Pop();
         if (Fields.CellOf(owner, field) is { } cell)
             machine.Write(cell.Items, cell.Index, value);
+        else if (owner is OpenValue)
+            machine.Lost.Change();
         else
             Fields.ThrowIfNull(owner);
     }

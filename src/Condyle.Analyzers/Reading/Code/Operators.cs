@@ -173,6 +173,7 @@ internal static class TypeTests
         {
             null => false,
             OpenValue => null,
+            TextValue { MayBeNull: true } when type.Shape == TypeShape.String || type.Id is "object" => null,
             ObjectValue own => type.Id is "object" || machine.Program.IsOfType(own.Type.Id, type.Shape == TypeShape.User || type.Arguments.Count == 0 ? type.Id : type.Definition) && HasArguments(own, type, machine),
             _ when type.Id is "object" => true,
             TextValue => type.Shape == TypeShape.String ? true : type is { IsReference: true, Shape: TypeShape.Other } ? FrameworkTypes.Is(value, type, machine) : false,

@@ -57,7 +57,7 @@ internal sealed class NullTest : Instruction
     public override void Run(Machine machine, Frame frame)
     {
         var value = frame.Pop();
-        frame.Push(value is OpenValue || value is TextValue { Text.IsOpen: true, Origins.Count: 0 } ? new OpenValue(new TypeKey("bool", TypeShape.Bool)) : value is null);
+        frame.Push(value is OpenValue or TextValue { MayBeNull: true } ? new OpenValue(new TypeKey("bool", TypeShape.Bool)) : value is null);
     }
 }
 
@@ -128,6 +128,8 @@ internal sealed class StoreThrough(int slot, bool isShared) : Instruction
         var value = frame.Pop();
         if (held is Cell cell)
             machine.Write(cell.Items, cell.Index, value);
+        else
+            machine.Lost.Change();
     }
 }
 

@@ -89,8 +89,16 @@ internal sealed class Journal
             ? KnownEquality.Same.Equals(Items[Index], Before)
             : Collection!.Holds(Snapshot!);
 
+        /// <summary>Notes that what it held and what it holds now may be either from here on.</summary>
+        public void Lose(Machine machine)
+        {
+            machine.Lost.Add(Items is null ? Snapshot : Before);
+            machine.Lost.Add(Items is null ? Collection : Items[Index]);
+        }
+
         public void Open(Machine machine)
         {
+            Lose(machine);
             if (Items is not null)
             {
                 machine.Write(Items, Index, OpenValue.Any);

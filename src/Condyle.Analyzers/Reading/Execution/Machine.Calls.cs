@@ -9,7 +9,13 @@ internal sealed partial class Machine
         var body = Target(method, self);
         if (body is null)
         {
-            UnknownCode.Touch(this, self is null ? arguments : [self, .. arguments], new Origin(caller.Body.Path, default), $"'{method.Name}'");
+            var handed = self is null ? arguments : [self, .. arguments];
+            if (method.Owner is { } declared && Program.IsRead(declared.Definition))
+                UnknownCode.Touch(this, handed, Here, $"'{method.Name}'", "which of several methods of that name runs isn't known");
+            else
+                UnknownCode.Touch(this, handed, Here, $"'{method.Name}'");
+            if (self is OpenValue)
+                Lost.Call();
             MayThrow($"'{method.Name}' may fail");
             if (pushesResult)
                 caller.Push(self is OpenValue && arguments.Length == 0 ? MemberOf(self, method.Id, method.Returns) : Opens.Of(caller.Resolve(method.Returns), this));

@@ -11,7 +11,25 @@ internal sealed partial class Machine
     {
         var types = CatchersFrom(top).Select(handler => handler.Catches?.Id ?? "System.Exception").Where(type => !Program.IsRead(type)).Distinct().ToList();
         if (types.Count > 0 && Take(types.Count + 1) is > 0 and var way)
-            throw new ThrownByCode(types[way - 1], what);
+            throw ThrownByCode.OfUnknownKind(types[way - 1], what);
+    }
+
+    /// <summary>An exception object that isn't known is thrown: it is one of those that are caught, or none of them.</summary>
+    public ThrownByCode UnknownThrown(string type)
+    {
+        var types = CatchersFrom(top).Select(handler => handler.Catches?.Id ?? "System.Exception").Distinct().ToList();
+        var choices = types.Count + (types.Contains("System.Exception") ? 0 : 1);
+        var way = choices > 1 ? Take(choices) : 0;
+        return ThrownByCode.OfUnknownKind(way < types.Count ? types[way] : type, "");
+    }
+
+    // Whichever way it goes the code throws: where it matters which, there is a path for each.
+    private ThrownByCode Either(ThrownByCode a, ThrownByCode b, Frame? from)
+    {
+        LastPlace = null;
+        if (a.Type == b.Type)
+            return new ThrownByCode(a.Type, "this code throws whichever way it goes", KnownEquality.Same.Equals(a.Value, b.Value) ? a.Value : OpenValue.Any);
+        return CatchersFrom(from).Any() && Take(2) == 1 ? b : a;
     }
 
     // Whether on this path something is thrown that only some way through the code throws.
@@ -45,6 +63,8 @@ internal sealed partial class Machine
     {
         for (var frame = top; frame is not null; frame = frame.Caller)
         {
+            if (GoesOnWithout(thrown, frame))
+                return;
             if (Handle(thrown, frame) is { } target)
             {
                 top = frame;
@@ -53,8 +73,6 @@ internal sealed partial class Machine
                 return;
             }
 
-            if (GoesOnWithout(thrown, frame))
-                return;
             if (ReferenceEquals(frame, bottom))
                 break;
             Settle(frame);

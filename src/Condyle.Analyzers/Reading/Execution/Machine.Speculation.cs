@@ -32,7 +32,7 @@ internal sealed partial class Machine
             if (a.End == b.End)
             {
                 Journal.Release();
-                throw new ThrownByCode("System.Exception", "this code throws whichever way it goes");
+                throw Either(a.Thrown!, b.Thrown!, frame.Caller);
             }
 
             if (IsThrown((a.Thrown ?? b.Thrown)!, frame.Caller))
@@ -51,7 +51,7 @@ internal sealed partial class Machine
                         PutBack(entry);
                 }
 
-                GoOn(frame, a.End == End.Threw ? b : a);
+                Meet(frame, (a.End == End.Threw ? b : a).All);
             }
 
             Journal.Release();
@@ -62,7 +62,7 @@ internal sealed partial class Machine
             entry.Open(this);
         foreach (var entry in fromB.Where(entry => !afterA.Exists(other => IsSamePlace(entry, other)) && !entry.HoldsTheSameNow()))
             entry.Open(this);
-        Meet(frame, a, b);
+        Meet(frame, [.. a.All, .. b.All]);
         Journal.Release();
         DoubtAfterOpenItems(frame);
     }
@@ -76,8 +76,8 @@ internal sealed partial class Machine
         GoOn(frame, new Way(End.Joined, exit, null, stack));
         if (turn.Thrown is { } thrown && IsThrown(thrown, frame.Caller))
             throw thrown;
-        if (turn.End == End.Returned || (turn.End == End.Joined && turn.Position != stops[0].Position && turn.Position != exit))
-            BecomeUncertain(frame, turn);
+        foreach (var way in turn.All.Where(way => way.End == End.Returned || (way.End == End.Joined && way.Position != stops[0].Position && way.Position != exit)))
+            BecomeUncertain(frame, way);
         DoubtAfterOpenItems(frame);
     }
 
@@ -120,6 +120,8 @@ internal sealed partial class Machine
         var said = Draft.Log.Count;
         turn();
         var written = Journal.Since(mark);
+        foreach (var entry in written)
+            entry.Lose(this);
         Journal.UndoTo(mark);
         Calls.Cut(said, Draft.Log.Count);
         Draft.Log.CutTo(said);
@@ -159,11 +161,12 @@ internal sealed partial class Machine
             if (item is not null)
                 frame.Push(item());
             Run(frame, stops);
-            if (frame.Uncertain is not null)
-                Settle(frame);
+            IReadOnlyList<Way> ahead = frame.Uncertain?.Rest ?? [];
+            var result = frame.Result;
+            Settle(frame);
             return frame.IsDone
-                ? new Way(End.Returned, -1, frame.Result, stack)
-                : new Way(End.Joined, frame.Position, null, frame.CopyStack());
+                ? new Way(End.Returned, -1, result, stack) { Ahead = ahead }
+                : new Way(End.Joined, frame.Position, null, frame.CopyStack()) { Ahead = ahead };
         }
         catch (ThrownByCode thrown)
         {
@@ -181,23 +184,23 @@ internal sealed partial class Machine
         }
     }
 
-    private void Meet(Frame frame, Way a, Way b)
+    // Goes on from the nearest of several ways, unsure until those that are further on are reached.
+    private void Meet(Frame frame, IEnumerable<Way> ways)
     {
-        if (a.End == End.Returned && b.End == End.Returned)
+        var returned = ways.Where(way => way.End == End.Returned).ToList();
+        var joined = ways.Where(way => way.End == End.Joined).OrderBy(way => way.Position).ToList();
+        if (joined.Count == 0)
         {
-            GoOn(frame, a with { Result = Merge(a.Result, b.Result) });
+            GoOn(frame, returned[0] with { Result = returned.Skip(1).Aggregate(returned[0].Result, (result, way) => Merge(result, way.Result)) });
+            return;
         }
-        else if (a.End == End.Joined && b.End == End.Joined && a.Position == b.Position)
-        {
-            GoOn(frame, a with { Stack = [.. a.Stack.Zip(b.Stack, Merge)] });
-        }
-        else
-        {
-            // One way is further on than the other: go on from the nearer one, unsure until the further one is reached.
-            var (near, far) = a.End == End.Joined && (b.End == End.Returned || a.Position < b.Position) ? (a, b) : (b, a);
-            GoOn(frame, near);
-            BecomeUncertain(frame, far);
-        }
+
+        var near = joined[0];
+        foreach (var other in joined.Skip(1).Where(other => other.Position == near.Position))
+            near = near with { Stack = [.. near.Stack.Zip(other.Stack, Merge)] };
+        GoOn(frame, near);
+        foreach (var further in joined.Where(way => way.Position > near.Position).Concat(returned))
+            BecomeUncertain(frame, further);
     }
 
     private void GoOn(Frame frame, Way way)
@@ -256,7 +259,7 @@ internal sealed partial class Machine
     // Where it isn't sure that this still runs, and it throws: a rig is only built by the ways that have already gone on.
     private bool GoesOnWithout(ThrownByCode thrown, Frame frame)
     {
-        if (frame.Uncertain is not { } uncertain || uncertain.Ahead(frame.Position - 1) is not { } rest || IsThrown(thrown, frame.Caller))
+        if (frame.Uncertain is not { } uncertain || uncertain.Ahead(frame.Position - 1) is not { } rest || IsThrown(thrown, frame))
             return false;
         Journal.UndoTo(uncertain.JournalMark);
         top = frame;
@@ -274,7 +277,14 @@ internal sealed partial class Machine
         return true;
     }
 
-    private static object? Merge(object? a, object? b) => KnownEquality.Same.Equals(a, b) ? a : OpenValue.Any;
+    private object? Merge(object? a, object? b)
+    {
+        if (KnownEquality.Same.Equals(a, b))
+            return a;
+        Lost.Add(a);
+        Lost.Add(b);
+        return OpenValue.Any;
+    }
 
     private static bool IsSamePlace(Journal.Entry a, Journal.Entry b) =>
         ReferenceEquals(a.Items, b.Items) && a.Index == b.Index && ReferenceEquals(a.Collection, b.Collection);

@@ -11,6 +11,7 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     private int nesting;
     private Frame? top;
     private KnownEquality? equality;
+    private LostReferences? lost;
 
     public Program Program { get; } = program;
 
@@ -29,6 +30,9 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
 
     /// <summary>The last stretch of source that was executed.</summary>
     public Origin? LastPlace { get; private set; }
+
+    /// <summary>What values that aren't known may stand for.</summary>
+    public LostReferences Lost => lost ??= new LostReferences(this);
 
     /// <summary>The stretch of source that is being executed.</summary>
     public Origin Here => top is { Position: > 0 } running && running.Position <= running.Body.Code.Length

@@ -3,6 +3,11 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>An exception of the code that is read, on its way to whoever catches it.</summary>
 internal sealed class ThrownByCode(string type, string message, object? value = null) : Exception(message)
 {
+    /// <summary>One of which only a type is known that it is of: it may be of one that derives from it.</summary>
+    public static ThrownByCode OfUnknownKind(string type, string message) => new(type, message, OpenValue.Any) { IsOfUnknownKind = true };
+
+    public bool IsOfUnknownKind { get; private init; }
+
     /// <summary>Where it was thrown.</summary>
     public Origin? Place { get; set; }
 

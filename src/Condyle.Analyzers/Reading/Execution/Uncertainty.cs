@@ -12,6 +12,9 @@ internal sealed class Uncertainty(int journalMark, int outerScope)
     /// <summary>The results of the ways that have returned.</summary>
     public IEnumerable<object?> Results => ahead.Where(way => way.End == End.Returned).Select(way => way.Result);
 
+    /// <summary>The ways that have gone further than the frame.</summary>
+    public IReadOnlyList<Way> Rest => [.. ahead];
+
     public void Add(Way way) => ahead.Add(way);
 
     /// <summary>A way that waits at a position, which is then no longer ahead; none when there is none.</summary>

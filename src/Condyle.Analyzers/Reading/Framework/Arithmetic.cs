@@ -25,7 +25,7 @@ internal static class Arithmetic
             case BinaryOperatorKind.Equals or BinaryOperatorKind.NotEquals:
                 if (left is null || right is null)
                 {
-                    if ((left ?? right) is OpenValue)
+                    if ((left ?? right) is OpenValue or TextValue { MayBeNull: true })
                         return null;
                     return (left is null && right is null) == (kind == BinaryOperatorKind.Equals);
                 }

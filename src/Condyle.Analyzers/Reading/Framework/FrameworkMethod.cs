@@ -36,6 +36,8 @@ internal sealed record FrameworkMethod(Func<Invocation, object?> Run)
         var machine = call.Machine;
         for (var i = 0; i < call.Count; i++)
         {
+            if (call[i] is ICollectionValue or IStretch)
+                machine.Lost.Add(call[i]);
             switch (call[i])
             {
                 case Cell:

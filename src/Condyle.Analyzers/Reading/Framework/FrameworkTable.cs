@@ -132,6 +132,8 @@ internal static class FrameworkTable
             known = OwnOf(arguments[0], method) ?? known;
         if (hasReceiver && method.ContainingType != "System.Nullable")
             Fields.ThrowIfNull(arguments[0]);
+        if (hasReceiver && arguments[0] is OpenValue && (known is null ? !method.Name.StartsWith("get_", StringComparison.Ordinal) : known.Changes))
+            machine.Lost.Change();
         if (known is null)
             return CallUnknown(machine, method, arguments, at, returns);
         var result = known.Call(new Invocation(machine, method, arguments));

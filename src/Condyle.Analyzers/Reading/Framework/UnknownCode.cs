@@ -6,14 +6,20 @@ namespace Condyle.Analyzers.Reading;
 internal static class UnknownCode
 {
     private const int Depth = 4;
+    private const string NoSource = "its source is not part of this compilation";
 
-    public static void Touch(Machine machine, IEnumerable<object?> handed, Origin at, string what)
+    /// <param name="machine">Runs the code around it.</param>
+    /// <param name="handed">What it is handed.</param>
+    /// <param name="at">Where.</param>
+    /// <param name="what">What is called.</param>
+    /// <param name="why">Why it isn't known what that does.</param>
+    public static void Touch(Machine machine, IEnumerable<object?> handed, Origin at, string what, string why = NoSource)
     {
         foreach (var value in handed)
-            Touch(machine, value, at, what, Depth);
+            Touch(machine, value, at, (what, why), Depth);
     }
 
-    private static void Touch(Machine machine, object? value, Origin at, string what, int depth)
+    private static void Touch(Machine machine, object? value, Origin at, (string Name, string Why) what, int depth)
     {
         machine.Budget.Spend();
         switch (value)
@@ -22,7 +28,7 @@ internal static class UnknownCode
                 machine.Calls.Observe(text);
                 break;
             case RigDraft draft:
-                draft.Record(new Gap(machine.Places.At(at), $"{what} is handed the rig, but its source is not part of this compilation"));
+                draft.Record(new Gap(machine.Places.At(at), $"{what.Name} is handed the rig, but {what.Why}"));
                 break;
             case IHandle handle:
                 machine.Draft.Record(new Touched(machine.Places.At(at), handle.Id));
@@ -52,9 +58,11 @@ internal static class UnknownCode
             case OpenSequence sequence:
                 machine.AnyNumberOfTimes(() => sequence.Item());
                 break;
-            case FunctionValue:
-                // It may be called any number of times; what it captures can't be seen from here.
-                machine.Lose(at, $"{what} is handed a function and may call it");
+            case FunctionValue function:
+                // It may be called any number of times, and change what it captures.
+                foreach (var reached in function.Reaches.Where(_ => depth > 0))
+                    Touch(machine, reached, at, what, depth - 1);
+                machine.Lose(at, $"{what.Name} is handed a function and may call it");
                 break;
         }
 

@@ -9,6 +9,9 @@ internal sealed class FunctionValue(Func<Machine, object?[], object?> call)
     /// <summary>The method with its receiver or what it captured, where it is made of a method group: two of the same are equal.</summary>
     public (object Method, IReadOnlyList<object?> Receivers)? Group { get; init; }
 
+    /// <summary>The object that it is called on, and the places that it captures.</summary>
+    public IReadOnlyList<object?> Reaches { get; init; } = [];
+
     /// <summary>The functions that it calls one after another; none where it is only itself.</summary>
     public IReadOnlyList<FunctionValue> Parts => parts ?? [this];
 

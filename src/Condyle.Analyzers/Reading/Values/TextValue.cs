@@ -14,6 +14,9 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
 
     public IReadOnlyList<Origin> Origins { get; } = origins;
 
+    /// <summary>Whether nothing is known of it, not even that it is there.</summary>
+    public bool MayBeNull => Text.IsOpen && Origins.Count == 0;
+
     public static TextValue Open { get; } = new(Text.Open, [], []);
 
     public static TextValue Plain(string text) => new(text, [], []);

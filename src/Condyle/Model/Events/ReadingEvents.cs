@@ -35,6 +35,8 @@ internal sealed class UnknownElement(UnknownKind kind) : RigEvent(PlaceId.None)
 /// <summary>Unknown code was handed an element and may have said anything about it.</summary>
 internal sealed class Touched(PlaceId place, int element) : RigEvent(place)
 {
+    public int Element => element;
+
     public override void Apply(ModelFold fold, int id) => fold.Find<RigElement>(element)?.Forget();
 }
 
