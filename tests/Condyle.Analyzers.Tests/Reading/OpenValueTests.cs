@@ -243,6 +243,27 @@ public class OpenValueTests
             """,
             more: Config));
 
+    [Theory]
+    [InlineData("if (Config.Count > 3) { foreach (var turn in Turns()) if (turn == 1) break; }")]
+    [InlineData("int First() { foreach (var turn in Turns()) return turn; return 0; } if (Config.Count > 3) First(); else First();")]
+    public async Task An_iterator_that_may_have_been_left_has_run_nobody_knows_what(string code) => Assert.DoesNotContain(
+        "CDY1001 \"crate\"",
+        await Findings.In(
+            $$"""
+            var name = "crate";
+            IEnumerable<int> Turns() { try { yield return 1; yield return 2; } finally { name = "crate_group"; } }
+            {{code}}
+            rig.Group(name);
+            """,
+            more: Config));
+
+    [Fact]
+    public async Task What_an_extension_changes_where_it_lies_is_open() => Assert.Equal(
+        [],
+        await Findings.In(
+            """var n = 3; n.Inc(); if (n == 3) throw new InvalidOperationException(); rig.Group("crate_group");""",
+            more: Config + "public static class Extensions { extension(ref int value) { public void Inc() { value++; } } }"));
+
     [Fact]
     public async Task Unknown_code_opens_what_it_is_handed_and_nothing_else() => Assert.Equal(
         ["CDY2001 other", "CDY1001 \"crate\""],

@@ -170,7 +170,7 @@ internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int 
         }
 
         return body.IsIterator
-            ? new FunctionValue((_, arguments) => new IteratorValue(() => machine.Iterate(() => Start(arguments)))) { Reaches = reaches }
+            ? new FunctionValue((_, arguments) => new IteratorValue(() => machine.Iterate(() => Start(arguments)), body.Handlers.Count > 0)) { Reaches = reaches }
             : body.IsAsync
             ? new FunctionValue((running, arguments) => TaskValue.Of(() => running.RunToEnd(Start(arguments)))) { Reaches = reaches }
             : new FunctionValue((running, arguments) => running.RunToEnd(Start(arguments))) { Start = Start, Reaches = reaches, Group = isNamed ? (body, [self, .. shared.Select(pair => pair.Cell)]) : null };

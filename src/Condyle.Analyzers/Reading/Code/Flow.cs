@@ -99,9 +99,13 @@ internal sealed class EndEnumeration(int slot) : Instruction
 {
     public override void Run(Machine machine, Frame frame)
     {
+        if (frame.Slots[slot] is not StartEnumeration.Enumeration items)
+            return;
         // Where it isn't sure that the loop is left, the items may be asked for again.
-        if (frame.Slots[slot] is StartEnumeration.Enumeration items && !machine.IsSpeculating)
+        if (!machine.IsSpeculating)
             items.Items.Dispose();
+        else if (items.Of is IteratorValue { HasFinalParts: true })
+            throw new ReadingStopped("whether an iterator with a final part is left depends on an unknown condition");
     }
 }
 

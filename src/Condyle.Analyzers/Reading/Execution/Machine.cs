@@ -43,7 +43,7 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     public object? Call(CodeBody body, object? self, object?[] arguments, IReadOnlyDictionary<string, TypeKey>? typeArguments = null)
     {
         typeArguments ??= (self as ObjectValue)?.TypeArguments;
-        return body.IsIterator ? new IteratorValue(() => Iterate(() => Enter(body, self, arguments, typeArguments)))
+        return body.IsIterator ? new IteratorValue(() => Iterate(() => Enter(body, self, arguments, typeArguments)), body.Handlers.Count > 0)
             : body.IsAsync ? TaskValue.Of(() => RunToEnd(Enter(body, self, arguments, typeArguments)))
             : RunToEnd(Enter(body, self, arguments, typeArguments));
     }

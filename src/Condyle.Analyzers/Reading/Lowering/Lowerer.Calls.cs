@@ -43,9 +43,20 @@ internal sealed partial class Lowerer
 
         if (!method.IsStatic)
             Receiver(call.Instance);
+        if (method.ContainingType is { IsExtension: true, ExtensionParameter.RefKind: RefKind.Ref })
+            afterCall.Add(() => Forget(call.Instance));
         var arguments = PushArguments(call.Arguments);
         var isBase = call.Instance is IInstanceReferenceOperation && call.Instance.Syntax is BaseExpressionSyntax;
         EmitCall(method, arguments.Count, arguments.Order, call.Syntax, arguments.Sources, isBase, call.ConstrainedToType);
+    }
+
+    // A member of an extension block may change where its receiver lies; it is handed a copy, so what lies there isn't known afterwards.
+    private void Forget(IOperation? receiver)
+    {
+        var target = TargetOf(receiver);
+        target.Prepare();
+        Emit(new PushOpen(TypeKeys.Of(receiver?.Type)));
+        target.Store();
     }
 
     /// <summary>Pushes what a method is called on. A structure that can't be changed where it lies is called on a copy.</summary>

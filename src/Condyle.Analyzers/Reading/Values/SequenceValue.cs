@@ -29,4 +29,9 @@ internal class SequenceValue : IItemsValue, IEnumerable<object?>
 }
 
 /// <summary>What an iterator of the user's hands out.</summary>
-internal sealed class IteratorValue(Func<IEnumerable<object?>> items) : SequenceValue(items);
+/// <param name="items">Runs it.</param>
+/// <param name="hasFinalParts">Whether something of it runs when it is left early.</param>
+internal sealed class IteratorValue(Func<IEnumerable<object?>> items, bool hasFinalParts) : SequenceValue(items)
+{
+    public bool HasFinalParts { get; } = hasFinalParts;
+}
