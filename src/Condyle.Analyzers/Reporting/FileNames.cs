@@ -1,4 +1,4 @@
-using Condyle.Analyzers.Reading;
+using System.Runtime.CompilerServices;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
@@ -11,8 +11,7 @@ namespace Condyle.Analyzers.Reporting;
 /// </summary>
 internal sealed class FileNames
 {
-    /// <summary>The names of each file.</summary>
-    public static readonly OfEachFile<FileNames> Each = new(static file => new FileNames(file.GetRoot()));
+    private static readonly ConditionalWeakTable<SyntaxTree, FileNames> Kept = new();
 
     // What the compiler looks for by itself, without its name in the code.
     private static readonly HashSet<string> Unspoken =
@@ -37,6 +36,8 @@ internal sealed class FileNames
         Declare(file.Usings);
         Declare(file.Members);
     }
+
+    public static FileNames Of(SyntaxTree tree) => Kept.GetValue(tree, static of => new FileNames(of.GetRoot()));
 
     /// <summary>Types, extension members and names given to types: who runs code of this file from elsewhere names one of them, or what names one of them.</summary>
     public IReadOnlyCollection<int> Declared => declared;

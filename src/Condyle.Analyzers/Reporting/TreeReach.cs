@@ -1,4 +1,3 @@
-using Condyle.Analyzers.Reading;
 using Microsoft.CodeAnalysis;
 
 namespace Condyle.Analyzers.Reporting;
@@ -9,31 +8,34 @@ namespace Condyle.Analyzers.Reporting;
 /// </summary>
 internal sealed class TreeReach(Compilation compilation)
 {
-    private readonly OfEachFile<FileNames>.Row names = FileNames.Each.Of(compilation);
+    private readonly SyntaxTree[] trees = [.. compilation.SyntaxTrees];
+    private readonly FileNames?[] names = new FileNames?[compilation.SyntaxTrees.Count()];
 
     /// <summary>The other files that reach a file: those that name it first, then those that name them; each in the order of the compilation.</summary>
     public IEnumerable<SyntaxTree> Reaching(SyntaxTree tree, CancellationToken cancellation)
     {
-        var reached = new bool[names.Files.Length];
-        reached[Array.IndexOf(names.Files, tree)] = true;
-        var own = FileNames.Each.Of(tree);
+        var reached = new bool[trees.Length];
+        reached[Array.IndexOf(trees, tree)] = true;
+        var own = FileNames.Of(tree);
         var (wanted, byAll) = (new HashSet<int>(own.Declared), own.IsUnspoken);
         while (wanted.Count > 0 || byAll)
         {
             var next = new HashSet<int>();
             var nextByAll = false;
-            for (var i = 0; i < names.Files.Length; i++)
+            for (var i = 0; i < trees.Length; i++)
             {
                 cancellation.ThrowIfCancellationRequested();
-                if (reached[i] || !(byAll || names[i].UsesAnyOf(wanted)))
+                if (reached[i] || !(byAll || NamesOf(i).UsesAnyOf(wanted)))
                     continue;
                 reached[i] = true;
-                next.UnionWith(names[i].Declared);
-                nextByAll |= names[i].IsUnspoken;
-                yield return names.Files[i];
+                next.UnionWith(NamesOf(i).Declared);
+                nextByAll |= NamesOf(i).IsUnspoken;
+                yield return trees[i];
             }
 
             (wanted, byAll) = (next, nextByAll);
         }
     }
+
+    private FileNames NamesOf(int index) => names[index] ??= FileNames.Of(trees[index]);
 }

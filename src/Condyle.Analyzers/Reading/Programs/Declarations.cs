@@ -10,7 +10,7 @@ namespace Condyle.Analyzers.Reading;
 /// </summary>
 internal sealed class Declarations
 {
-    private static readonly OfEachFile<Print> Prints = new(static file => new Print(Hash(file)));
+    private static readonly ConditionalWeakTable<SyntaxTree, Print> Prints = new();
     private readonly ulong all;
 
     private Declarations(ulong all) => this.all = all;
@@ -21,13 +21,14 @@ internal sealed class Declarations
         var sum = (ulong)RuntimeHelpers.GetHashCode(compilation.Options) * 31;
         foreach (var reference in compilation.References)
             sum += (ulong)RuntimeHelpers.GetHashCode(reference) * 0x9E3779B97F4A7C15;
-        var prints = Prints.Of(compilation);
-        for (var i = 0; i < prints.Files.Length; i++)
-            sum += prints[i].Value;
+        foreach (var tree in compilation.SyntaxTrees)
+            sum += PrintOf(tree);
         return new Declarations(sum);
     }
 
-    public ulong Without(SyntaxTree tree) => all - Prints.Of(tree).Value;
+    public ulong Without(SyntaxTree tree) => all - PrintOf(tree);
+
+    private static ulong PrintOf(SyntaxTree tree) => Prints.GetValue(tree, static of => new Print(Hash(of))).Value;
 
     private static ulong Hash(SyntaxTree tree)
     {
