@@ -1,18 +1,11 @@
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>A dictionary.</summary>
-internal sealed class MapValue(HashTable table, string typeName = MapValue.Type) : CollectionValue(typeName), IMap
+internal sealed class MapValue(HashTable table, string typeName = MapValue.Type) : HashedValue(table, typeName), IMap
 {
     public const string Type = Generic + "Dictionary";
     public const string OldTable = "System.Collections.Hashtable";
     public const string Concurrent = "System.Collections.Concurrent.ConcurrentDictionary";
-
-    public HashTable Table { get; private set; } = table;
-
-    /// <summary>The comparer that it was made with; none for the default one.</summary>
-    public object? Comparer { get; init; }
-
-    public override int Count => Table.Count;
 
     public IEnumerable<object?> Keys => Entries().Select(entry => entry.Key);
 
@@ -21,8 +14,6 @@ internal sealed class MapValue(HashTable table, string typeName = MapValue.Type)
     public IEnumerable<object?> HeldValues => Table.Entries().Select(entry => entry.Value);
 
     public override IEnumerable<object?> Items() => Entries().Select(entry => (object?)new TupleValue([entry.Key, entry.Value], isPair: true));
-
-    private IEnumerable<HashTable.Entry> Entries() => HashOrder.Entries(Table, TypeName, Comparer);
 
     public bool TryGet(object? key, out object? value)
     {
@@ -40,31 +31,10 @@ internal sealed class MapValue(HashTable table, string typeName = MapValue.Type)
             return;
         }
 
-        Table.Add(key, value);
-        Version++;
-    }
-
-    public bool Remove(object? key)
-    {
-        var place = Table.Find(key);
-        if (place >= 0)
-            Table.RemoveAt(place);
-        return place >= 0;
-    }
-
-    public void Clear() => Table = new HashTable(Table.Rule);
-
-    /// <summary>Gives up the places that were left.</summary>
-    public object? Compact()
-    {
-        Table = Table.Copy(keepsLeft: false);
-        Version++;
-        return null;
+        Add(key, value);
     }
 
     public override CollectionValue Copy(string typeName, bool isFixed = false) => new MapValue(Table.Copy(), typeName) { Comparer = Comparer, IsFixed = isFixed };
-
-    protected override void Take(CollectionValue other) => Table = ((MapValue)other).Table;
 }
 
 /// <summary>What finds values by their keys.</summary>

@@ -1,7 +1,7 @@
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>A hash set.</summary>
-internal sealed class SetValue(HashTable table, string typeName = SetValue.Type) : CollectionValue(typeName)
+internal sealed class SetValue(HashTable table, string typeName = SetValue.Type) : HashedValue(table, typeName)
 {
     public const string Type = Generic + "HashSet";
 
@@ -12,16 +12,7 @@ internal sealed class SetValue(HashTable table, string typeName = SetValue.Type)
             Add(item);
     }
 
-    public HashTable Table { get; private set; } = table;
-
-    /// <summary>The comparer that it was made with; none for the default one.</summary>
-    public object? Comparer { get; init; }
-
-    public override int Count => Table.Count;
-
     public override IEnumerable<object?> Items() => Entries().Select(entry => entry.Key);
-
-    private IEnumerable<HashTable.Entry> Entries() => HashOrder.Entries(Table, TypeName, Comparer);
 
     public bool Has(object? item) => Table.Find(item) >= 0;
 
@@ -29,30 +20,9 @@ internal sealed class SetValue(HashTable table, string typeName = SetValue.Type)
     {
         if (Has(item))
             return false;
-        Table.Add(item, null);
-        Version++;
+        Add(item, null);
         return true;
     }
 
-    public bool Remove(object? item)
-    {
-        var place = Table.Find(item);
-        if (place >= 0)
-            Table.RemoveAt(place);
-        return place >= 0;
-    }
-
-    public void Clear() => Table = new HashTable(Table.Rule);
-
-    /// <summary>Gives up the places that were left.</summary>
-    public object? Compact()
-    {
-        Table = Table.Copy(keepsLeft: false);
-        Version++;
-        return null;
-    }
-
     public override CollectionValue Copy(string typeName, bool isFixed = false) => new SetValue(Table.Copy(), typeName) { Comparer = Comparer, IsFixed = isFixed };
-
-    protected override void Take(CollectionValue other) => Table = ((SetValue)other).Table;
 }

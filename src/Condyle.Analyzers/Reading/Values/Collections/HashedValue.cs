@@ -1,0 +1,40 @@
+namespace Condyle.Analyzers.Reading;
+
+/// <summary>A collection that finds what it holds by hash: a set's items, a dictionary's keys.</summary>
+internal abstract class HashedValue(HashTable table, string typeName) : CollectionValue(typeName)
+{
+    public HashTable Table { get; private set; } = table;
+
+    /// <summary>The comparer that it was made with; none for the default one.</summary>
+    public object? Comparer { get; init; }
+
+    public override int Count => Table.Count;
+
+    protected IEnumerable<HashTable.Entry> Entries() => HashOrder.Entries(Table, TypeName, Comparer);
+
+    protected void Add(object? key, object? value)
+    {
+        Table.Add(key, value);
+        Version++;
+    }
+
+    public bool Remove(object? key)
+    {
+        var place = Table.Find(key);
+        if (place >= 0)
+            Table.RemoveAt(place);
+        return place >= 0;
+    }
+
+    public void Clear() => Table = new HashTable(Table.Rule);
+
+    /// <summary>Gives up the places that were left.</summary>
+    public object? Compact()
+    {
+        Table = Table.Copy(keepsLeft: false);
+        Version++;
+        return null;
+    }
+
+    protected override void Take(CollectionValue other) => Table = ((HashedValue)other).Table;
+}
