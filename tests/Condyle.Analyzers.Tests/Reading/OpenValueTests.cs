@@ -258,13 +258,6 @@ public class OpenValueTests
             more: Config));
 
     [Fact]
-    public async Task What_an_extension_changes_where_it_lies_is_open() => Assert.Equal(
-        [],
-        await Findings.In(
-            """var n = 3; n.Inc(); if (n == 3) throw new InvalidOperationException(); rig.Group("crate_group");""",
-            more: Config + "public static class Extensions { extension(ref int value) { public void Inc() { value++; } } }"));
-
-    [Fact]
     public async Task Unknown_code_opens_what_it_is_handed_and_nothing_else() => Assert.Equal(
         ["CDY2001 other", "CDY1001 \"crate\""],
         await Findings.In(

@@ -3,7 +3,12 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>Makes an array of the items on the stack.</summary>
 internal sealed class MakeArray(int count, TypeKey itemType, int[]? lengths = null) : Instruction
 {
-    public override void Run(Machine machine, Frame frame) => frame.Push(new ArrayValue(frame.PopMany(count), lengths, frame.Resolve(itemType)));
+    public override void Run(Machine machine, Frame frame)
+    {
+        var items = frame.PopMany(count);
+        // Rows that aren't equally long don't compile.
+        frame.Push(lengths is null || lengths.Aggregate(1L, (product, length) => product * length) == count ? new ArrayValue(items, lengths, frame.Resolve(itemType)) : OpenValue.Any);
+    }
 }
 
 /// <summary>Makes an array of the lengths on the stack, filled with the default of its item type.</summary>
@@ -104,7 +109,7 @@ internal static class Elements
             array = inline;
 
         // The characters of a text can be looked at as a span's, and never written.
-        if (array is TextValue text && text.TryKnown(out var characters))
+        if (array is TextValue text && indices.Length == 1 && text.TryKnown(out var characters))
         {
             return Arithmetic.AsIndex(indices[0], characters.Length) is not { } character ? null
                 : character >= 0 && character < characters.Length ? new Cell([characters[character]], 0)

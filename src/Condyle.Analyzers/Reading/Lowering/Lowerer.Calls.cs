@@ -41,22 +41,13 @@ internal sealed partial class Lowerer
             return;
         }
 
-        if (!method.IsStatic)
+        if (IsOnPlace(method))
+            Place(call.Instance!);
+        else if (!method.IsStatic)
             Receiver(call.Instance);
-        if (method.ContainingType is { IsExtension: true, ExtensionParameter.RefKind: RefKind.Ref })
-            afterCall.Add(() => Forget(call.Instance));
         var arguments = PushArguments(call.Arguments);
         var isBase = call.Instance is IInstanceReferenceOperation && call.Instance.Syntax is BaseExpressionSyntax;
         EmitCall(method, arguments.Count, arguments.Order, call.Syntax, arguments.Sources, isBase, call.ConstrainedToType);
-    }
-
-    // A member of an extension block may change where its receiver lies; it is handed a copy, so what lies there isn't known afterwards.
-    private void Forget(IOperation? receiver)
-    {
-        var target = TargetOf(receiver);
-        target.Prepare();
-        Emit(new PushOpen(TypeKeys.Of(receiver?.Type)));
-        target.Store();
     }
 
     /// <summary>Pushes what a method is called on. A structure that can't be changed where it lies is called on a copy.</summary>
@@ -122,6 +113,20 @@ internal sealed partial class Lowerer
     /// <summary>Emits the call of a method whose receiver and arguments lie on the stack.</summary>
     private void EmitCall(IMethodSymbol method, int count, int[]? order, SyntaxNode syntax, IEnumerable<SyntaxNode?> sources, bool isBase = false, ITypeSymbol? on = null) =>
         Emit(CallOf(method, count, order, syntax, sources, isBase, on));
+
+    /// <summary>Emits the call of an operator or conversion whose operands lie on the stack. One that isn't static can't have been meant yet.</summary>
+    private void EmitOperator(IMethodSymbol method, int count, SyntaxNode syntax, IEnumerable<SyntaxNode?> sources, ITypeSymbol? on = null)
+    {
+        if (method.IsStatic)
+        {
+            EmitCall(method, count, null, syntax, sources, on: on);
+            return;
+        }
+
+        for (var i = 0; i < count; i++)
+            Emit(new Pop());
+        Emit(new PushOpen(TypeKeys.Of(method.ReturnType)));
+    }
 
     private Instruction CallOf(IMethodSymbol method, int count, int[]? order, SyntaxNode syntax, IEnumerable<SyntaxNode?> sources, bool isBase = false, ITypeSymbol? on = null)
     {

@@ -212,7 +212,7 @@ internal sealed partial class Lowerer
             if (binary.OperatorKind is BinaryOperatorKind.Equals or BinaryOperatorKind.NotEquals && IsRecordOfUser(method))
                 Emit(new BinaryOperator(binary.OperatorKind, false, KeyOf(binary)));
             else
-                EmitCall(method, 2, null, binary.Syntax, [binary.LeftOperand.Syntax, binary.RightOperand.Syntax], on: binary.ConstrainedToType);
+                EmitOperator(method, 2, binary.Syntax, [binary.LeftOperand.Syntax, binary.RightOperand.Syntax], binary.ConstrainedToType);
             return;
         }
 

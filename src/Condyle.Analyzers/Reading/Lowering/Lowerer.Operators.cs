@@ -21,7 +21,7 @@ internal sealed partial class Lowerer
             var wanted = TypeKeys.Of(converter.Parameters[0].Type);
             if (IsNumber(wanted) && IsNumber(KeyOf(conversion.Operand)) && wanted.Shape != KeyOf(conversion.Operand).Shape)
                 Emit(new ConvertNumber(wanted, false));
-            EmitCall(converter, 1, null, conversion.Syntax, [conversion.Operand.Syntax]);
+            EmitOperator(converter, 1, conversion.Syntax, [conversion.Operand.Syntax]);
             return;
         }
 
@@ -99,7 +99,7 @@ internal sealed partial class Lowerer
     {
         Value(unary.Operand);
         if (unary.OperatorMethod is { } method && !IsGenericMaths(method))
-            EmitCall(method, 1, null, unary.Syntax, [unary.Operand.Syntax], on: unary.ConstrainedToType);
+            EmitOperator(method, 1, unary.Syntax, [unary.Operand.Syntax], unary.ConstrainedToType);
         else if (unary.OperatorKind == UnaryOperatorKind.Hat)
             Emit(new MakeIndex());
         else

@@ -7,17 +7,22 @@ namespace Condyle.Analyzers.Reading;
 internal sealed partial class Lowerer
 {
     /// <summary>A place that code works out: what a function returns by reference, one of two variables.</summary>
-    private Target PlaceTarget(IOperation operation)
+    private Target PlaceTarget(IOperation operation) => PlaceAt(() => Place(operation));
+
+    private Target PlaceAt(Action push)
     {
         var place = Temporary();
         return new Target(
-            () => { Place(operation); Emit(new StoreSlot(place)); },
+            () => { push(); Emit(new StoreSlot(place)); },
             () => Emit(new LoadThrough(place, isShared: false)),
             () => Emit(new StoreThrough(place, isShared: false)));
     }
 
     /// <summary>Whether a call gives back a place, not a value.</summary>
     private static bool IsPlace(IMethodSymbol? method) => method is { ReturnsByRef: true } or { ReturnsByRefReadonly: true };
+
+    /// <summary>Whether a member of an extension block is handed the place of its receiver, to change what lies there.</summary>
+    private static bool IsOnPlace(ISymbol member) => member is { IsStatic: false, ContainingType: { IsExtension: true, ExtensionParameter.RefKind: RefKind.Ref } };
 
     private static bool IsSpanIndexer(IPropertySymbol property) =>
         property is { IsIndexer: true, ReturnsByRef: true } or { IsIndexer: true, ReturnsByRefReadonly: true } && property.ContainingType.Name is "Span" or "ReadOnlySpan";
@@ -32,6 +37,9 @@ internal sealed partial class Lowerer
                 break;
             case ILocalReferenceOperation { Local: var local }:
                 LoadVariable(local, isReference: false);
+                break;
+            case IParameterReferenceOperation { Parameter: { RefKind: RefKind.Ref, ContainingSymbol: INamedTypeSymbol { IsExtension: true } } }:
+                Emit(new PushThis());
                 break;
             case IParameterReferenceOperation { Parameter: { RefKind: RefKind.Ref or RefKind.Out } parameter }:
                 LoadVariable(parameter, isReference: false);

@@ -103,7 +103,7 @@ internal sealed partial class Lowerer
     {
         // The receiver of an extension block's members comes to them as an object's own.
         if (parameter.ContainingSymbol is INamedTypeSymbol { IsExtension: true })
-            return new Target(Nothing, () => Emit(new PushThis()), () => Emit(new Pop()));
+            return parameter.RefKind == RefKind.Ref ? PlaceAt(() => Emit(new PushThis())) : new Target(Nothing, () => Emit(new PushThis()), () => Emit(new Pop()));
         if (IsPrimary(parameter) && !slots.ContainsKey(parameter))
         {
             var field = Members.FieldOf(parameter);
@@ -262,8 +262,16 @@ internal sealed partial class Lowerer
         return new Target(
             () =>
             {
-                if (!property.IsStatic)
+                if (IsOnPlace(property))
+                {
+                    Place(reference.Instance!);
+                    Emit(new StoreSlot(owner));
+                }
+                else if (!property.IsStatic)
+                {
                     Hold(reference.Instance, owner);
+                }
+
                 foreach (var argument in reference.Arguments)
                     Hold(argument.Value, held[arguments.IndexOf(argument)]);
             },

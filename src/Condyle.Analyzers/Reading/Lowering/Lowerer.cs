@@ -62,8 +62,13 @@ internal sealed partial class Lowerer
 
     private void Finish(IReadOnlyList<IOperation> roots)
     {
-        if (code.Count == 0 || code[code.Count - 1] is not Return)
-            Emit(new Return(hasValue: false));
+        // Code that doesn't compile yet may jump to a label that isn't there, or come to its end without what it returns.
+        foreach (var label in labels.Values.Where(label => label.Position < 0))
+            Mark(label);
+        var lacksResult = owner is IMethodSymbol { ReturnsVoid: false, IsAsync: false, MethodKind: not MethodKind.Constructor };
+        if (lacksResult)
+            Emit(new PushConstant(OpenValue.Any));
+        Emit(new Return(lacksResult));
         body.Code = [.. code];
         body.Handlers = handlers;
         body.SlotCount = slotCount;

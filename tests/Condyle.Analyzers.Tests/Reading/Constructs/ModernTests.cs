@@ -32,4 +32,23 @@ public class ModernTests
             static class Names { public static string Of(int i) => $"buoy_{i}"; }
             public sealed class Buoy : IRigDefinition { private readonly int count; public Buoy() : this(2) { } public Buoy(int count) => this.count = count; public void Define(RigDraft rig) { for (var i = 0; i < count; i++) rig.Control(Names.Of(i)); } }
             """));
+
+    [Fact]
+    public void Extensions_that_change_their_receiver_where_it_lies() => Oracle.Agrees(
+        """
+        var count = 3; count.Grow(2); count.Twice = 4; var sizes = new[] { 1, 5 }; sizes[1].Grow(1); var point = new Vector3(1, 2, 3); point.Lift();
+        rig.Group($"{count}_{sizes[1]}_{count.Twice}_group"); rig.Skeleton("s").Root("r", at: point);
+        """,
+        more: """
+        public static class Growing
+        {
+            private static void Add(ref int value, int by) => value += by;
+            extension(ref int size)
+            {
+                public void Grow(int by) { size++; Add(ref size, by); }
+                public int Twice { get => size * 2; set => size = value + size; }
+            }
+            extension(ref Vector3 point) { public void Lift() { point.Y += 1; } }
+        }
+        """);
 }

@@ -25,6 +25,12 @@ public class FailedOnceTests
 
     [Theory]
     [InlineData("rig.Control(Name);", "private const string Name $\"= {Arm}_root\";")]
+    [InlineData("var sum = new Size(1) * new Size(2); rig.Control($\"{sum}\");", "private sealed record Size(int Value) { public AddSize operator *(Size a, Size b) => new(a.Value * b.Value); }")]
+    [InlineData("var less = -new Size(1); int whole = (int)new Size(2); rig.Control($\"{less}{whole}\");", "private sealed record Size(int Value) { public Size operator -(Size a) => a; public explicit operator int(Size a) => a.Value; }")]
+    [InlineData("int[,] rows = { { 1, 2 }, { 3, } 4 }; for (var r = 0; r < rows.GetLength(0); r++) for (var c = 0; c < rows.GetLength(1); c++) rig.Control($\"{rows[r, c]}\");", "")]
+    [InlineData("var text = \"ab\"; rig.Control($\"{text[]}{text[0, 1]}\");", "")]
+    [InlineData("rig.Control(Name(2)); rig.Control(Name(1));", "private static string Name(int number) { if (number == 1) { { return \"last\"; } return \"nr\" + number; } }")]
+    [InlineData("goto there; rig.Control(\"never\");", "")]
     public Task A_rig(string body, string members) => IsSurvived(Oracle.Rig(body, members));
 
     [Fact]
