@@ -70,8 +70,10 @@ internal sealed class StoreElement(int dimensions = 1) : Instruction
         var array = frame.Pop();
         if (Elements.CellOf(array, indices) is { } cell)
             machine.Write(cell.Items, cell.Index, value);
+        else if (array is IStretch or ObjectValue)
+            Elements.Lose(array, machine, value);
         else
-            Elements.Lose(array, machine);
+            machine.Lost.StoreItem(value);
     }
 }
 
@@ -80,7 +82,11 @@ internal sealed class PushElementCell(int dimensions = 1) : Instruction
     public override void Run(Machine machine, Frame frame)
     {
         var indices = frame.PopMany(dimensions);
-        frame.Push((object?)Elements.CellOf(frame.Pop(), indices) ?? OpenValue.Any);
+        var array = frame.Pop();
+        var cell = Elements.CellOf(array, indices);
+        if (cell is null)
+            machine.Lost.Add(array);
+        frame.Push((object?)cell ?? OpenValue.Any);
     }
 }
 
@@ -135,14 +141,13 @@ internal static class Elements
     }
 
     /// <summary>Which item was written isn't known, so each may have been.</summary>
-    public static void Lose(object? array, Machine machine)
+    public static void Lose(object? array, Machine machine, object? stored = null)
     {
+        machine.Lost.Add(stored);
+        if ((array as ObjectValue)?.Inline is { } inline)
+            array = inline;
         if (array is not IStretch known)
-        {
-            machine.Lost.Change();
             return;
-        }
-
         machine.Budget.Spend(known.Length);
         for (var i = 0; i < known.Length; i++)
             machine.Lost.Add(known.Items[known.Start + i]);

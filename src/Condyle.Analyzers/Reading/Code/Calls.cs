@@ -110,6 +110,8 @@ internal sealed class DisposeCall(MethodRef dispose) : Instruction
         var held = frame.Pop();
         if (held is ObjectValue)
             machine.CallUser(frame, dispose, held, [], pushesResult: false);
+        else if (held is OpenValue)
+            machine.Lost.Call();
     }
 }
 

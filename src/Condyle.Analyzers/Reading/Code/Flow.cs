@@ -50,6 +50,8 @@ internal sealed class StartEnumeration(int slot, bool ofPlaces) : Instruction
         var value = frame.Pop();
         if (value is ICollectionValue { IsOpen: true })
             machine.Lost.Add(value);
+        else if (value is OpenValue)
+            machine.Lost.Enumerate();
         var items = ofPlaces ? Sequences.CellsOf(value) : value is OpenSequence ? null : Sequences.Of(value, machine);
         machine.Write(frame.Slots, slot, items is not null ? new Enumeration(value, items.GetEnumerator()) : value is OpenSequence ? value : OpenValue.Any);
     }

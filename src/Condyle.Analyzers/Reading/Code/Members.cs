@@ -16,7 +16,7 @@ internal sealed class StoreField(string field) : Instruction
         if (Fields.CellOf(owner, field) is { } cell)
             machine.Write(cell.Items, cell.Index, value);
         else if (owner is OpenValue)
-            machine.Lost.Change();
+            machine.Lost.Store(field, value);
         else
             Fields.ThrowIfNull(owner);
     }
@@ -115,6 +115,7 @@ internal sealed class GatherItems(IReadOnlyList<bool> spreads, TypeKey? itemType
 
             if (Sequences.ListOf(parts[i], machine) is not { } more)
             {
+                machine.Lost.AddAll(parts);
                 frame.Push(OpenValue.Any);
                 return;
             }

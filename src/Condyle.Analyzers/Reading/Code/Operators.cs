@@ -17,16 +17,16 @@ internal sealed class BinaryOperator(BinaryOperatorKind kind, bool isChecked, Ty
         var left = machine.Decide(frame.Pop());
         machine.Calls.Observe(left);
         machine.Calls.Observe(right);
-        frame.Push(Of(left, right) is { } known ? known : MakesNull(left, right) ? null : Opens.Of(frame.Resolve(result), machine));
+        frame.Push(Of(left, right, machine) is { } known ? known : MakesNull(left, right) ? null : Opens.Of(frame.Resolve(result), machine));
     }
 
     private bool MakesNull(object? left, object? right) => left is not OpenValue && right is not OpenValue
         && ((IsLifted && (left is null || right is null)) || (kind == BinaryOperatorKind.Subtract && left is FunctionValue && right is FunctionValue));
 
-    private object? Of(object? left, object? right)
+    private object? Of(object? left, object? right, Machine machine)
     {
         if (left is FunctionValue || right is FunctionValue)
-            return OfFunctions(left, right);
+            return OfFunctions(left, right, machine);
         if (ComparesIdentity && left is ObjectValue && right is ObjectValue)
             return ReferenceEquals(left, right) == (kind == BinaryOperatorKind.Equals);
         if (IsLifted && (left is null || right is null) && kind is BinaryOperatorKind.LessThan or BinaryOperatorKind.LessThanOrEqual or BinaryOperatorKind.GreaterThan or BinaryOperatorKind.GreaterThanOrEqual)
@@ -37,10 +37,15 @@ internal sealed class BinaryOperator(BinaryOperatorKind kind, bool isChecked, Ty
         return known is not (null or bool) && Unwrapped(result) is { Shape: TypeShape.Enum } type ? new EnumValue(type, NumberConversions.Convert(known, type.Element!.Shape, isChecked)!) : known;
     }
 
-    private object? OfFunctions(object? left, object? right)
+    private object? OfFunctions(object? left, object? right, Machine machine)
     {
         if (left is OpenValue || right is OpenValue)
+        {
+            machine.Lost.Add(left);
+            machine.Lost.Add(right);
             return null;
+        }
+
         return kind switch
         {
             BinaryOperatorKind.Add => FunctionValue.Combine(left as FunctionValue, right as FunctionValue),

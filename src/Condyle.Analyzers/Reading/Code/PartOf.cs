@@ -8,7 +8,10 @@ internal sealed class PartOf(TypeKey type) : Instruction
         var part = frame.Pop();
         var whole = frame.Pop();
         machine.Calls.Observe(whole);
-        frame.Push(Take(whole, part) ?? Opens.Of(frame.Resolve(type), machine));
+        var taken = Take(whole, part);
+        if (taken is null)
+            machine.Lost.Add(whole);
+        frame.Push(taken ?? Opens.Of(frame.Resolve(type), machine));
     }
 
     /// <summary>How many items the value on the stack has; none when that isn't known.</summary>

@@ -129,7 +129,7 @@ internal sealed class StoreThrough(int slot, bool isShared) : Instruction
         if (held is Cell cell)
             machine.Write(cell.Items, cell.Index, value);
         else
-            machine.Lost.Change();
+            machine.Lost.StoreAnywhere();
     }
 }
 

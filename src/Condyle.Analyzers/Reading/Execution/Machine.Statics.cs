@@ -7,6 +7,9 @@ internal sealed partial class Machine
     private readonly HashSet<string> initialised = [];
     private readonly Dictionary<string, ThrownByCode> failed = [];
 
+    /// <summary>The static fields that were used.</summary>
+    public IEnumerable<object?[]> Statics => statics.Values;
+
     /// <summary>Where a static field lies. Its type's initialisers run before. A constant whose value doesn't compile lies nowhere.</summary>
     public Cell StaticOf(TypeKey type, string field) =>
         StaticsOf(type) is var values && Program.StaticsOf(type.Id).IndexOf(field) is >= 0 and var index ? new(values, index) : new([OpenValue.Any], 0);

@@ -11,6 +11,7 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     private int nesting;
     private Frame? top;
     private KnownEquality? equality;
+    private readonly HashSet<Frame> suspended = [];
     private LostReferences? lost;
 
     public Program Program { get; } = program;
@@ -30,6 +31,20 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
 
     /// <summary>The last stretch of source that was executed.</summary>
     public Origin? LastPlace { get; private set; }
+
+    /// <summary>All that the code which is running can get at by itself.</summary>
+    public IEnumerable<object?> Roots
+    {
+        get
+        {
+            foreach (var frame in suspended)
+                yield return frame;
+            for (var frame = top; frame is not null; frame = frame.Caller)
+                yield return frame;
+            foreach (var values in statics.Values)
+                yield return values;
+        }
+    }
 
     /// <summary>What values that aren't known may stand for.</summary>
     public LostReferences Lost => lost ??= new LostReferences(this);
@@ -135,6 +150,7 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     public IEnumerable<object?> Iterate(Func<Frame> start)
     {
         var frame = start();
+        suspended.Add(frame);
         try
         {
             while (true)
@@ -151,6 +167,7 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
         }
         finally
         {
+            suspended.Remove(frame);
             if (frame.HasYielded && !HasStopped)
                 Abandon(frame);
         }

@@ -36,8 +36,9 @@ internal sealed record FrameworkMethod(Func<Invocation, object?> Run)
         var machine = call.Machine;
         for (var i = 0; i < call.Count; i++)
         {
-            if (call[i] is ICollectionValue or IStretch)
-                machine.Lost.Add(call[i]);
+            machine.Lost.Add(call[i]);
+            if (call[i] is OpenValue)
+                machine.Lost.Enumerate();
             switch (call[i])
             {
                 case Cell:

@@ -132,8 +132,10 @@ internal static class FrameworkTable
             known = OwnOf(arguments[0], method) ?? known;
         if (hasReceiver && method.ContainingType != "System.Nullable")
             Fields.ThrowIfNull(arguments[0]);
-        if (hasReceiver && arguments[0] is OpenValue && (known is null ? !method.Name.StartsWith("get_", StringComparison.Ordinal) : known.Changes))
-            machine.Lost.Change();
+        if (hasReceiver && arguments[0] is OpenValue && (known?.Changes ?? method.ContainingType.StartsWith("System.Collections.", StringComparison.Ordinal)))
+            machine.Lost.Change(method, arguments.Skip(1));
+        if (hasReceiver && arguments[0] is OpenValue && method is { ContainingType: "System.Lazy", Name: "get_Value" })
+            machine.Lost.Call();
         if (known is null)
             return CallUnknown(machine, method, arguments, at, returns);
         var result = known.Call(new Invocation(machine, method, arguments));

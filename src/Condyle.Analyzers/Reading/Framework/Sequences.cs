@@ -25,6 +25,9 @@ internal static class Sequences
     /// <summary>All items of a value; none when they aren't known.</summary>
     public static List<object?>? ListOf(object? value, Machine machine)
     {
+        machine.Lost.Add(value is ICollectionValue { IsOpen: true } ? value : null);
+        if (value is OpenValue)
+            machine.Lost.Enumerate();
         if (value is OpenSequence open)
         {
             machine.AnyNumberOfTimes(() => open.Item());

@@ -66,6 +66,7 @@ internal sealed class TypeMembers<T>(string type)
     {
         for (var i = 1; i < call.Count; i++)
         {
+            call.Machine.Lost.Add(call[i]);
             switch (call[i])
             {
                 case SequenceValue: Sequences.ListOf(call[i], call.Machine); break;

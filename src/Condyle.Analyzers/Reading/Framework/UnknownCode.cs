@@ -16,7 +16,10 @@ internal static class UnknownCode
     public static void Touch(Machine machine, IEnumerable<object?> handed, Origin at, string what, string why = NoSource)
     {
         foreach (var value in handed)
+        {
+            machine.Lost.Add(value);
             Touch(machine, value, at, (what, why), Depth);
+        }
     }
 
     private static void Touch(Machine machine, object? value, Origin at, (string Name, string Why) what, int depth)

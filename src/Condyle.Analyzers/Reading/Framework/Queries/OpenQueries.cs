@@ -26,6 +26,7 @@ internal static class OpenQueries
         object? item = null;
         for (var i = 0; i < call.Count; i++)
         {
+            machine.Lost.Add(call[i]);
             if (call[i] is OpenSequence sequence)
                 item = sequence.Item();
             else if (IsSequence(call.Parameter(i)) && Sequences.ListOf(call[i], machine) is { Count: > 0 } known)

@@ -50,6 +50,7 @@ internal sealed class OrderedQuery(Machine machine, Source source, IReadOnlyList
         }
         catch (AnswerIsOpen open) when (open is not SequenceIsOpen)
         {
+            Machine.Lost.AddAll(items);
             return [.. items.Select(_ => Unknown())];
         }
 
@@ -70,10 +71,12 @@ internal sealed class OrderedQuery(Machine machine, Source source, IReadOnlyList
         var best = Found.Nothing;
         var held = new object?[levels.Count];
         var isKnown = true;
+        var all = new List<object?>();
         foreach (var item in Sequences.Counted(items, Machine.Budget))
         {
             if (!matches(item))
                 continue;
+            all.Add(item);
             if (!best.IsThere)
             {
                 best = Found.Of(item);
@@ -95,7 +98,10 @@ internal sealed class OrderedQuery(Machine machine, Source source, IReadOnlyList
             }
         }
 
-        return isKnown ? best : Found.Of(Unknown());
+        if (isKnown)
+            return best;
+        Machine.Lost.AddAll(all);
+        return Found.Of(Unknown());
 
         int Compare(int level, object? item)
         {

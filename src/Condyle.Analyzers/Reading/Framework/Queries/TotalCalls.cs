@@ -98,8 +98,10 @@ internal static class TotalCalls
     {
         var order = Orders.Of(Making.ComparerOf(call), call.Machine);
         var (found, best, isKnown) = (Found.Nothing, (object?)null, true);
+        var all = new List<object?>();
         foreach (var item in QueryCalls.Of(call).Items())
         {
+            all.Add(item);
             var made = key(item);
             try
             {
@@ -115,8 +117,13 @@ internal static class TotalCalls
             (found, best) = (Found.Of(item), made);
         }
 
-        return !isKnown ? OpenValue.Any
-            : found.IsThere && !(givesKey && best is null) ? givesKey ? best : found.Item
+        if (!isKnown)
+        {
+            call.Machine.Lost.AddAll(all);
+            return OpenValue.Any;
+        }
+
+        return found.IsThere && !(givesKey && best is null) ? givesKey ? best : found.Item
             : CanBeNull(call.Method.Returns) ? null : throw ResultCalls.Missing();
     }
 
