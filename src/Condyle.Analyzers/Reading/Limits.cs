@@ -33,6 +33,9 @@ internal static class Limits
     /// <summary>Ways through a definition that unknown booleans, enums and sides make.</summary>
     public const int Paths = 16;
 
+    /// <summary>How many of them there may be when a further one is opened because something may be thrown that is caught.</summary>
+    public const int PathsThatThrow = 8;
+
     /// <summary>Unknown conditions inside each other that are read both ways.</summary>
     public const int Speculation = 24;
 

@@ -7,7 +7,7 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>What one path through a definition found: the model, and where its parts came from.</summary>
 internal sealed record ReadPath(RigModel Model, PlaceTable Places, CallRecords Calls)
 {
-    /// <summary>Whether it stopped before the code was at its end: what follows may use the same texts and handles.</summary>
+    /// <summary>Whether it stopped before the code was at its end, or there are others that weren't gone: what isn't seen may use the same texts and handles.</summary>
     public bool EndsEarly { get; init; }
 
     /// <summary>What the rules say of the model, once they were asked.</summary>
@@ -15,11 +15,10 @@ internal sealed record ReadPath(RigModel Model, PlaceTable Places, CallRecords C
 }
 
 /// <summary>What a reading of a definition, or of a helper on its own, found.</summary>
-/// <param name="Name">The definition's or helper's name.</param>
 /// <param name="Paths">One for each way through it that unknown values open.</param>
 /// <param name="Files">The files whose code it ran.</param>
 /// <param name="Methods">The ids of the methods that it ran.</param>
-internal sealed record ReadingResult(string Name, IReadOnlyList<ReadPath> Paths, IReadOnlyCollection<string> Files, IReadOnlyCollection<string> Methods)
+internal sealed record ReadingResult(IReadOnlyList<ReadPath> Paths, IReadOnlyCollection<string> Files, IReadOnlyCollection<string> Methods)
 {
     /// <summary>The same, with what the rules say.</summary>
     public ReadingResult Checked(Conventions conventions, CancellationToken cancellation) =>

@@ -8,7 +8,7 @@ namespace Condyle.Analyzers.Reading;
 internal static class RigReader
 {
     public static ReadingResult ReadDefinition(RigEntry definition, Program program, Conventions conventions, Budget budget) =>
-        Read(definition.Name, definition.Define, program, conventions, budget, machine =>
+        Read($"the rig '{definition.Name}'", definition.Define, program, conventions, budget, machine =>
         {
             var self = New(machine, definition);
             var body = machine.Program.BodyFor(self.Type, definition.Define) ?? machine.Program.BodyOf(definition.Define);
@@ -18,7 +18,7 @@ internal static class RigReader
 
     /// <summary>Reads a method with parameters of which only the types are known: what it finds holds for every caller.</summary>
     public static ReadingResult ReadHelper(IMethodSymbol helper, Program program, Conventions conventions, Budget budget) =>
-        Read(helper.Name, TypeKeys.MethodOf(helper), program, conventions, budget, machine =>
+        Read($"the helper '{helper.Name}'", TypeKeys.MethodOf(helper), program, conventions, budget, machine =>
         {
             var body = machine.Program.BodyOf(helper);
             object? self = helper.IsStatic ? null : new OpenValue(TypeKeys.Of(helper.ContainingType));
@@ -27,37 +27,39 @@ internal static class RigReader
                 machine.Call(body, self, [.. arguments.Select((value, index) => helper.Parameters[index].RefKind is RefKind.Ref or RefKind.Out ? new Cell([value], 0) : value)]);
         });
 
-    private static ReadingResult Read(string name, MethodRef entry, Program program, Conventions conventions, Budget budget, Action<Machine> run) =>
-        budget.Run(() => new ReadingResult(name, Paths(entry, program, conventions, budget, run), [.. program.Source.Files], [.. program.Source.Methods]));
+    private static ReadingResult Read(string subject, MethodRef entry, Program program, Conventions conventions, Budget budget, Action<Machine> run) =>
+        budget.Run(() =>
+        {
+            var paths = Paths(entry, budget, run, decisions => new Machine(subject, program, new RigDraft(conventions, new ProgramPlaces()), decisions, budget));
+            return new ReadingResult(paths, [.. program.Source.Files], [.. program.Source.Methods]);
+        });
 
-    private static List<ReadPath> Paths(MethodRef entry, Program program, Conventions conventions, Budget budget, Action<Machine> run)
+    private static IReadOnlyList<ReadPath> Paths(MethodRef entry, Budget budget, Action<Machine> run, Func<Decisions, Machine> begin)
     {
-        var paths = new List<ReadPath>();
+        var ends = new List<(Machine Machine, Stop? Stop)>();
         var decisions = new Decisions();
-        string? failure = null;
         do
         {
             decisions.Restart();
             budget.BeginPath();
-            var machine = new Machine(program, new RigDraft(conventions, new ProgramPlaces()), decisions, budget);
-            var fails = Run(machine, run);
-            if (fails is not null && fails.IsFailure)
-                failure ??= fails.Reason;
-            else
-                paths.Add(Finish(machine, fails, entry));
+            var machine = begin(decisions);
+            ends.Add((machine, Run(machine, run)));
         }
         while (decisions.Advance());
 
-        if (paths.Count == 0 && failure is not null)
+        var built = ends.FindAll(end => end.Stop is not { IsFailure: true });
+        if (decisions.LeftOut is { } leftOut)
         {
-            // Whichever way it goes, the code throws.
-            decisions = new Decisions();
-            budget.BeginPath();
-            var machine = new Machine(program, new RigDraft(conventions, new ProgramPlaces()), decisions, budget);
-            paths.Add(Finish(machine, Run(machine, run), entry));
+            // On one of those there may be a rig even if there is none on the others.
+            if (built.Count == 0)
+                built.Add((ends[0].Machine, null));
+            built[0].Machine.Miss(built[0].Machine.Draft, leftOut, "code inside a 'try' may fail in so many ways from here on that not all of them are read");
         }
 
-        return paths;
+        // Whichever way it goes, the code throws.
+        if (built.Count == 0)
+            built.Add(ends[0]);
+        return built.ConvertAll(end => Finish(end.Machine, end.Stop, entry, isWhole: decisions.LeftOut is null));
     }
 
     private static Stop? Run(Machine machine, Action<Machine> run)
@@ -73,7 +75,7 @@ internal static class RigReader
         }
         catch (ReadingStopped stopped)
         {
-            return new Stop(stopped.Message, IsFailure: false, stopped.At ?? machine.LastPlace);
+            return new Stop(stopped.Message, IsFailure: false, stopped.At is { } at ? new CodePlace(at, []) : machine.LastPlace);
         }
         catch (AnswerIsOpen open)
         {
@@ -91,17 +93,16 @@ internal static class RigReader
     private static string WhereIn(Exception unexpected) =>
         unexpected.StackTrace?.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Contains(typeof(RigReader).Namespace!)) ?? "an unknown place";
 
-    private static ReadPath Finish(Machine machine, Stop? stop, MethodRef entry)
+    private static ReadPath Finish(Machine machine, Stop? stop, MethodRef entry, bool isWhole)
     {
         if (stop is not null)
         {
-            var at = stop.At ?? machine.Program.PlaceOf(entry);
             machine.Draft.Log.Scope = 0;
-            machine.Draft.Record(new Gap(machine.Places.At(at), stop.Reason, stop.IsFailure));
+            machine.Miss(machine.Draft, stop.At ?? new CodePlace(machine.Program.PlaceOf(entry), []), stop.Reason, stop.IsFailure);
             machine.Draft.Record(new AllTouched());
         }
 
-        return new ReadPath(RigModel.Of(machine.Draft.Log, machine.Budget.Cancellation), machine.Places, machine.Calls) { EndsEarly = stop is { IsFailure: false } };
+        return new ReadPath(RigModel.Of(machine.Draft.Log, machine.Budget.Cancellation), machine.Places, machine.Calls) { EndsEarly = !isWhole || stop is { IsFailure: false } };
     }
 
     private static ObjectValue New(Machine machine, RigEntry definition)
@@ -114,5 +115,5 @@ internal static class RigReader
         return self;
     }
 
-    private sealed record Stop(string Reason, bool IsFailure, Origin? At);
+    private sealed record Stop(string Reason, bool IsFailure, CodePlace? At);
 }

@@ -14,8 +14,8 @@ internal static class RepairPlanner
     /// <param name="cancellation">Whether nobody waits for the answer any more.</param>
     public static IReadOnlyList<PlannedFinding> Plan(FileReadings file, Func<string, FileReadings?> readingsOf, CancellationToken cancellation)
     {
-        var slips = new Dictionary<(string Rule, Origin Place), PlannedFinding>();
-        var inOrder = new List<(string Rule, Origin Place)>();
+        var slips = new Dictionary<(string Rule, Origin Place, string? Whole), PlannedFinding>();
+        var inOrder = new List<(string Rule, Origin Place, string? Whole)>();
         foreach (var path in file.Paths)
         {
             var edits = new RepairEdits(path, readingsOf);
@@ -29,7 +29,8 @@ internal static class RepairPlanner
                 if ((repairs.Count > 0 ? repairs[0].Blamed : call) is not { } place || place.Path != file.Tree.FilePath)
                     continue;
                 var related = finding.Related.Select(path.Places.Find).Prepend(call).OfType<Origin>().Where(other => other != place).Distinct();
-                var key = (finding.Rule.Id, place);
+                // What is said of a rig as a whole is said of each rig.
+                var key = (finding.Rule.Id, place, finding.Subject is null ? finding.Message : null);
                 if (slips.TryGetValue(key, out var same))
                 {
                     // The same text goes wrong more than once: in the next turn of a loop, or for the next caller.

@@ -111,7 +111,16 @@ internal sealed class RigTwoBone(int id, RigEvent said, RigCopy? copy) : RigElem
 }
 
 /// <summary>A stretch of code that couldn't be read, and why; or code that fails whenever it runs.</summary>
-internal sealed record RigGap(PlaceId Place, string Reason, bool IsFailure);
+/// <param name="Of">What was being read: "the rig 'Gull'".</param>
+/// <param name="Place">The code.</param>
+/// <param name="Reason">Why.</param>
+internal sealed record RigGap(string Of, PlaceId Place, string Reason)
+{
+    public bool IsFailure { get; init; }
+
+    /// <summary>The calls by which it is reached, from the outside in.</summary>
+    public IReadOnlyList<PlaceId> Callers { get; init; } = [];
+}
 
 /// <summary>A finding that the team means to keep; no element when it isn't known which.</summary>
 internal sealed record RigAcceptance(RigElement? Element, Text Rule, Text Because, PlaceId Place);

@@ -143,7 +143,7 @@ internal sealed class InvokeFunction(int count, TypeKey? returns) : Instruction
             return;
         }
 
-        UnknownCode.Touch(machine, arguments, new Origin(frame.Body.Path, Span), "a delegate that isn't known");
+        UnknownCode.Touch(machine, arguments, new Origin(frame.Body.Path, Span), "a delegate", UnknownCode.NotKnownWhich);
         machine.Lost.Call();
         frame.Push(Opens.Of(frame.Resolve(returns ?? new TypeKey("object", TypeShape.Other)), machine));
     }

@@ -10,21 +10,18 @@ internal sealed class Decisions
     private int next;
     private int paths = 1;
 
-    /// <summary>Whether some way wasn't gone because there were too many.</summary>
-    public bool IsCut { get; private set; }
+    /// <summary>Where a way was first left out because there were too many.</summary>
+    public CodePlace? LeftOut { get; set; }
 
     public void Restart() => next = 0;
 
     /// <summary>Which of several answers this path takes; −1 when no more ways may be opened.</summary>
-    public int Take(int choices)
+    public int Take(int choices, int mostPaths = Limits.Paths)
     {
         if (next < taken.Count)
             return taken[next++].Answer;
-        if (paths + choices - 1 > Limits.Paths)
-        {
-            IsCut = true;
+        if (paths + choices - 1 > mostPaths)
             return -1;
-        }
 
         paths += choices - 1;
         taken.Add(new Decision(choices));

@@ -39,8 +39,14 @@ internal sealed partial class Machine
         return CatchersFrom(from).Any(handler => Catches(handler, thrown)) && Take(2) == 1;
     }
 
-    private int Take(int choices) =>
-        decisions.Take(choices) is >= 0 and var answer ? answer : throw new ReadingStopped("whether something is thrown that is caught isn't known, and there are too many ways through the code already");
+    // Where there are too many ways already, the others are left out.
+    private int Take(int choices)
+    {
+        if (decisions.Take(choices, Limits.PathsThatThrow) is >= 0 and var answer)
+            return answer;
+        decisions.LeftOut ??= Whereabouts;
+        return 0;
+    }
 
     // From the inside out, up to what catches everything. Who lets the exception go on in the end doesn't matter: the program ends all the same.
     private static IEnumerable<Handler> CatchersFrom(Frame? from)

@@ -3,8 +3,15 @@ using Condyle.Model;
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>Executes lowered code on known and open values, and calls the real draft for every call into Condyle.</summary>
-internal sealed partial class Machine(Program program, RigDraft draft, Decisions decisions, Budget budget)
+/// <param name="subject">What is read: "the rig 'Gull'".</param>
+/// <param name="program">The code.</param>
+/// <param name="draft">What it is handed.</param>
+/// <param name="decisions">Which way it goes.</param>
+/// <param name="budget">How far it may go.</param>
+internal sealed partial class Machine(string subject, Program program, RigDraft draft, Decisions decisions, Budget budget)
 {
+    private const int CallersTold = 8;
+
     private readonly Dictionary<OpenValue, object?> decided = [];
     private readonly Dictionary<(object Owner, string Member), object?> openMembers = [];
     private int depth;
@@ -30,7 +37,7 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     public PlaceTable Places { get; } = new();
 
     /// <summary>The last stretch of source that was executed.</summary>
-    public Origin? LastPlace { get; private set; }
+    public CodePlace? LastPlace { get; private set; }
 
     /// <summary>All that the code which is running can get at by itself.</summary>
     public IEnumerable<object?> Roots
@@ -50,8 +57,28 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     public LostReferences Lost => lost ??= new LostReferences(this);
 
     /// <summary>The stretch of source that is being executed.</summary>
-    public Origin Here => top is { Position: > 0 } running && running.Position <= running.Body.Code.Length
-        ? new Origin(running.Body.Path, running.Body.Code[running.Position - 1].Span)
+    public Origin Here => top is { } running ? PlaceIn(running) : new Origin("", default);
+
+    private CodePlace Whereabouts => new(Here, Callers);
+
+    private List<Origin> Callers
+    {
+        get
+        {
+            var callers = new List<Origin>();
+            for (var frame = top?.Caller; frame is not null && callers.Count < CallersTold; frame = frame.Caller)
+            {
+                if (PlaceIn(frame) is { Path.Length: > 0 } place && !callers.Contains(place))
+                    callers.Add(place);
+            }
+
+            callers.Reverse();
+            return callers;
+        }
+    }
+
+    private static Origin PlaceIn(Frame frame) => frame.Position > 0 && frame.Position <= frame.Body.Code.Length
+        ? new Origin(frame.Body.Path, frame.Body.Code[frame.Position - 1].Span)
         : new Origin("", default);
 
     /// <summary>Runs a function to its end and gives back its result: an iterator's items, an async function's task.</summary>
@@ -213,7 +240,7 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
             }
             catch (ThrownByCode thrown)
             {
-                thrown.Place ??= Here;
+                thrown.Place ??= Whereabouts;
                 Unwind(thrown, frame);
             }
             catch (ReadingStopped)
@@ -227,7 +254,7 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
 
     private void NotePlace()
     {
-        LastPlace ??= Here;
+        LastPlace ??= Whereabouts;
     }
 
     private static bool IsAt(JumpLabel[] stops, int position)
@@ -251,9 +278,16 @@ internal sealed partial class Machine(Program program, RigDraft draft, Decisions
     /// <summary>Notes that a stretch of code wasn't read, and opens all that it could have changed.</summary>
     public void Lose(Origin at, string reason)
     {
-        Draft.Record(new Gap(Places.At(at), reason));
+        Miss(Draft, new CodePlace(at, Callers), reason);
         Draft.Record(new AllTouched());
     }
+
+    /// <summary>Notes that there may be more to a rig than the model shows, or that there will be none.</summary>
+    public void Miss(RigDraft of, CodePlace at, string reason, bool isFailure = false) =>
+        of.Record(new Gap(new RigGap(subject, Places.At(at.At), reason) { IsFailure = isFailure, Callers = [.. at.Callers.Select(Places.At)] }));
+
+    /// <summary>The same for a stretch of the code that is running.</summary>
+    public void Miss(RigDraft of, Origin at, string reason) => Miss(of, new CodePlace(at, Callers), reason);
 
     /// <summary>Stores a value where another way through the code may have to find the old one.</summary>
     public void Write(object?[] items, int index, object? value)

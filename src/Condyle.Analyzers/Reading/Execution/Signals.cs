@@ -9,7 +9,7 @@ internal sealed class ThrownByCode(string type, string message, object? value = 
     public bool IsOfUnknownKind { get; private init; }
 
     /// <summary>Where it was thrown.</summary>
-    public Origin? Place { get; set; }
+    public CodePlace? Place { get; set; }
 
     /// <summary>The full name of the exception's type.</summary>
     public string Type { get; } = type;

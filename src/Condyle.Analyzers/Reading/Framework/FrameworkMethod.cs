@@ -51,7 +51,7 @@ internal sealed record FrameworkMethod(Func<Invocation, object?> Run)
                     machine.AnyNumberOfTimes(() => sequence.Item());
                     break;
                 case OpenValue when OpenCalls.IsFunction(call, i):
-                    UnknownCode.Touch(machine, Sequences.CanBeRead(call[0], machine) ? Sequences.ListOf(call[0], machine) ?? [] : [], machine.Here, "a delegate that isn't known");
+                    UnknownCode.Touch(machine, Sequences.CanBeRead(call[0], machine) ? Sequences.ListOf(call[0], machine) ?? [] : [], machine.Here, "a delegate", UnknownCode.NotKnownWhich);
                     break;
                 case SequenceValue or EnumeratorValue { RunsCode: true }:
                     machine.Lose(machine.Here, open.Message);

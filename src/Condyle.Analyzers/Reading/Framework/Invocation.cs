@@ -68,7 +68,7 @@ internal sealed class Invocation(Machine machine, MethodRef method, object?[] ar
             machine.Write(cell.Items, cell.Index, ValueCopies.Of(value));
     }
 
-    public AnswerIsOpen Unknown() => new($"'{method.Name}' is handed something that isn't known");
+    public AnswerIsOpen Unknown() => new($"what '{method.Name}' does depends on something that isn't known");
 
     private static ThrownByCode Missing() => new("System.ArgumentNullException", "A value that must be given is null.");
 

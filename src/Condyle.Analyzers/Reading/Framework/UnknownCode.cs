@@ -5,8 +5,11 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>What code that isn't read can do: anything to what it was handed, and nothing else.</summary>
 internal static class UnknownCode
 {
+    /// <summary>Why it isn't known what a delegate does.</summary>
+    public const string NotKnownWhich = "which code it runs isn't known";
+
     private const int Depth = 4;
-    private const string NoSource = "its source is not part of this compilation";
+    private const string NoSource = "its source isn't part of this project";
 
     /// <param name="machine">Runs the code around it.</param>
     /// <param name="handed">What it is handed.</param>
@@ -31,7 +34,7 @@ internal static class UnknownCode
                 machine.Calls.Observe(text);
                 break;
             case RigDraft draft:
-                draft.Record(new Gap(machine.Places.At(at), $"{what.Name} is handed the rig, but {what.Why}"));
+                machine.Miss(draft, at, $"{what.Name} is handed the rig, but {what.Why}");
                 break;
             case IHandle handle:
                 machine.Draft.Record(new Touched(machine.Places.At(at), handle.Id));

@@ -47,7 +47,7 @@ internal sealed class AllTouched() : RigEvent(PlaceId.None)
 }
 
 /// <summary>A stretch of code that couldn't be read: there may be more to the rig than the model shows.</summary>
-internal sealed class Gap(PlaceId place, string reason, bool isFailure = false) : RigEvent(place)
+internal sealed class Gap(RigGap gap) : RigEvent(gap.Place)
 {
-    public override void Apply(ModelFold fold, int id) => fold.Model.Gaps.Add(new RigGap(Place, reason, isFailure));
+    public override void Apply(ModelFold fold, int id) => fold.Model.Gaps.Add(gap);
 }

@@ -15,5 +15,5 @@ internal sealed class RigCodeFails : Rule
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
         from gap in model.Gaps
         where gap.IsFailure
-        select new Finding(this, null, $"This code fails whenever it runs, so there will be no rig: {gap.Reason}", gap.Place);
+        select new Finding(this, null, $"Whichever way {gap.Of} goes, it fails here and can't be built: {gap.Reason}", gap.Place) { Related = gap.Callers };
 }

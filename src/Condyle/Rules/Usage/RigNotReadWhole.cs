@@ -15,5 +15,5 @@ internal sealed class RigNotReadWhole : Rule
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
         from gap in model.Gaps
         where !gap.IsFailure
-        select new Finding(this, null, $"The rig isn't read whole, so slips in it may go unseen: {gap.Reason}.", gap.Place);
+        select new Finding(this, null, $"Slips in {gap.Of} may go unseen, as it isn't read whole: {gap.Reason}.", gap.Place) { Related = gap.Callers };
 }

@@ -33,7 +33,7 @@ internal sealed class BoundedReading
     public void StopsAt(string place, string because, string file = "rig.cs")
     {
         var stops = Found.Where(finding => finding.Rule.Id == "CDY9002").Select(Shown).ToList();
-        Assert.Contains($"{file} {place}: The rig isn't read whole, so slips in it may go unseen: {because}.", stops);
+        Assert.Contains($"{file} {place}: Slips in the rig 'TestRig' may go unseen, as it isn't read whole: {because}.", stops);
         FindsTheSlip();
     }
 

@@ -43,7 +43,7 @@ internal static class OpenQueries
             if (call[i] is FunctionValue function)
                 made = OpenCalls.Invoke(function, call, i, item);
             else if (call[i] is OpenValue && OpenCalls.IsFunction(call, i))
-                UnknownCode.Touch(machine, [item], machine.Here, "a delegate that isn't known");
+                UnknownCode.Touch(machine, [item], machine.Here, "a delegate", UnknownCode.NotKnownWhich);
         }
 
         var type = call.Method.Returns?.Arguments.FirstOrDefault();
