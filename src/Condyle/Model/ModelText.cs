@@ -29,6 +29,7 @@ internal static class ModelText
             AtSpot at => $"spot #{at.Spot.Id}",
             _ => throw new InvalidOperationException("An unknown kind of placement."),
         };
+        IEnumerable<string> Unknown(RigElement element) => element.IsUnknown ? ["unknown"] : [];
         string Limit(ChannelLimit limit) => $"{(limit.Turns ? "turn" : "move")} {limit.Axis} {limit.From} to {limit.To}";
 
         foreach (var skeleton in model.Skeletons)
@@ -50,9 +51,9 @@ internal static class ModelText
         }
 
         foreach (var chain in model.Chains)
-            yield return new("chain", chain.Id, [chain.Joints is null ? Text.Hole : string.Join(", ", chain.Joints.Select(Node)), $"bends {chain.Bend}", At(chain.Place)]);
+            yield return new("chain", chain.Id, [chain.Joints is null ? Text.Hole : string.Join(", ", chain.Joints.Select(Node)), $"bends {chain.Bend}", At(chain.Place), .. Unknown(chain)]);
         foreach (var copy in model.Copies)
-            yield return new("copy", copy.Id, [$"{copy.Tag} of #{copy.Chain.Id}:", copy.Chain.Joints is null ? Text.Hole : string.Join(", ", copy.Joints.Select(Node)), At(copy.Place)]);
+            yield return new("copy", copy.Id, [$"{copy.Tag} of #{copy.Chain.Id}:", copy.Chain.Joints is null ? Text.Hole : string.Join(", ", copy.Joints.Select(Node)), At(copy.Place), .. Unknown(copy)]);
         foreach (var drive in model.Drives)
         {
             yield return new("drive", drive.Id, [
@@ -80,7 +81,8 @@ internal static class ModelText
                 $"on {Node(turned.Control)}",
                 $"also {string.Join(", ", turned.AlsoOn.Select(Node))}{(turned.PlacesAreOpen ? Text.Hole : "")}",
                 $"at rest {turned.AtRest}",
-                At(turned.Place)]);
+                At(turned.Place),
+                .. Unknown(turned)]);
         }
 
         foreach (var label in model.Labels)

@@ -36,7 +36,7 @@ internal sealed record KnownShare(int Known, int All, IReadOnlyList<string> Wron
             }
         }
 
-        wrong.AddRange(found.Where(extra => !IsDoubtful(extra) && !IsAbout(extra, doubtful) && !expected.Exists(element => Fits(extra, element))).Select(extra => $"{extra.Kind} {extra.Facts[0]} isn't there"));
+        wrong.AddRange(found.Where(extra => !IsDoubtful(extra) && !IsAbout(extra, doubtful) && !expected.Exists(element => Fits(extra, element))).Select(extra => $"{extra.Kind} {string.Join(" | ", extra.Facts)} isn't there"));
         return new KnownShare(known, expected.Sum(element => element.Facts.Count), wrong);
     }
 

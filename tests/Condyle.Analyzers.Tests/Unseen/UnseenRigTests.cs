@@ -19,7 +19,7 @@ public class UnseenRigTests(ITestOutputHelper output)
     [InlineData("First", 55, 98)]
     [InlineData("Second", 52, 97)]
     [InlineData("Third", 52, 95.8)]
-    [InlineData("Fourth", 52, 0)]
+    [InlineData("Fourth", 52, 99.7)]
     public void What_is_known_of_rigs_that_nobody_tuned_to_does_not_fall_and_none_of_it_is_wrong(string folder, int rigs, double percent)
     {
         var files = Directory.GetFiles(Repository.PathTo("tests", "Condyle.Analyzers.Tests", "Unseen", folder), "*.cs").Order(StringComparer.Ordinal).ToList();

@@ -207,7 +207,12 @@ internal static class Arithmetic
 internal sealed record IndexValue(int Value, bool FromEnd)
 {
     public int Of(int length) => FromEnd ? length - Value : Value;
+
+    public override string ToString() => (FromEnd ? "^" : "") + Value.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }
 
 /// <summary>A <c>Range</c>.</summary>
-internal sealed record RangeValue(IndexValue Start, IndexValue End);
+internal sealed record RangeValue(IndexValue Start, IndexValue End)
+{
+    public override string ToString() => $"{Start}..{End}";
+}

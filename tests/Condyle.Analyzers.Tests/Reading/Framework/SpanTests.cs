@@ -10,4 +10,12 @@ public class SpanTests
         var t = "arm_left".AsSpan(); rig.Control($"{t.Length}{t[2]}{t.Slice(4).ToString()}{t[..3]}{t.IndexOf('_')}{t.StartsWith("arm")}{t.Contains('z')}{t.SequenceEqual("arm_left")}{new string(t[4..])}{t.EndsWith("left")}{t.IndexOfAny('l', 'f')}{t.ToArray().Length}");
         Array.Clear(a); rig.Control(All(a)); var b = new[] { "x", "y" }; Array.Clear(b, 0, 1); rig.Control(All(b)); var i = ^2; var r = 1..^1; rig.Control($"{i.Value}{i.IsFromEnd}{i.GetOffset(5)}{r.Start.Value}{r.End.IsFromEnd}{r.GetOffsetAndLength(6)}{All(a[r])}{Index.FromEnd(1).Equals(^1)}{Range.StartAt(2).Start.Value}{Range.All.End.IsFromEnd}{Index.Start.Value}");
         """);
+
+    [Fact]
+    public void Lines_and_parts_of_spans() => FrameworkOracle.Agrees(
+        """
+        foreach (var line in "a\r\nb\n\nc\rd\u2028e\ff".AsSpan().EnumerateLines()) rig.Control($"<{line}>"); foreach (var line in "".AsSpan().EnumerateLines()) rig.Control($"<{line.Length}>"); foreach (var line in "one\n".AsSpan().EnumerateLines()) rig.Control("[" + line.ToString() + "]");
+        var t = "arm, leg ,,wing".AsSpan(); foreach (var part in t.Split(',')) rig.Control($"<{t[part]}>"); foreach (var part in t.Split(", ")) rig.Control($"<{t[part]}>"); foreach (var part in t.SplitAny(',', ' ')) rig.Control($"<{t[part]}>"); foreach (var part in t.Split("")) rig.Control($"<{t[part]}>");
+        Span<Range> places = new Range[3]; var n = t.Split(places, ','); rig.Control($"{n}{t[places[0]]}{t[places[1]]}{t[places[2]]}"); n = t.Split(places, ',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries); rig.Control($"{n}{t[places[0]]}{t[places[1]]}{t[places[2]]}"); n = t.SplitAny(places, ", "); rig.Control($"{n}{t[places[2]]}"); n = "a-b".AsSpan().Split(places, "--"); rig.Control($"{n}{places[0]}"); n = "a b".AsSpan().SplitAny(places, ""); rig.Control($"{n}{places[1]}"); rig.Control($"{t.Split(places[..1], ',', StringSplitOptions.TrimEntries)}{places[0]}{t.Split(places[..0], ',')}{^2}{1..^1}{(^1).ToString()}{(..).ToString()}");
+        """);
 }

@@ -38,6 +38,7 @@ internal static class SpanCalls
         Places();
         Changes();
         Segments();
+        SpanParts.Register();
     }
 
     private static void Segments()

@@ -27,6 +27,7 @@ internal static class TextOf
             TupleValue tuple => OfTuple(tuple, machine),
             FormattableValue text => text.Text(machine, isInvariant),
             BuilderValue builder => builder.Text,
+            IndexValue or RangeValue => TextValue.Plain(value.ToString()),
             float or double or decimal => OfReal((IFormattable)value, format, isInvariant),
             sbyte or byte or short or ushort or int or uint or long or ulong => isInvariant || IsFreeOfCulture(format) ? Formatted((IFormattable)value, format) : TextValue.Open,
             _ => TextValue.Open,
