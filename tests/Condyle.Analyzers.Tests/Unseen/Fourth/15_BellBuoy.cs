@@ -18,10 +18,17 @@ public class BellBuoy : IRigDefinition
 
     static readonly Dictionary<string, Vector3> places = new()
     {
-        ["cage"] = new(0, 1, 0), ["ring"] = new(0, 0.2f, 1.1f), ["keel"] = new(0, -0.8f, 0),
-        ["bell"] = new(0, 1.2f, 0), ["lamp"] = new(0, 2, 0), ["post_left"] = new(0.6f, 0, 0), ["post_right"] = new(-0.6f, 0, 0),
+        ["cage"] = new(0, 1, 0),
+        ["ring"] = new(0, 0.2f, 1.1f),
+        ["keel"] = new(0, -0.8f, 0),
+        ["bell"] = new(0, 1.2f, 0),
+        ["lamp"] = new(0, 2, 0),
+        ["post_left"] = new(0.6f, 0, 0),
+        ["post_right"] = new(-0.6f, 0, 0),
         ["clapper"] = new(0, -0.1f, 0),
-        ["link1"] = new(0, -0.4f, 0), ["link2"] = new(0, -0.4f, 0.05f), ["link3"] = new(0, -0.4f, -0.05f),
+        ["link1"] = new(0, -0.4f, 0),
+        ["link2"] = new(0, -0.4f, 0.05f),
+        ["link3"] = new(0, -0.4f, -0.05f),
     };
 
     static readonly HashSet<string> still = ["post_left", "post_right"];

@@ -21,6 +21,7 @@ internal static class IndexCalls
         index.Asks("get_IsFromEnd", (own, _) => own.FromEnd);
         index.Asks("GetOffset", (own, call) => own.Of(call.Whole(1)));
         index.Asks("Equals", (own, call) => own.Equals(call[1]));
+        index.Asks("ToString", (own, _) => TextValue.Plain(own.ToString()));
         FrameworkTable.Add(Range, ".ctor", call => call.Arguments is [IndexValue start, IndexValue end] ? new RangeValue(start, end) : throw call.Unknown());
         FrameworkTable.Add(Range, "StartAt", call => call[0] is IndexValue start ? new RangeValue(start, End) : throw call.Unknown());
         FrameworkTable.Add(Range, "EndAt", call => call[0] is IndexValue end ? new RangeValue(Start, end) : throw call.Unknown());
@@ -29,6 +30,7 @@ internal static class IndexCalls
         range.Asks("get_Start", (own, _) => own.Start);
         range.Asks("get_End", (own, _) => own.End);
         range.Asks("Equals", (own, call) => own.Equals(call[1]));
+        range.Asks("ToString", (own, _) => TextValue.Plain(own.ToString()));
         range.Asks("GetOffsetAndLength", (own, call) =>
         {
             var (start, end) = (own.Start.Of(call.Whole(1)), own.End.Of(call.Whole(1)));
