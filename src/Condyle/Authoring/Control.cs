@@ -147,6 +147,46 @@ public readonly record struct Control : IHandle
     internal Switch Switch(Text name, Fact<float> atRest, PlaceId place) =>
         new(Draft, Draft.Record(new SwitchAdded(place, Id, name, atRest)));
 
+    /// <summary>Adds a further value to the control, which responses take on.</summary>
+    /// <param name="name">The dial's name on the control, best what it does: <c>curl</c>.</param>
+    /// <param name="from">The least value.</param>
+    /// <param name="to">The greatest value.</param>
+    /// <param name="atRest">Its default, within the range.</param>
+    /// <param name="unit">What its numbers count.</param>
+    /// <returns>The dial.</returns>
+    /// <exception cref="ArgumentException">A number isn't finite, or the range has no length.</exception>
+    public Dial Dial(
+        string name, float from, float to, float atRest = 0f, DialUnit unit = DialUnit.None, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
+        Dial(name, from, to, atRest, unit, Draft.Place(file, line));
+
+    internal Dial Dial(Text name, Fact<float> from, Fact<float> to, Fact<float> atRest, Fact<DialUnit> unit, PlaceId place)
+    {
+        Given.Range(from, to, $"Dial '{name}' on '{NameFact}'");
+        Given.Finite(atRest, $"The default of dial '{name}' on '{NameFact}'");
+        return new(Draft, Draft.Record(new DialAdded(place, Id, name, from, to, atRest, unit)));
+    }
+
+    /// <summary>Adds a pick among named options to the control; the first is picked at rest. Each option is a weight, and together they are one.</summary>
+    /// <param name="name">The choice's name on the control.</param>
+    /// <param name="options">The options, at least one, each with its own name.</param>
+    /// <returns>The choice.</returns>
+    /// <exception cref="ArgumentException">There is no option, or two have the same name.</exception>
+    public Choice Choice(string name, string[] options, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
+        Choice(name, Text.Each(options), Draft.Place(file, line));
+
+    internal Choice Choice(Text name, Fact<Text[]> options, PlaceId place)
+    {
+        var areKnown = options.TryKnown(out var names);
+        if (areKnown && names.Length == 0)
+            throw new ArgumentException($"Choice '{name}' on '{NameFact}' has no option. Give it one at least.");
+        if (areKnown && names.Where(option => !option.IsOpen).GroupBy(option => option).FirstOrDefault(same => same.Count() > 1) is { } twice)
+            throw new ArgumentException($"Choice '{name}' on '{NameFact}' offers '{twice.Key}' more than once. Give each option its own name.");
+        var choice = Draft.Record(new ChoiceAdded(place, Id, name, isOpen: !areKnown));
+        foreach (var option in areKnown ? names : [])
+            Draft.Record(new OptionAdded(place, choice, option));
+        return new(Draft, choice);
+    }
+
     /// <summary>Keeps what a rule finds about this control, with the reason; the analyzer and the program both honour it.</summary>
     /// <param name="rule">The rule's id, for instance <c>CDY1001</c>.</param>
     /// <param name="because">Why the team means it so.</param>

@@ -9,7 +9,7 @@ namespace Condyle;
 /// Each public method is one line over an internal twin of the same name, whose plain values may be open and which takes the place as a number.
 /// A reading of the code calls the twin. Where a method has one argument only, an overload without caller information can stand as a method group.
 /// </remarks>
-public sealed class RigDraft
+public sealed partial class RigDraft
 {
     private readonly ProgramPlaces places;
     private readonly Conventions conventions;
@@ -134,7 +134,7 @@ public sealed class RigDraft
     internal int Unknown(UnknownKind kind) => Record(new UnknownElement(kind));
 
     /// <summary>Whether what the handle stands for, or what it is made of, isn't known.</summary>
-    internal bool IsOpen(int id) => Log[id] is UnknownElement or ChainDeclared { Joints: null } or CopyMade { IsOpen: true };
+    internal bool IsOpen(int id) => Log[id] is UnknownElement or ChainDeclared { Joints: null } or CopyMade { IsOpen: true } or ChoiceAdded { IsOpen: true };
 
     internal Text NameOf(int id) => Log[id] is INamedEvent named ? named.Name : Text.Open;
 

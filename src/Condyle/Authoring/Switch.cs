@@ -52,7 +52,7 @@ public readonly record struct Switch : IHandle
 
     internal Switch AlsoOn(Control control, PlaceId place)
     {
-        Draft.Record(new SwitchShown(place, Id, control.Id));
+        Draft.Record(new SettingShown(place, Id, control.Id));
         return this;
     }
 

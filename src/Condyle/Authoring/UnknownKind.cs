@@ -16,5 +16,10 @@ internal enum UnknownKind
     Blend,
     Solver,
     Switch,
+    Dial,
+    Choice,
+    Measure,
+    Response,
+    Space,
     Label,
 }

@@ -6,7 +6,8 @@ namespace Condyle.Evaluation;
 internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose)
 {
     private readonly RigWriters writers = RigWriters.Of(model);
-    private readonly Dictionary<int, RigSwitch> switches = model.Switches.ToDictionary(given => given.Id);
+    private readonly RigResponses responses = RigResponses.Of(model);
+    private readonly Dictionary<int, RigElement> variables = model.Switches.Concat<RigElement>(model.Options).ToDictionary(given => given.Id);
     private readonly Dictionary<int, Affine3d> worlds = [];
     private readonly Dictionary<int, Trs> channels = [];
     private readonly Dictionary<int, double> shears = [];
@@ -35,9 +36,12 @@ internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose)
     public Affine3d ParentOf(RigNode node) => ParentNodeOf(node) is { } parent ? WorldOf(parent) : Affine3d.Identity;
 
     public Affine3d PlacementOf(RigNode node) =>
-        writers.MatrixOf(node) is { } drive ? drive.PlacementOf(node, this) : rest.PlacementOf(node);
+        writers.PlacementOf(node) is { } writer ? writer.PlacementOf(node, this) : rest.PlacementOf(node);
 
-    /// <summary>The node's own translation, rotation and scale: written by what drives it, else set by the animator, else at rest.</summary>
+    /// <summary>Whether a sentence sets the node's channels, so that more than an animator moves it.</summary>
+    public bool IsWritten(RigNode node) => writers.ChannelsOf(node) is not null || responses.On(node) is not null;
+
+    /// <summary>The node's own translation, rotation and scale: written by what drives it, else set by the animator, else at rest; responses come on top.</summary>
     public Trs ChannelsOf(RigNode node)
     {
         if (!channels.TryGetValue(node.Id, out var own))
@@ -45,13 +49,19 @@ internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose)
             own = writers.ChannelsOf(node) is { } writer ? writer.ChannelsOf(node, this)
                 : node.Kind is NodeKind.Control or NodeKind.Group ? pose.ChannelsOf(node)
                 : RestPose.ChannelsOf(node);
+            own = responses.On(node)?.On(own, this) ?? own;
             channels[node.Id] = own;
         }
 
         return own;
     }
 
-    public double ValueOf(WeightPolynomial weight) => weight.At(id => pose.ValueOf(switches[id]));
+    public double ValueOf(WeightPolynomial weight) => weight.At(id => pose.ValueOf(variables[id]));
+
+    /// <summary>The value of a switch, a dial, an option or a measured angle.</summary>
+    public double ValueOf(RigElement value) => value is RigMeasure measure ? MeasuredAngle.Of(measure, this) : pose.ValueOf(value);
+
+    public IReadOnlyDictionary<MorphName, double> Morphs() => responses.Morphs.ToDictionary(morph => morph.Name, morph => morph.WeightIn(this));
 
     /// <summary>A local frame as channels of a node, with its rest scale; shear, which they can't hold, is dropped and noted.</summary>
     public Trs Project(RigNode node, Affine3d local)

@@ -19,7 +19,7 @@ internal static class ReferenceEvaluator
         var worlds = model.Nodes.ToDictionary(node => node.Id, frames.WorldOf);
         var joints = model.Nodes.Where(node => node.IsExported).ToDictionary(node => node.Id, frames.ChannelsOf);
         var labels = model.Labels.ToDictionary(label => label.Id, label => IsShown(label, frames));
-        return new ReferencePose(worlds, joints, frames.Shears, labels);
+        return new ReferencePose(worlds, joints, frames.Shears, labels, frames.Morphs());
     }
 
     private static bool IsShown(RigLabel label, PoseFrames frames) =>

@@ -7,7 +7,8 @@ internal sealed class ReferencePose(
     IReadOnlyDictionary<int, Affine3d> worlds,
     IReadOnlyDictionary<int, Trs> joints,
     IReadOnlyDictionary<int, double> shears,
-    IReadOnlyDictionary<int, bool> labels)
+    IReadOnlyDictionary<int, bool> labels,
+    IReadOnlyDictionary<MorphName, double> morphs)
 {
     public Affine3d WorldOf(RigNode node) => worlds[node.Id];
 
@@ -16,6 +17,9 @@ internal sealed class ReferencePose(
 
     /// <summary>The shear that the node's translation, rotation and scale couldn't hold, as <see cref="Affine3d.Shear"/>; 0 where nothing was lost.</summary>
     public double ShearLostBy(RigNode node) => shears.TryGetValue(node.Id, out var shear) ? shear : 0;
+
+    /// <summary>The weight of a morph target that some response sets.</summary>
+    public double MorphWeight(string mesh, string target) => morphs[new(mesh, target)];
 
     public bool IsVisible(RigLabel label) => labels[label.Id];
 }

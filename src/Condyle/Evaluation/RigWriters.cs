@@ -8,11 +8,17 @@ internal interface IChannelWriter
     Trs ChannelsOf(RigNode node, PoseFrames frames);
 }
 
+/// <summary>Writes a node's placement.</summary>
+internal interface IPlacementWriter
+{
+    Affine3d PlacementOf(RigNode node, PoseFrames frames);
+}
+
 /// <summary>Which sentence of the rig writes a node's channels and which its placement. Where several do, the one begun last has it.</summary>
 internal sealed class RigWriters
 {
     private readonly Dictionary<int, IChannelWriter> channels = [];
-    private readonly Dictionary<int, MatrixDrive> matrices = [];
+    private readonly Dictionary<int, IPlacementWriter> placements = [];
 
     private RigWriters()
     {
@@ -20,12 +26,12 @@ internal sealed class RigWriters
 
     public IChannelWriter? ChannelsOf(RigNode node) => channels.TryGetValue(node.Id, out var writer) ? writer : null;
 
-    public MatrixDrive? MatrixOf(RigNode node) => matrices.TryGetValue(node.Id, out var drive) ? drive : null;
+    public IPlacementWriter? PlacementOf(RigNode node) => placements.TryGetValue(node.Id, out var writer) ? writer : null;
 
     public static RigWriters Of(RigModel model)
     {
         var writers = new RigWriters();
-        var sentences = model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).OrderBy(sentence => sentence.Id);
+        var sentences = model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).Concat(model.Spaces).OrderBy(sentence => sentence.Id);
         foreach (var sentence in sentences)
         {
             switch (sentence)
@@ -33,6 +39,7 @@ internal sealed class RigWriters
                 case RigDrive drive: writers.Add(drive); break;
                 case RigBlend { Sources.Count: > 0 } blend: writers.Add(blend); break;
                 case RigTwoBone solver: writers.Add(solver); break;
+                case RigSpace { Parents.Count: > 0, Control: { } control } space: writers.placements[control.Id] = SpaceBlend.Of(space); break;
             }
         }
 
@@ -46,7 +53,7 @@ internal sealed class RigWriters
             if (drive.Target is not { } target || said.Source is not { } source || !said.IsCertain || !drive.KeepsOffset.TryKnown(out var keeps))
                 throw new RigGeometryException($"What {drive.Title} follows isn't known.");
             if (said.Way == DriveWay.Matrix)
-                matrices[target.Id] = new MatrixDrive(source, keeps);
+                placements[target.Id] = new MatrixDrive(source, keeps);
             else if (drive.WritesScale.TryKnown(out var scales))
                 channels[target.Id] = new ChannelDrive(source, keeps, scales);
             else

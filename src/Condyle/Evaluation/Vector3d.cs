@@ -19,6 +19,8 @@ internal readonly record struct Vector3d(double X, double Y, double Z)
 
     public static Vector3d UnitZ => new(0, 0, 1);
 
+    public static Vector3d Unit(Axis axis) => axis switch { Axis.X => UnitX, Axis.Y => UnitY, _ => UnitZ };
+
     public double Length => Math.Sqrt(Dot(this, this));
 
     /// <summary>The same direction with length one; none where there is no direction.</summary>

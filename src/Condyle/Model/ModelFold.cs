@@ -43,6 +43,12 @@ internal sealed class ModelFold
             case RigBlend blend: Model.Blends.Add(blend); break;
             case RigTwoBone solver: Model.TwoBones.Add(solver); break;
             case RigSwitch given: Model.Switches.Add(given); break;
+            case RigDial dial: Model.Dials.Add(dial); break;
+            case RigChoice choice: Model.Choices.Add(choice); break;
+            case RigOption option: Model.Options.Add(option); break;
+            case RigMeasure measure: Model.Measures.Add(measure); break;
+            case RigResponse response: Model.Responses.Add(response); break;
+            case RigSpace space: Model.Spaces.Add(space); break;
             case RigLabel label: Model.Labels.Add(label); break;
         }
     }

@@ -29,6 +29,9 @@ internal static class ModelText
             AtSpot at => $"spot #{at.Spot.Id}",
             _ => throw new InvalidOperationException("An unknown kind of placement."),
         };
+        string Hole(bool isOpen) => isOpen ? Text.Hole : "";
+        IEnumerable<string> Shown(RigSetting setting) =>
+            [setting.Name.ToString(), $"on {Node(setting.Control)}", $"also {string.Join(", ", setting.AlsoOn.Select(Node))}{Hole(setting.PlacesAreOpen)}"];
         IEnumerable<string> Unknown(RigElement element) => element.IsUnknown ? ["unknown"] : [];
         string Limit(ChannelLimit limit) => $"{(limit.Turns ? "turn" : "move")} {limit.Axis} {limit.From} to {limit.To}";
 
@@ -75,15 +78,27 @@ internal static class ModelText
         foreach (var solver in model.TwoBones)
             yield return new("two bones", solver.Id, [$"of #{solver.Copy?.Id}", $"goal {Ask(solver.Goal, Node)}", $"pole {Ask(solver.Pole, Node)}", At(solver.Place)]);
         foreach (var turned in model.Switches)
+            yield return new("switch", turned.Id, [.. Shown(turned), $"at rest {turned.AtRest}", At(turned.Place), .. Unknown(turned)]);
+        foreach (var dial in model.Dials)
+            yield return new("dial", dial.Id, [.. Shown(dial), $"from {dial.From} to {dial.To}", $"at rest {dial.AtRest}", $"unit {dial.Unit}", At(dial.Place)]);
+        foreach (var choice in model.Choices)
+            yield return new("choice", choice.Id, [.. Shown(choice), $"among {string.Join(", ", choice.Options.Select(option => $"#{option.Id} {option.Name} {At(option.Place)}"))}{Hole(choice.OptionsAreOpen)}", At(choice.Place)]);
+        foreach (var measure in model.Measures)
+            yield return new("angle", measure.Id, [$"of {Node(measure.Node)}", $"about {measure.Axis}", At(measure.Place)]);
+        foreach (var response in model.Responses)
         {
-            yield return new("switch", turned.Id, [
-                turned.Name.ToString(),
-                $"on {Node(turned.Control)}",
-                $"also {string.Join(", ", turned.AlsoOn.Select(Node))}{(turned.PlacesAreOpen ? Text.Hole : "")}",
-                $"at rest {turned.AtRest}",
-                At(turned.Place),
-                .. Unknown(turned)]);
+            yield return new("response", response.Id, [
+                $"to #{response.Source?.Id}",
+                .. response.Keys.Select(key => $"key {key.At} {key.Value} slope {key.Slope} {At(key.Place)}"),
+                Hole(response.KeysAreOpen),
+                .. response.Targets.Select(target => $"onto {target.Way} {(target.Node is null ? $"{target.Morph.Mesh} {target.Morph.Target}" : $"{Node(target.Node)} {target.Axis}")} {At(target.Place)}"),
+                Hole(response.TargetsAreOpen),
+                $"continued {response.IsContinued}",
+                At(response.Place)]);
         }
+
+        foreach (var space in model.Spaces)
+            yield return new("space", space.Id, [$"of {Node(space.Control)} by #{space.Choice?.Id}", .. space.Parents.Select(parent => $"in #{parent.Option?.Id} {Node(parent.Node)} {At(parent.Place)}"), Hole(space.ParentsAreOpen), At(space.Place)]);
 
         foreach (var label in model.Labels)
             yield return new("label", label.Id, [label.Name.ToString(), $"'{label.Shows}'", $"under {Ask(label.Parent, Node)}", $"shown by {Ask(label.ShownBy, weight => weight?.ToString() ?? "none")}", At(label.Place)]);

@@ -20,6 +20,19 @@ internal sealed class RigModel
 
     public List<RigSwitch> Switches { get; } = [];
 
+    public List<RigDial> Dials { get; } = [];
+
+    public List<RigChoice> Choices { get; } = [];
+
+    /// <summary>The options of all choices.</summary>
+    public List<RigOption> Options { get; } = [];
+
+    public List<RigMeasure> Measures { get; } = [];
+
+    public List<RigResponse> Responses { get; } = [];
+
+    public List<RigSpace> Spaces { get; } = [];
+
     public List<RigLabel> Labels { get; } = [];
 
     public List<RigAcceptance> Acceptances { get; } = [];
@@ -29,21 +42,27 @@ internal sealed class RigModel
     /// <summary>Whether there can be nothing in the rig that the model doesn't show.</summary>
     public bool IsWhole => Gaps.Count == 0;
 
-    /// <summary>The switch that a weight's variable stands for.</summary>
-    public RigSwitch? SwitchOf(int variable)
+    /// <summary>The switch that a weight's variable stands for; none where it stands for an option.</summary>
+    public RigSwitch? SwitchOf(int variable) => ById(Switches, variable);
+
+    /// <summary>The option that a weight's variable stands for; none where it stands for a switch.</summary>
+    public RigOption? OptionOf(int variable) => ById(Options, variable);
+
+    // They lie in the order of their numbers, in which they were made.
+    private static T? ById<T>(List<T> elements, int id)
+        where T : RigElement
     {
-        // They lie in the order of their numbers, in which they were made.
-        var (from, to) = (0, Switches.Count);
+        var (from, to) = (0, elements.Count);
         while (from < to)
         {
             var middle = (from + to) / 2;
-            if (Switches[middle].Id < variable)
+            if (elements[middle].Id < id)
                 from = middle + 1;
             else
                 to = middle;
         }
 
-        return from < Switches.Count && Switches[from].Id == variable ? Switches[from] : null;
+        return from < elements.Count && elements[from].Id == id ? elements[from] : null;
     }
 
     /// <summary>Folds a log into the rig that it says.</summary>

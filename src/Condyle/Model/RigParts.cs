@@ -52,26 +52,6 @@ internal sealed class RigSpot(int id, RigEvent said, RigChain? chain, Fact<float
 /// <summary>A range of one of a control's channels: degrees where it turns, metres where it moves.</summary>
 internal sealed record ChannelLimit(bool Turns, Axis Axis, Fact<float> From, Fact<float> To);
 
-internal sealed class RigSwitch(int id, RigEvent said, RigNode? control, Text name, Fact<float> atRest) : RigElement(id, said)
-{
-    public RigNode? Control { get; } = control;
-
-    public Text Name { get; } = name;
-
-    public Fact<float> AtRest { get; } = atRest;
-
-    public List<RigNode?> AlsoOn { get; } = [];
-
-    public bool PlacesAreOpen { get; set; }
-
-    public override string Title => $"switch '{Name}'";
-
-    public static RigSwitch Unknown(int id, RigEvent said) =>
-        new(id, said, null, Text.Open, Fact<float>.Open) { IsUnknown = true, PlacesAreOpen = true };
-
-    public override void Forget() => PlacesAreOpen = true;
-}
-
 internal sealed class RigLabel(int id, RigEvent said, Text name, Text text) : RigElement(id, said), IHung
 {
     public Text Name { get; } = name;

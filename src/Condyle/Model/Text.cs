@@ -65,6 +65,9 @@ internal readonly struct Text : IEquatable<Text>
         return new Text(string.Concat(all), null);
     }
 
+    /// <summary>Known texts, one by one.</summary>
+    public static Text[] Each(IReadOnlyList<string?> texts) => [.. texts.Select(text => (Text)text)];
+
     /// <summary>How many of its characters are known.</summary>
     public int KnownLength => known?.Length ?? Pieces.Sum(piece => piece?.Length ?? 0);
 

@@ -88,6 +88,7 @@ public class ApiShapeTests
 
     private static Type FactOf(Type plain) =>
         plain == typeof(string) ? typeof(Text)
+        : plain == typeof(string[]) ? typeof(Fact<Text[]>)
         : plain.Assembly == typeof(RigDraft).Assembly && !plain.IsEnum ? plain
         : typeof(Fact<>).MakeGenericType(plain);
 

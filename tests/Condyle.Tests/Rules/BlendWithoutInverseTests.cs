@@ -123,4 +123,29 @@ public class BlendWithoutInverseTests
 
     [Fact]
     public void An_unfinished_blend_is_left_to_another_rule() => Checked.IsClean(rig => rig.Blend(Checked.Arm(rig).Chain));
+
+    [Fact]
+    public void The_options_of_a_choice_add_up_to_one_and_one_that_is_left_out_is_found()
+    {
+        void Say(RigDraft rig, bool isWhole)
+        {
+            var (arm, ik, fk, hand, _) = Checked.Arm(rig);
+            var source = hand.Choice("source", ["ik", "fk", "cloth"]);
+            var blend = rig.Blend(arm).From(ik, source.Is("ik")).From(fk, source.Is("fk"));
+            if (isWhole)
+                blend.From(arm.Copy("cloth"), source.Is("cloth"));
+        }
+
+        Checked.IsClean(rig => Say(rig, isWhole: true));
+        Assert.Contains("with option 'cloth' of choice 'source' at 1 they add up to 0", Checked.Only(rig => Say(rig, isWhole: false)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Two_options_that_can_not_be_picked_at_once_are_not_tried_at_once() => Checked.IsClean(rig =>
+    {
+        var (arm, ik, fk, hand, s) = Checked.Arm(rig);
+        var source = hand.Choice("source", ["ik", "fk", "cloth"]);
+        var never = source.Is("fk") * source.Is("cloth");
+        rig.Blend(arm).From(ik, s.Inverse + never).From(fk, s);
+    });
 }

@@ -101,6 +101,7 @@ internal sealed class DraftMember
     /// <summary>What a twin takes in the place of a plain type: text and facts for values, handles as they are.</summary>
     internal static Type FactOf(Type plain) =>
         plain == typeof(string) ? typeof(Text)
+        : plain == typeof(string[]) ? typeof(Fact<Text[]>)
         : plain.Assembly == typeof(RigDraft).Assembly && !plain.IsEnum ? plain
         : plain.IsArray ? plain
         : typeof(Fact<>).MakeGenericType(plain);

@@ -28,7 +28,8 @@ internal static class Marshal
 
     /// <summary>Makes what a parameter of a type takes of a value. Which way is worked out once, since members are called very often.</summary>
     public static Func<object?, Machine, object?> To(Type wanted) =>
-        wanted == typeof(Text) ? static (value, _) => value is TextValue text ? text.Text : value is null ? (Text)(string?)null : Text.Open
+        wanted == typeof(Text) ? static (value, _) => TextOf(value)
+        : wanted == typeof(Fact<Text[]>) ? static (value, machine) => TextsOf(value, machine)
         : IsFact(wanted) ? FactMaker.Of(wanted).Make(Plain(wanted.GetGenericArguments()[0]))
         : Plain(wanted);
 
@@ -40,6 +41,11 @@ internal static class Marshal
         : IsFact(returned) ? FactMaker.Of(returned).Read(From(returned.GetGenericArguments()[0]))
         : typeof(IEnumerable).IsAssignableFrom(returned) && returned.Assembly != typeof(RigDraft).Assembly ? FromItems(returned)
         : static value => value;
+
+    private static Text TextOf(object? value) => value is TextValue text ? text.Text : value is null ? (Text)(string?)null : Text.Open;
+
+    private static Fact<Text[]> TextsOf(object? value, Machine machine) =>
+        value is not (null or OpenValue) && Sequences.ListOf(value, machine) is { } items ? items.Select(TextOf).ToArray() : Fact<Text[]>.Open;
 
     private static Func<object?, object?> FromItems(Type items)
     {

@@ -7,11 +7,48 @@ internal sealed class SwitchAdded(PlaceId place, int control, Text name, Fact<fl
     public override void Apply(ModelFold fold, int id) => fold.Add(new RigSwitch(id, this, fold.Find<RigNode>(control), name, atRest));
 }
 
-internal sealed class SwitchShown(PlaceId place, int shown, int control) : RigEvent(place)
+internal sealed class DialAdded(PlaceId place, int control, Text name, Fact<float> from, Fact<float> to, Fact<float> atRest, Fact<DialUnit> unit)
+    : RigEvent(place), INamedEvent
+{
+    public Text Name => name;
+
+    public override void Apply(ModelFold fold, int id) =>
+        fold.Add(new RigDial(id, this, fold.Find<RigNode>(control), name) { From = from, To = to, AtRest = atRest, Unit = unit });
+}
+
+internal sealed class ChoiceAdded(PlaceId place, int control, Text name, bool isOpen) : RigEvent(place), INamedEvent
+{
+    public Text Name => name;
+
+    /// <summary>Whether its options aren't known.</summary>
+    public bool IsOpen => isOpen;
+
+    public override void Apply(ModelFold fold, int id) => fold.Add(new RigChoice(id, this, fold.Find<RigNode>(control), name) { OptionsAreOpen = isOpen });
+}
+
+internal sealed class OptionAdded(PlaceId place, int choice, Text name) : RigEvent(place), INamedEvent
+{
+    public int Choice => choice;
+
+    public Text Name => name;
+
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigChoice>(choice) is not { } found)
+            return;
+        var option = new RigOption(id, this, found, name);
+        found.Options.Add(option);
+        found.OptionsAreOpen |= !fold.IsCertain(this, found);
+        fold.Add(option);
+    }
+}
+
+/// <summary>A switch, a dial or a choice is shown on a further control.</summary>
+internal sealed class SettingShown(PlaceId place, int setting, int control) : RigEvent(place)
 {
     public override void Apply(ModelFold fold, int id)
     {
-        if (fold.Find<RigSwitch>(shown) is not { } found)
+        if (fold.Find<RigSetting>(setting) is not { } found)
             return;
         found.AlsoOn.Add(fold.Find<RigNode>(control));
         found.PlacesAreOpen |= !fold.IsCertain(this, found);

@@ -6,8 +6,8 @@ namespace Condyle.Rules;
 /// <summary>CDY2001: the weights of a blend must add up to one for every value of its switches.</summary>
 internal sealed class BlendWithoutInverse : Rule
 {
-    /// <summary>How many switches of one blend are tried at all their ends against each other.</summary>
-    private const int MostSwitches = 8;
+    /// <summary>How many settings of one blend's switches and choices are tried: eight switches at all their ends against each other.</summary>
+    private const int MostTried = 256;
 
     private static readonly double[] Tried = [0.5, 1, 0];
 
@@ -59,8 +59,29 @@ internal sealed class BlendWithoutInverse : Rule
     }
 
     // All switches at the same value first: that holds even if two switches that are only known by their type are one and the same.
-    private static Func<int, double>? WorstOf(WeightPolynomial sum, IReadOnlyList<int> switches, RigModel model) =>
-        WorstOf(sum, Tried.Select(value => (Func<int, double>)(_ => value))) ?? WorstOf(sum, Ends(switches, model));
+    private static Func<int, double>? WorstOf(WeightPolynomial sum, IReadOnlyList<int> variables, RigModel model)
+    {
+        var options = variables.Select(model.OptionOf).OfType<RigOption>().ToLookup(option => option.Choice);
+        var switches = variables.Where(id => model.OptionOf(id) is null).ToList();
+        var picks = Picks([.. options.Select(each => each.Select(option => option.Id).ToList())]);
+        return WorstOf(sum, picks.SelectMany(pick => Tried.Select(value => (Func<int, double>)(id => pick(id) ?? value))))
+            ?? WorstOf(sum, picks.SelectMany(pick => Ends(switches, picks.Count, model).Select(end => (Func<int, double>)(id => pick(id) ?? end(id)))));
+    }
+
+    // Of each choice one of the options that are asked, or none of them; the value of an option, and none for a switch.
+    private static List<Func<int, double?>> Picks(IReadOnlyList<IReadOnlyList<int>> choices)
+    {
+        var options = new HashSet<int>(choices.SelectMany(choice => choice));
+        List<HashSet<int>> picked = [[]];
+        foreach (var choice in choices)
+        {
+            if (picked.Count * (choice.Count + 1) > MostTried)
+                return [];
+            picked = [.. picked.SelectMany(before => choice.Select(option => new HashSet<int>(before) { option }).Prepend(before))];
+        }
+
+        return picked.ConvertAll(pick => (Func<int, double?>)(id => !options.Contains(id) ? null : pick.Contains(id) ? 1 : 0));
+    }
 
     private static Func<int, double>? WorstOf(WeightPolynomial sum, IEnumerable<Func<int, double>> tried)
     {
@@ -78,9 +99,9 @@ internal sealed class BlendWithoutInverse : Rule
     }
 
     // Each switch at either end, where all were seen being made, so that they are different ones.
-    private static IEnumerable<Func<int, double>> Ends(IReadOnlyList<int> switches, RigModel model)
+    private static IEnumerable<Func<int, double>> Ends(IReadOnlyList<int> switches, int picks, RigModel model)
     {
-        if (switches.Count > MostSwitches || switches.Any(id => model.SwitchOf(id) is not { IsUnknown: false }))
+        if (switches.Count >= 30 || (1L << switches.Count) * picks > MostTried || switches.Any(id => model.SwitchOf(id) is not { IsUnknown: false }))
             yield break;
         var placeOf = switches.Select((id, place) => (id, place)).ToDictionary(pair => pair.id, pair => pair.place);
         for (var ends = 0; ends < 1 << switches.Count; ends++)
@@ -98,7 +119,7 @@ internal sealed class BlendWithoutInverse : Rule
 
     private static string Written(IReadOnlyList<int> switches, Func<int, double> valueOf, RigModel model)
     {
-        var same = switches.GroupBy(valueOf, id => model.SwitchOf(id)?.Title ?? "the switch").OrderBy(group => group.Key);
+        var same = switches.GroupBy(valueOf, id => model.SwitchOf(id)?.Title ?? model.OptionOf(id)?.Title ?? "the switch").OrderBy(group => group.Key);
         return string.Join(" and ", same.Select(group => $"{Joined([.. group])} at {Invariant.Short(group.Key)}"));
     }
 

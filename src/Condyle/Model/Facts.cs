@@ -1,6 +1,4 @@
-using Condyle.Model;
-
-namespace Condyle.Runtime.Compilation;
+namespace Condyle.Model;
 
 /// <summary>Asks for what must be known before a rig can be evaluated.</summary>
 internal static class Facts

@@ -1,0 +1,27 @@
+using Condyle.Model;
+
+namespace Condyle;
+
+/// <summary>Refuses what can never be right, where it is known.</summary>
+internal static class Given
+{
+    public static void Finite(Fact<float> number, string what)
+    {
+        if (number.TryKnown(out var value) && !IsFinite(value))
+            throw new ArgumentException($"{what} is no finite number: {Invariant.Print(value)}. Give a finite number.");
+    }
+
+    public static void Range(Fact<float> from, Fact<float> to, string what)
+    {
+        if (from.TryKnown(out var least) && to.TryKnown(out var most) && !(IsFinite(least) && IsFinite(most) && least < most))
+            throw new ArgumentException($"{what} goes from {Invariant.Print(least)} to {Invariant.Print(most)}. Give two finite numbers, the lesser first.");
+    }
+
+    public static void AnAxis(Fact<Axis> axis)
+    {
+        if (axis.TryKnown(out var value) && value is not (Axis.X or Axis.Y or Axis.Z))
+            throw new ArgumentException($"{(int)value} is no axis. Give X, Y or Z.");
+    }
+
+    public static bool IsFinite(float value) => !float.IsNaN(value) && !float.IsInfinity(value);
+}
