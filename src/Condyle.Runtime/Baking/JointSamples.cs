@@ -9,7 +9,7 @@ internal sealed class JointSamples(CompiledJoint joint, int frames)
     /// A channel that never leaves its rest by more than this is dropped: what is left of it is rounding. It lies far below the deviation that a bake may have,
     /// and the report counts it, since it compares what the file will play.
     /// </summary>
-    private const float RestMetres = 2e-6f, RestTurn = 5e-7f, RestScale = 1e-6f;
+    private const float RestMetres = 2e-6f, RestTurn = 1e-6f, RestScale = 1e-6f;
 
     private readonly Vector3[] translations = new Vector3[frames];
     private readonly Quaternion[] rotations = new Quaternion[frames];

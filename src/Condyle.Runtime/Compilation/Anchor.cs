@@ -8,5 +8,8 @@ namespace Condyle.Runtime.Compilation;
 /// </summary>
 internal readonly record struct Anchor(PlannedNode? Root, Affine3d Offset)
 {
+    /// <summary>Whether it has neither scale nor shear, whatever the rig does.</summary>
+    public bool IsRigid => Root is null or { IsRigid: true } && Rigidity.Of(Offset);
+
     public Anchor Below(Affine3d offset) => this with { Offset = Offset * offset };
 }

@@ -60,5 +60,15 @@ public sealed class CompiledRig
 
     /// <summary>Makes a character that moves by this rig. It stands at rest, evaluated.</summary>
     /// <returns>The instance, independent of all others.</returns>
-    public RigInstance NewInstance() => new(this);
+    public RigInstance NewInstance() => new(this, Layout.AtRest.Copy());
+
+    /// <summary>Makes many characters that move by this rig and are evaluated together. They stand at rest, evaluated.</summary>
+    /// <param name="count">How many, at least one.</param>
+    /// <returns>The crowd, independent of all other instances.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number is below one.</exception>
+    public RigCrowd NewCrowd(int count)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        return new(this, count, RigCrowd.Widest);
+    }
 }

@@ -36,6 +36,12 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     /// <summary>Where its world frame comes from.</summary>
     public Anchor World { get; private set; }
 
+    /// <summary>Whether its world frame never has scale or shear.</summary>
+    public bool IsRigid { get; private set; }
+
+    /// <summary>Whether somebody reads the rotation of its world frame by itself.</summary>
+    public bool TurnIsRead { get; set; }
+
     /// <summary>Its world frame is there once the batches of this level have run; 0: it never changes.</summary>
     public int Level { get; private set; }
 
@@ -52,6 +58,10 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     /// <summary>The nodes whose world frames are read when its own is worked out, after folding.</summary>
     public IEnumerable<PlannedNode> Reads => (Stand.Root is { } root ? [root] : Array.Empty<PlannedNode>()).Concat(Writer?.Reads ?? []);
 
+    // What an animator may scale, or a sentence does, isn't.
+    private bool HasUnitScale => Rest.Scale == Vector3d.One
+        && (Writer is { } writer ? !writer.WritesScale : Node.Locked.TryKnown(out var locked) && (locked & Channels.Scale) == Channels.Scale);
+
     public void HangUnder(PlannedNode? parent, Affine3d placement) => (Parent, Base, Fixed) = (parent, parent, placement);
 
     public void HoldByMatrix(PlannedNode source, Affine3d offset) => (Base, Fixed, IsHeldByMatrix) = (source, offset, true);
@@ -61,6 +71,7 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     {
         Stand = Base is null ? new Anchor(null, Fixed) : Base.World.Below(Fixed);
         World = Moves ? new Anchor(this, Affine3d.Identity) : Stand.Below(Rest.ToAffine());
+        IsRigid = Stand.IsRigid && (Moves ? HasUnitScale : World.IsRigid);
         Level = World.Root is null ? 0 : 1 + Math.Max(Stand.Root?.Level ?? 0, Writer?.Level ?? 0);
     }
 }

@@ -10,18 +10,18 @@ namespace Condyle.Runtime;
 /// </summary>
 /// <remarks>
 /// Nothing here allocates. Finite input gives finite output as long as nothing grows beyond a float's range, and the same input the same output;
-/// limits and locks are not enforced. Where a rig can't be continuous (half turns in a blend, a pole on the line from root to goal) it picks one answer, always the same.
+/// limits and locks are not enforced, but for a scale that is locked whole. Where a rig can't be continuous (half turns in a blend, a pole on the line from root to goal) it picks one answer, always the same.
 /// </remarks>
 public sealed class RigInstance
 {
     private readonly Buffers pose;
     private readonly int controls;
 
-    internal RigInstance(CompiledRig rig)
+    internal RigInstance(CompiledRig rig, Buffers pose)
     {
         Rig = rig;
         controls = rig.Controls.Count;
-        pose = rig.Layout.AtRest.Copy();
+        this.pose = pose;
     }
 
     /// <summary>The rig that it moves by.</summary>
@@ -56,15 +56,17 @@ public sealed class RigInstance
         pose.Turns[control] = turn * (1 / length);
     }
 
-    /// <summary>Scales a control.</summary>
+    /// <summary>Scales a control whose scale the rig unlocks.</summary>
     /// <param name="control">Its index in <see cref="CompiledRig.Controls"/>.</param>
     /// <param name="scale">Factors along its own axes; one leaves it as it rests.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such control.</exception>
-    /// <exception cref="ArgumentException">The value is not a finite number.</exception>
+    /// <exception cref="ArgumentException">The value is not a finite number, or the control's scale is locked.</exception>
     public void SetScale(int control, Vector3 scale)
     {
         CheckControl(control);
         CheckFinite(scale, "scale", control);
+        if (scale != Vector3.One && (Rig.Controls[control].Locked & Channels.Scale) == Channels.Scale)
+            throw new ArgumentException($"The scale of control '{Rig.Controls[control].Name}' is locked, so nothing that follows it is made to scale. Say .Unlock(Channels.Scale) in the rig.", nameof(scale));
         pose.Scales[control] = scale;
     }
 
@@ -75,15 +77,21 @@ public sealed class RigInstance
     /// <exception cref="ArgumentException">The value is not a finite number.</exception>
     public void SetSwitch(int sw, float value)
     {
-        if ((uint)sw >= (uint)pose.Switches.Length)
-            throw new ArgumentOutOfRangeException(nameof(sw), sw, $"The rig '{Rig.Name}' has {pose.Switches.Length} switches, counted from 0.");
+        if ((uint)sw >= (uint)pose.Switches.Count)
+            throw new ArgumentOutOfRangeException(nameof(sw), sw, $"The rig '{Rig.Name}' has {pose.Switches.Count} switches, counted from 0.");
         if (!float.IsFinite(value))
             throw new ArgumentException($"The value of switch '{Rig.Switches[sw].Name}' is not a finite number: {value}.", nameof(value));
         pose.Switches[sw] = Math.Clamp(value, 0, 1);
     }
 
     /// <summary>Works out where everything is for the controls and switches as they are set. Allocates nothing.</summary>
-    public void Evaluate() => Rig.Layout.Schedule.Run(pose);
+    /// <exception cref="InvalidOperationException">It is a member of a crowd, which is evaluated as a whole.</exception>
+    public void Evaluate()
+    {
+        if (pose.Width > 1)
+            throw new InvalidOperationException($"This '{Rig.Name}' is a member of a crowd. Call the crowd's Evaluate, which evaluates all of them together.");
+        Rig.Layout.Schedule.Run(pose);
+    }
 
     /// <summary>An exported joint's translation channel after <see cref="Evaluate"/>.</summary>
     /// <param name="joint">Its index in <see cref="CompiledRig.Joints"/>.</param>

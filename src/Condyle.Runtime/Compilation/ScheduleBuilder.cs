@@ -1,4 +1,3 @@
-using Condyle.Evaluation;
 using Condyle.Model;
 using Condyle.Runtime.Kernels;
 
@@ -17,7 +16,7 @@ internal sealed class ScheduleBuilder
         this.weights = weights;
         MarkRead(graph.Ordered, outputs);
         var read = graph.Ordered.Where(node => node.IsRead).ToList();
-        changing = [.. read.Where(node => node.World.Root is not null).OrderBy(node => node.Level).ThenBy(KindOf)];
+        changing = [.. read.Where(node => node.World.Root is not null).OrderBy(node => node.Level).ThenBy(BatchKey.Of)];
         writers = [.. read.Select(node => node.Writer).OfType<Writer>().Distinct()];
         slots = new Slots([.. model.Nodes.Select(node => graph[node])], [.. read.Where(node => node.World.Root is null)], changing);
     }
@@ -26,9 +25,9 @@ internal sealed class ScheduleBuilder
     public (Schedule Schedule, Buffers AtRest) Build(IReadOnlyList<float> switchesAtRest)
     {
         var batches = new BatchBuilder(slots, weights);
-        var levels = changing.GroupBy(node => (node.Level, Kind: KindOf(node)))
+        var levels = changing.GroupBy(node => (node.Level, Kind: BatchKey.Of(node)))
             .Select(group => (group.Key, Batch: batches.Worlds(group.Key.Kind, [.. group])))
-            .Concat(writers.GroupBy(writer => (writer.Level, Kind: KindOf(writer)))
+            .Concat(writers.GroupBy(writer => (writer.Level, Kind: BatchKey.Of(writer)))
                 .Select(group => (group.Key, Batch: batches.Writers(group.Key.Kind, [.. group]))))
             .OrderBy(item => item.Key.Level)
             .ThenBy(item => item.Key.Kind)
@@ -54,22 +53,10 @@ internal sealed class ScheduleBuilder
         {
             if (!ordered[i].IsRead)
                 continue;
+            foreach (var turned in ordered[i].Writer?.ReadsTurnsOf ?? [])
+                turned.TurnIsRead = true;
             foreach (var needed in ordered[i].Reads)
                 needed.IsRead = true;
         }
     }
-
-    private static BatchKind KindOf(PlannedNode node) =>
-        !node.Moves ? BatchKind.StillWorld
-        : node.Stand.Offset == Affine3d.Identity ? BatchKind.ChannelWorld
-        : BatchKind.PlacedWorld;
-
-    private static BatchKind KindOf(Writer writer) => writer switch
-    {
-        DriveWriter => BatchKind.Drive,
-        BlendWriter { Before: null } => BatchKind.Blend,
-        BlendWriter => BatchKind.ChainBlend,
-        TwoBoneWriter => BatchKind.TwoBone,
-        _ => throw new InvalidOperationException("An unknown kind of writer."),
-    };
 }

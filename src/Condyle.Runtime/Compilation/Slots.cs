@@ -42,8 +42,13 @@ internal sealed class Slots
     public void Fill(Buffers pose)
     {
         pose.Worlds[World] = Affine.Identity;
+        pose.WorldTurns[World] = System.Numerics.Quaternion.Identity;
         foreach (var node in constants)
+        {
             pose.Worlds[node.WorldSlot] = Pack.Single(node.World.Offset);
+            pose.WorldTurns[node.WorldSlot] = node.World.Offset.Rotation.ToSingle();
+        }
+
         foreach (var node in channelled)
         {
             pose.Moves[node.ChannelSlot] = node.Rest.Translation.ToSingle();

@@ -42,7 +42,7 @@ internal sealed class WeightTable(IReadOnlyDictionary<int, int> switchIndices)
         {
             Slots = changing,
             TermEnds = Ends(changing.Select(slot => weights[slot].Terms.Count)),
-            Coefficients = [.. terms.Select(term => term.Coefficient)],
+            Coefficients = [.. terms.Select(term => (float)term.Coefficient)],
             FactorEnds = Ends(terms.Select(term => term.Factors.Length)),
             Factors = [.. terms.SelectMany(term => term.Factors).Select(id => switchIndices[id])],
         };

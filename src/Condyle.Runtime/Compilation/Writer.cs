@@ -12,6 +12,12 @@ internal abstract class Writer
     /// <summary>The nodes whose world frames it reads, after folding. They are settled when this is asked.</summary>
     public abstract IEnumerable<PlannedNode> Reads { get; }
 
+    /// <summary>Whether it writes scale that may be other than at rest.</summary>
+    public virtual bool WritesScale => false;
+
+    /// <summary>The nodes whose rotations it reads by themselves.</summary>
+    public virtual IEnumerable<PlannedNode> ReadsTurnsOf => [];
+
     /// <summary>It runs in the batches of this level.</summary>
     public int Level => 1 + Reads.Select(node => node.Level).DefaultIfEmpty(0).Max();
 
@@ -26,7 +32,10 @@ internal sealed class DriveWriter(PlannedNode target, PlannedNode source, Affine
     /// <summary>The frame to land on: the source's with the rest offset.</summary>
     public Anchor Source => source.World.Below(offset);
 
-    public bool WritesScale => writesScale;
+    public override bool WritesScale => writesScale;
+
+    /// <summary>Whether nothing on the way can have scale.</summary>
+    public bool IsRigid => !writesScale && Source.IsRigid && Target.Stand.IsRigid && Rigidity.IsPositive(Target.Rest.Scale);
 
     public override IEnumerable<PlannedNode> Inputs => [source];
 
@@ -44,6 +53,11 @@ internal sealed class BlendWriter(PlannedNode target, PlannedNode? before, IRead
     public PlannedNode? Before => before;
 
     public IReadOnlyList<BlendInput> Sources => sources;
+
+    /// <summary>Whether what its channels stand in can't have scale.</summary>
+    public bool StandIsRigid => Target.Stand.IsRigid && Rigidity.IsPositive(Target.Rest.Scale);
+
+    public override IEnumerable<PlannedNode> ReadsTurnsOf => Inputs;
 
     public override IEnumerable<PlannedNode> Inputs => Those(Sources.SelectMany(source => new[] { source.Before, source.Node }).Append(before));
 

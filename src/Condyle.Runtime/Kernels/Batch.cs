@@ -4,5 +4,30 @@ namespace Condyle.Runtime.Kernels;
 internal abstract class Batch
 {
     /// <summary>Does the work for every item. It reads what earlier batches wrote and allocates nothing.</summary>
-    public abstract void Run(Buffers pose);
+    public void Run(Buffers pose)
+    {
+        switch (pose.Width)
+        {
+            case 1: RunOne(pose); break;
+            case Wide8: RunEight(pose); break;
+            default: RunSixteen(pose); break;
+        }
+    }
+
+    protected const int Wide8 = 8;
+
+    /// <summary>For one rig.</summary>
+    protected abstract void RunOne(Buffers pose);
+
+    /// <summary>For eight rigs side by side; one after the other unless a kernel can do them together.</summary>
+    protected virtual void RunEight(Buffers pose) => RunEach(pose);
+
+    /// <summary>For sixteen.</summary>
+    protected virtual void RunSixteen(Buffers pose) => RunEach(pose);
+
+    private void RunEach(Buffers pose)
+    {
+        foreach (var lane in pose.Lanes)
+            RunOne(lane);
+    }
 }

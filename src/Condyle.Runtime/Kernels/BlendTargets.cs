@@ -5,9 +5,10 @@ internal sealed class BlendTargets
 {
     public required int[] Channels { get; init; }
 
-    public required int[] Bases { get; init; }
+    public required Stands Stands { get; init; }
 
-    public required Affines Placements { get; init; }
+    /// <summary>For later joints of chains, the world slot of the chain's joint before each target.</summary>
+    public required int[]? Before { get; init; }
 
     public required Vectors RestMoves { get; init; }
 
@@ -17,25 +18,26 @@ internal sealed class BlendTargets
 
     public int Count => Channels.Length;
 
-    /// <summary>The frame that a target's channels stand in.</summary>
-    public Affine Stand(int i, Buffers pose) => pose.Worlds[Bases[i]] * Placements[i];
-
-    /// <summary>Writes what was mixed, which is seen from a frame, as channels.</summary>
-    public void Write(int i, in Affine stand, in Rigid from, Buffers pose)
+    /// <summary>Writes a frame of the world, scale left out, as channels; the rest where nobody has the target.</summary>
+    public void Write<TLane>(int i, in WideRigid<TLane> world, TLane isThere, Buffers pose)
+        where TLane : struct, ILane<TLane>
     {
-        var channel = Channels[i];
-        pose.Scales[channel] = RestScales[i];
-        if (pose.Mix.TryAverage(out var mean))
+        var (channel, scale) = (Channels[i], WideVector<TLane>.All(RestScales[i]));
+        var stand = Stands.Frame<TLane>(i, pose);
+        WideRigid<TLane> local;
+        if (Stands.AreRigid)
         {
-            var local = (from * mean).ToAffine().In(stand);
-            pose.Moves[channel] = local.Origin;
-            pose.Turns[channel] = Rotation.Of(local, RestScales[i]);
+            local = new(stand.SeenRigidly(world.Origin), (Stands.Turn<TLane>(i, pose).Inverse * world.Turn).Trued());
         }
         else
         {
-            pose.Moves[channel] = RestMoves[i];
-            pose.Turns[channel] = RestTurns[i];
+            var seen = world.Turn.At(world.Origin).In(stand);
+            local = new(seen.Origin, seen.TurnFor(scale));
         }
+
+        pose.Moves.Set(channel, WideVector<TLane>.Choose(isThere, local.Origin, WideVector<TLane>.All(RestMoves[i])));
+        pose.Turns.Set(channel, WideTurn<TLane>.Choose(isThere, local.Turn, WideTurn<TLane>.All(RestTurns[i])));
+        pose.Scales.Set(channel, scale);
     }
 }
 
@@ -47,10 +49,21 @@ internal sealed class BlendSources
 
     public required int[] Worlds { get; init; }
 
+    /// <summary>For later joints of chains, the world slot of the source joint before each source.</summary>
+    public required int[]? Before { get; init; }
+
     /// <summary>The weight slot of each source.</summary>
     public required int[] Weights { get; init; }
 
-    public float Weight(int source, Buffers pose) => pose.Weights[Weights[source]];
+    /// <summary>A source's weight; one below zero counts as zero.</summary>
+    public TLane Weight<TLane>(int source, Buffers pose)
+        where TLane : struct, ILane<TLane> => TLane.Max(TLane.All(0), pose.Weights.Wide<TLane>(Weights[source]));
 
-    public Rigid Frame(int source, Buffers pose) => Rigid.Of(pose.Worlds[Worlds[source]]);
+    /// <summary>A source's frame without scale: in the world, or in the source joint before it.</summary>
+    public WideRigid<TLane> Frame<TLane>(int source, Buffers pose)
+        where TLane : struct, ILane<TLane>
+    {
+        var world = WideRigid<TLane>.World(Worlds[source], pose);
+        return Before is null ? world : world.In(WideRigid<TLane>.World(Before[source], pose));
+    }
 }

@@ -1,45 +1,108 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+
 namespace Condyle.Runtime.Kernels;
 
-/// <summary>All that changes while a rig is evaluated: flat arrays, which the batches of a schedule address by index.</summary>
-internal sealed class Buffers(BufferSizes sizes)
+/// <summary>All that changes while a rig is evaluated, for one rig or for several side by side: columns, which the batches of a schedule address by index.</summary>
+internal sealed class Buffers
 {
-    /// <summary>Translation channels: the controls first, then the exported joints, then whatever else is written.</summary>
-    public Vectors Moves { get; } = new(sizes.Channels);
+    /// <summary>A register of sixteen numbers is a line of the cache, and should lie in one.</summary>
+    private const int Line = 64 / sizeof(float);
 
-    public Rotations Turns { get; } = new(sizes.Channels);
+    private readonly BufferSizes sizes;
+    private readonly float[] block;
+    private readonly int first;
 
-    public Vectors Scales { get; } = new(sizes.Channels);
+    /// <param name="sizes">How much room the rig needs.</param>
+    /// <param name="width">How many rigs lie side by side: 1, 8 or 16.</param>
+    public Buffers(BufferSizes sizes, int width = 1)
+        : this(sizes, GC.AllocateArray<float>((sizes.Numbers * width) + Line, pinned: true), width)
+    {
+        Lanes = width == 1 ? [this] : [.. Enumerable.Range(0, width).Select(lane => new Buffers(sizes, block, width, lane))];
+    }
+
+    private Buffers(BufferSizes sizes, float[] block, int width, int lane = 0)
+    {
+        (this.sizes, this.block, Width) = (sizes, block, width);
+        first = LineIn(block);
+        var next = first;
+        int Take(int numbers)
+        {
+            var start = next;
+            next += numbers * width;
+            return start;
+        }
+
+        Worlds = new(block, Take(sizes.Worlds * Affines.Components), sizes.Worlds, width) { Lane = lane };
+        WorldTurns = new(block, Take(sizes.Worlds * Rotations.Components), sizes.Worlds, width) { Lane = lane };
+        Moves = new(block, Take(sizes.Channels * Vectors.Components), sizes.Channels, width) { Lane = lane };
+        Turns = new(block, Take(sizes.Channels * Rotations.Components), sizes.Channels, width) { Lane = lane };
+        Scales = new(block, Take(sizes.Channels * Vectors.Components), sizes.Channels, width) { Lane = lane };
+        Switches = new(block, Take(sizes.Switches), sizes.Switches, width) { Lane = lane };
+        Weights = new(block, Take(sizes.Weights), sizes.Weights, width) { Lane = lane };
+        MixTurns = new(block, Take(sizes.BlendSources * Rotations.Components), sizes.BlendSources, width) { Lane = lane };
+        MixWeights = new(block, Take(sizes.BlendSources), sizes.BlendSources, width) { Lane = lane };
+        Lanes = [];
+    }
+
+    /// <summary>How many rigs lie side by side.</summary>
+    public int Width { get; }
+
+    /// <summary>The rigs one by one.</summary>
+    public Buffers[] Lanes { get; }
 
     /// <summary>World frames: the world's own first, then those that never change, then the others in the order of the schedule.</summary>
-    public Affines Worlds { get; } = new(sizes.Worlds);
+    public Affines Worlds { get; }
 
-    public float[] Switches { get; } = new float[sizes.Switches];
+    /// <summary>The rotations of those world frames that have no scale, or whose rotation somebody reads.</summary>
+    public Rotations WorldTurns { get; }
 
-    public float[] Weights { get; } = new float[sizes.Weights];
+    /// <summary>Translation channels: the controls first, then the exported joints, then whatever else is written.</summary>
+    public Vectors Moves { get; }
+
+    public Rotations Turns { get; }
+
+    public Vectors Scales { get; }
+
+    public Numbers Switches { get; }
+
+    public Numbers Weights { get; }
 
     /// <summary>Where a blend gathers its sources; it holds nothing between two blends.</summary>
-    public Mix Mix { get; } = new(sizes.BlendSources);
+    public Rotations MixTurns { get; }
 
-    /// <summary>The frame that the channels of a slot make.</summary>
-    public Affine ChannelFrame(int slot) => Affine.Of(Moves[slot], Turns[slot], Scales[slot]);
+    public Numbers MixWeights { get; }
 
-    public Buffers Copy()
+    public Buffers Copy(int width = 1)
     {
-        var copy = new Buffers(sizes);
-        copy.CopyFrom(this);
+        var copy = new Buffers(sizes, width);
+        for (var i = 0; i < sizes.Numbers; i++)
+            Array.Fill(copy.block, block[first + i], copy.first + (i * width), width);
         return copy;
     }
 
+    /// <summary>Takes over a single rig.</summary>
     public void CopyFrom(Buffers other)
     {
-        Moves.CopyFrom(other.Moves);
-        Turns.CopyFrom(other.Turns);
-        Scales.CopyFrom(other.Scales);
-        Worlds.CopyFrom(other.Worlds);
-        other.Switches.CopyTo(Switches, 0);
-        other.Weights.CopyTo(Weights, 0);
+        for (var i = 0; i < sizes.Numbers; i++)
+            block[first + (i * Width) + Worlds.Lane] = other.block[other.first + i];
+    }
+
+    private static unsafe int LineIn(float[] pinned)
+    {
+        var address = (nuint)Unsafe.AsPointer(ref MemoryMarshal.GetArrayDataReference(pinned)) / sizeof(float);
+        return (int)((Line - (address % Line)) % Line);
     }
 }
 
 /// <summary>How much room a rig's pose needs.</summary>
-internal readonly record struct BufferSizes(int Channels, int Worlds, int Switches, int Weights, int BlendSources);
+internal readonly record struct BufferSizes(int Channels, int Worlds, int Switches, int Weights, int BlendSources)
+{
+    /// <summary>The numbers of one rig.</summary>
+    public int Numbers =>
+        (Worlds * (Affines.Components + Rotations.Components))
+        + (Channels * ((2 * Vectors.Components) + Rotations.Components))
+        + Switches
+        + Weights
+        + (BlendSources * (Rotations.Components + 1));
+}

@@ -49,7 +49,7 @@ internal sealed class TwoBoneBatch : Batch
 
     public required int[] TipChannels { get; init; }
 
-    public override void Run(Buffers pose)
+    protected override void RunOne(Buffers pose)
     {
         for (var i = 0; i < Bases.Length; i++)
             Solve(i, pose);

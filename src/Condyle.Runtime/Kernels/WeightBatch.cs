@@ -1,7 +1,7 @@
 namespace Condyle.Runtime.Kernels;
 
 /// <summary>Weights from switches: each is a sum of terms, each term a coefficient times switches.</summary>
-/// <remarks>In double precision: a product of inverses is written out here, and its terms cancel where it is near zero.</remarks>
+/// <remarks>A product of inverses is written out here, and its terms cancel where it is near zero: to within a float's rounding of one.</remarks>
 internal sealed class WeightBatch : Batch
 {
     public required int[] Slots { get; init; }
@@ -9,7 +9,7 @@ internal sealed class WeightBatch : Batch
     /// <summary>For each weight, the end of its stretch of terms.</summary>
     public required int[] TermEnds { get; init; }
 
-    public required double[] Coefficients { get; init; }
+    public required float[] Coefficients { get; init; }
 
     /// <summary>For each term, the end of its stretch of factors.</summary>
     public required int[] FactorEnds { get; init; }
@@ -17,21 +17,28 @@ internal sealed class WeightBatch : Batch
     /// <summary>The switch of each factor.</summary>
     public required int[] Factors { get; init; }
 
-    public override void Run(Buffers pose)
+    protected override void RunOne(Buffers pose) => Run<Lane1>(pose);
+
+    protected override void RunEight(Buffers pose) => Run<Lane8>(pose);
+
+    protected override void RunSixteen(Buffers pose) => Run<Lane16>(pose);
+
+    private void Run<TLane>(Buffers pose)
+        where TLane : struct, ILane<TLane>
     {
         var (term, factor) = (0, 0);
         for (var i = 0; i < Slots.Length; i++)
         {
-            var sum = 0.0;
+            var sum = TLane.All(0);
             for (; term < TermEnds[i]; term++)
             {
-                var product = Coefficients[term];
+                var product = TLane.All(1);
                 for (; factor < FactorEnds[term]; factor++)
-                    product *= pose.Switches[Factors[factor]];
-                sum += product;
+                    product *= pose.Switches.Wide<TLane>(Factors[factor]);
+                sum = TLane.MultiplyAdd(product, TLane.All(Coefficients[term]), sum);
             }
 
-            pose.Weights[Slots[i]] = (float)sum;
+            pose.Weights.Set(Slots[i], sum);
         }
     }
 }

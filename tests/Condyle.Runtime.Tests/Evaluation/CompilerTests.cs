@@ -138,7 +138,7 @@ public class CompilerTests
             draft.Blend(joint.Child("next")).From(left, ((Weight)amount).Inverse.Inverse).From(right, amount.Inverse);
             draft.Label("label", "left").ShownBy(amount.Inverse);
         });
-        Assert.Equal(3, rig.Layout.AtRest.Weights.Length);
+        Assert.Equal(3, rig.Layout.AtRest.Weights.Count);
         Assert.Equal(2, Assert.IsType<WeightBatch>(rig.Layout.Schedule.Batches[0]).Slots.Length);
     }
 

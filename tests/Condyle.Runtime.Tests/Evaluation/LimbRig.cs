@@ -7,7 +7,9 @@ namespace Condyle.Runtime.Tests.Evaluation;
 /// One limb as riggers build it, with IK, FK and a switch between them, on joints with random frames, under a root away from the origin,
 /// with a twist joint between and, for some seeds, a scaled root.
 /// </summary>
-internal sealed class LimbRig(int seed) : IRigDefinition
+/// <param name="seed">Picks the frames.</param>
+/// <param name="scales">Whether the root may be scaled by whoever poses.</param>
+internal sealed class LimbRig(int seed, bool scales = false) : IRigDefinition
 {
     public void Define(RigDraft rig)
     {
@@ -22,6 +24,8 @@ internal sealed class LimbRig(int seed) : IRigDefinition
 
         var world = rig.Control("world");
         var root = rig.Control("limb_root").Under(world).PlacedAt(pelvis);
+        if (scales)
+            root.Unlock(Channels.Scale);
         rig.Drive(pelvis).ByChannels(root);
         var parts = rig.Group("limb_group").PlacedAt(root);
         rig.Drive(parts).ByMatrix(root);

@@ -26,11 +26,10 @@ public class SchedulePageTests
     private static string Describe(Batch batch) => batch switch
     {
         WeightBatch weights => $"WeightBatch: weights {Join(weights.Slots)}",
-        ChannelWorldBatch worlds => $"ChannelWorldBatch: worlds {Join(worlds.Worlds)} = worlds {Join(worlds.Bases)} · channels {Join(worlds.Channels)}",
-        PlacedWorldBatch worlds => $"PlacedWorldBatch: worlds {Join(worlds.Worlds)} = worlds {Join(worlds.Bases)} · placements · channels {Join(worlds.Channels)}",
+        ChannelWorldBatch worlds => $"ChannelWorldBatch: worlds {Join(worlds.Worlds)} = worlds {Join(worlds.Bases)} ·{(worlds.Placements is null ? "" : " placements ·")} channels {Join(worlds.Channels)}",
         StillWorldBatch worlds => $"StillWorldBatch: worlds {Join(worlds.Worlds)} = worlds {Join(worlds.Bases)} · offsets",
-        DriveBatch drives => $"DriveBatch: channels {Join(drives.Channels)} from worlds {Join(drives.Sources)}, standing in worlds {Join(drives.Bases)}",
-        BlendBatch blends => $"BlendBatch: channels {Join(blends.Targets.Channels)} from worlds {Join(blends.Sources.Worlds)} by weights {Join(blends.Sources.Weights)}, standing in worlds {Join(blends.Targets.Bases)}",
+        DriveBatch drives => $"DriveBatch: channels {Join(drives.Channels)} from worlds {Join(drives.Sources)}, standing in worlds {Join(drives.Stands.Bases)}",
+        BlendBatch blends => $"BlendBatch: channels {Join(blends.Targets.Channels)} from worlds {Join(blends.Sources.Worlds)} by weights {Join(blends.Sources.Weights)}, standing in worlds {Join(blends.Targets.Stands.Bases)}",
         _ => throw new InvalidOperationException($"The page doesn't show a {batch.GetType().Name}."),
     };
 

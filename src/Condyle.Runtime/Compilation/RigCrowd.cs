@@ -1,0 +1,56 @@
+using System.Runtime.Intrinsics;
+using Condyle.Runtime.Kernels;
+
+namespace Condyle.Runtime;
+
+/// <summary>
+/// Many characters that move by one rig, or many frames of one: they lie side by side in the registers of the processor and are evaluated together, several times as fast as one by one.
+/// Each comes out as it would alone, bit for bit, whatever the number of its neighbours and of threads.
+/// </summary>
+public sealed class RigCrowd
+{
+    private readonly Buffers[] blocks;
+    private readonly RigInstance[] members;
+
+    internal RigCrowd(CompiledRig rig, int count, int width)
+    {
+        Rig = rig;
+        blocks = [.. Enumerable.Range(0, (count + width - 1) / width).Select(_ => rig.Layout.AtRest.Copy(width))];
+        members = [.. Enumerable.Range(0, count).Select(member => new RigInstance(rig, blocks[member / width].Lanes[member % width]))];
+    }
+
+    /// <summary>The rig that they move by.</summary>
+    public CompiledRig Rig { get; }
+
+    /// <summary>How many there are.</summary>
+    public int Count => members.Length;
+
+    /// <summary>How many lie side by side on this machine.</summary>
+    internal static int Widest => Vector512.IsHardwareAccelerated ? Lane16.Width : Lane8.Width;
+
+    /// <summary>One of them, to be set and read like any instance; only all of them are evaluated together.</summary>
+    /// <param name="member">Which one, counted from 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such one.</exception>
+    public RigInstance this[int member] => (uint)member < (uint)members.Length
+        ? members[member]
+        : throw new ArgumentOutOfRangeException(nameof(member), member, $"The crowd has {members.Length} members, counted from 0.");
+
+    /// <summary>Works out where everything is for all of them, on this thread. Allocates nothing.</summary>
+    public void Evaluate()
+    {
+        foreach (var block in blocks)
+            Rig.Layout.Schedule.Run(block);
+    }
+
+    /// <summary>The same, shared between threads.</summary>
+    /// <param name="threads">The largest number of them.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The number is below one.</exception>
+    public void Evaluate(int threads)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(threads, 1);
+        if (threads == 1)
+            Evaluate();
+        else
+            Parallel.For(0, blocks.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, block => Rig.Layout.Schedule.Run(blocks[block]));
+    }
+}
