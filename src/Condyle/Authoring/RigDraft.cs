@@ -109,6 +109,28 @@ public sealed partial class RigDraft
 
     internal TwoBone TwoBone(Copy copy, PlaceId place) => new(this, Record(new TwoBoneBegun(place, copy.Id)));
 
+    /// <summary>Begins a sentence that solves a copy of any number of bones; finish it with <c>Reach</c>, and <c>Face</c> for the bend.</summary>
+    /// <param name="copy">A copy with two joints or more.</param>
+    /// <returns>The sentence.</returns>
+    [OverloadResolutionPriority(1)]
+    public ManyBone ManyBone(Copy copy, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) => ManyBone(copy, Place(file, line));
+
+    /// <inheritdoc cref="ManyBone(Copy, string, int)"/>
+    public ManyBone ManyBone(Copy copy) => ManyBone(copy, PlaceId.None);
+
+    internal ManyBone ManyBone(Copy copy, PlaceId place) => new(this, Record(new ManyBoneBegun(place, copy.Id)));
+
+    /// <summary>Begins a sentence that lays a copy along a curve; finish it with <c>Through</c>, once for each node from root to tip.</summary>
+    /// <param name="copy">A copy with two joints or more.</param>
+    /// <returns>The sentence.</returns>
+    [OverloadResolutionPriority(1)]
+    public Curve Curve(Copy copy, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) => Curve(copy, Place(file, line));
+
+    /// <inheritdoc cref="Curve(Copy, string, int)"/>
+    public Curve Curve(Copy copy) => Curve(copy, PlaceId.None);
+
+    internal Curve Curve(Copy copy, PlaceId place) => new(this, Record(new CurveBegun(place, copy.Id)));
+
     /// <summary>Adds text that shows which source has the limb; finish it with <c>ShownBy</c>.</summary>
     /// <param name="name">The label's name.</param>
     /// <param name="text">What it shows.</param>
@@ -182,6 +204,19 @@ public sealed partial class RigDraft
             return copy + 1 + place;
         throw new ArgumentException(
             $"'{NameOf(joint)}' is not a joint of the chain that '{((CopyMade)Log[copy]).Tag}' copies. Ask for a joint of that chain.", nameof(joint));
+    }
+
+    /// <summary>Refuses a joint that certainly has no bone in the chain that a solver's copy duplicates.</summary>
+    internal void CheckHasBone(int solver, int joint)
+    {
+        if (Log[solver] is not ManyBoneBegun begun || Log[joint] is not JointDeclared
+            || Log[begun.Copy] is not CopyMade copy || JointsOf(copy.Chain) is not { Count: > 0 } chain)
+            return;
+        if (Place(joint, chain) is not { } place || place == chain.Count - 1)
+        {
+            throw new ArgumentException(
+                $"'{NameOf(joint)}' has no bone in the chain that '{copy.Tag}' copies. Limit a joint of that chain above its tip '{NameOf(chain[^1])}'.", nameof(joint));
+        }
     }
 
     // Joints are numbered as they are made, and a joint is made after the one above it.

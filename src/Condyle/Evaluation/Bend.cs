@@ -18,11 +18,11 @@ internal static class Bend
         return across.Length > Straight * ((middle - root).Length + (tip - middle).Length) ? across.Direction : null;
     }
 
-    /// <summary>The direction from root to tip; along the first bone where a chain is folded onto its root.</summary>
+    /// <summary>The direction from root to tip; some direction across the first bone where a chain is folded onto its root, so that its bend is towards its middle joint.</summary>
     public static Vector3d LineOf(Vector3d root, Vector3d middle, Vector3d tip) =>
-        (tip - root).Length > 1e-9 * ((middle - root).Length + (tip - middle).Length) && (tip - root).Direction is { } line
-            ? line
-            : (middle - root).Direction ?? Vector3d.UnitY;
+        (tip - root).Length > BendPlane.Near * ((middle - root).Length + (tip - middle).Length) && (tip - root).Direction is { } line ? line
+        : (middle - root).Length > Vector3d.Tiny ? (middle - root).AnyAcross()
+        : Vector3d.UnitY;
 
     /// <summary>The part of a declared direction that is across the line; none where it runs along the line.</summary>
     public static Vector3d? Declared(Vector3d towards, Vector3d line) =>

@@ -5,7 +5,7 @@ namespace Condyle.Evaluation;
 /// <summary>The frames of one pose while they are worked out: each node's once, after its parent's and after whatever drives it.</summary>
 internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose)
 {
-    private readonly RigWriters writers = RigWriters.Of(model);
+    private readonly RigWriters writers = RigWriters.Of(model, rest);
     private readonly RigResponses responses = RigResponses.Of(model);
     private readonly Dictionary<int, RigElement> variables = model.Switches.Concat<RigElement>(model.Options).ToDictionary(given => given.Id);
     private readonly Dictionary<int, Affine3d> worlds = [];

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Condyle.Model;
 
 namespace Condyle.Evaluation;
@@ -28,10 +29,10 @@ internal sealed class RigWriters
 
     public IPlacementWriter? PlacementOf(RigNode node) => placements.TryGetValue(node.Id, out var writer) ? writer : null;
 
-    public static RigWriters Of(RigModel model)
+    public static RigWriters Of(RigModel model, RestPose rest)
     {
         var writers = new RigWriters();
-        var sentences = model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).Concat(model.Spaces).OrderBy(sentence => sentence.Id);
+        var sentences = model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).Concat(model.ManyBones).Concat(model.Curves).Concat(model.Spaces).OrderBy(sentence => sentence.Id);
         foreach (var sentence in sentences)
         {
             switch (sentence)
@@ -39,6 +40,8 @@ internal sealed class RigWriters
                 case RigDrive drive: writers.Add(drive); break;
                 case RigBlend { Sources.Count: > 0 } blend: writers.Add(blend); break;
                 case RigTwoBone solver: writers.Add(solver); break;
+                case RigManyBone solver: writers.Add(solver); break;
+                case RigCurve curve: writers.Add(curve, rest); break;
                 case RigSpace { Parents.Count: > 0, Control: { } control } space: writers.placements[control.Id] = SpaceBlend.Of(space); break;
             }
         }
@@ -76,12 +79,33 @@ internal sealed class RigWriters
 
     private void Add(RigTwoBone solver)
     {
-        if (solver.Copy is not { IsUnknown: false } copy || !solver.Goal.TryKnown(out var goal) || !solver.Pole.TryKnown(out var pole))
+        if (Ends(solver, out var copy, out var goal, out var pole) && copy.Joints.Count == 3)
+            Solve(copy, new SolvedTwoBone(solver, copy, goal, pole));
+    }
+
+    private void Add(RigManyBone solver)
+    {
+        if (Ends(solver, out var copy, out var goal, out var pole) && copy.Joints.Count >= 2)
+            Solve(copy, new SolvedManyBone(solver, copy, goal, pole));
+    }
+
+    private void Add(RigCurve curve, RestPose rest)
+    {
+        if (CurveRest.Of(curve, rest) is { } atRest)
+            Solve(curve.Copy!, new SolvedCurve(atRest, curve.Copy!));
+    }
+
+    private static bool Ends(RigSolver solver, out RigCopy copy, [NotNullWhen(true)] out RigNode? goal, out RigNode? pole)
+    {
+        if (solver.Copy is not { IsUnknown: false } known || !solver.Goal.TryKnown(out goal) || !solver.Pole.TryKnown(out pole))
             throw new RigGeometryException($"The copy, the goal or the pole of {solver.Title} isn't known.");
-        if (goal is null || copy.Joints.Count != 3)
-            return;
-        var solved = new SolvedTwoBone(copy, goal, pole);
+        copy = known;
+        return goal is not null;
+    }
+
+    private void Solve(RigCopy copy, IChannelWriter solver)
+    {
         foreach (var joint in copy.Joints)
-            channels[joint.Id] = solved;
+            channels[joint.Id] = solver;
     }
 }

@@ -1,25 +1,22 @@
 namespace Condyle.Evaluation;
 
-/// <summary>The triangle of two bones whose ends are given: where the middle joint and the tip are.</summary>
+/// <summary>The triangle of two bones and the line from root to tip: how far along that line the middle joint stands, and how far beside it.</summary>
 /// <remarks>
-/// By the law of cosines (Euclid, Elements II.12–13): the foot of the middle joint on the line from root to goal lies
-/// x = (a² − b² + d²) / 2d from the root, and its height is √(a² − x²).
-/// Beyond reach, outer (d > a + b) or inner (d &lt; |a − b|), the tip stops at the nearest point that it can reach.
-/// Continuous in all of its arguments but where d is 0 with equal bones, which has no foot: there x is 0.
+/// By the law of cosines (Euclid, Elements II.12–13) the foot is (a² − b² + d²) / 2d; the height is twice the area over d, with the area by
+/// Heron's formula (Metrica I.8), which loses no digits of an almost straight limb and is zero where the reach ends.
+/// Continuous in all of its arguments but where d is 0 with equal bones, which has no foot: there it is 0.
 /// </remarks>
-internal readonly record struct TwoBoneTriangle(Vector3d Middle, Vector3d Tip)
+internal readonly record struct TwoBoneTriangle(double Foot, double Height)
 {
-    /// <param name="root">Where the first bone begins.</param>
     /// <param name="first">The length a of the first bone, not negative.</param>
     /// <param name="second">The length b of the second bone, not negative.</param>
-    /// <param name="direction">The direction from the root to the goal, of length one.</param>
-    /// <param name="distance">How far the goal is from the root.</param>
-    /// <param name="side">To where the middle joint goes, of length one, across the direction.</param>
-    public static TwoBoneTriangle Solve(Vector3d root, double first, double second, Vector3d direction, double distance, Vector3d side)
+    /// <param name="distance">The distance d between root and tip; no triangle has one beyond |a − b| or a + b.</param>
+    public static TwoBoneTriangle Solve(double first, double second, double distance)
     {
-        var reach = Math.Min(Math.Max(distance, Math.Abs(first - second)), first + second);
-        var foot = reach > Vector3d.Tiny ? (((first - second) * ((first + second) / reach)) + reach) / 2 : 0;
-        var height = Math.Sqrt(Math.Max(0, (first - foot) * (first + foot)));
-        return new(root + (direction * foot) + (side * height), root + (direction * reach));
+        if (distance <= Vector3d.Tiny)
+            return new(0, first);
+        var (sum, difference) = (first + second, first - second);
+        var area = (sum + distance) * (sum - distance) * (distance + difference) * (distance - difference);
+        return new(((difference * (sum / distance)) + distance) / 2, Math.Sqrt(Math.Max(0, area)) / (2 * distance));
     }
 }

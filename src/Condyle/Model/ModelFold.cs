@@ -42,6 +42,8 @@ internal sealed class ModelFold
             case RigDrive drive: Model.Drives.Add(drive); break;
             case RigBlend blend: Model.Blends.Add(blend); break;
             case RigTwoBone solver: Model.TwoBones.Add(solver); break;
+            case RigManyBone solver: Model.ManyBones.Add(solver); break;
+            case RigCurve curve: Model.Curves.Add(curve); break;
             case RigSwitch given: Model.Switches.Add(given); break;
             case RigDial dial: Model.Dials.Add(dial); break;
             case RigChoice choice: Model.Choices.Add(choice); break;

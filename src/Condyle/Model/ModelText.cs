@@ -33,6 +33,8 @@ internal static class ModelText
         IEnumerable<string> Shown(RigSetting setting) =>
             [setting.Name.ToString(), $"on {Node(setting.Control)}", $"also {string.Join(", ", setting.AlsoOn.Select(Node))}{Hole(setting.PlacesAreOpen)}"];
         IEnumerable<string> Unknown(RigElement element) => element.IsUnknown ? ["unknown"] : [];
+        IEnumerable<string> Solver(RigSolver solver) => [$"of #{solver.Copy?.Id}", $"goal {Ask(solver.Goal, Node)}", $"pole {Ask(solver.Pole, Node)}"];
+        string Stretch(BoneStretch? stretch) => stretch is null ? "none" : $"{stretch.Weight} to {stretch.Most}";
         string Limit(ChannelLimit limit) => $"{(limit.Turns ? "turn" : "move")} {limit.Axis} {limit.From} to {limit.To}";
 
         foreach (var skeleton in model.Skeletons)
@@ -76,7 +78,25 @@ internal static class ModelText
         }
 
         foreach (var solver in model.TwoBones)
-            yield return new("two bones", solver.Id, [$"of #{solver.Copy?.Id}", $"goal {Ask(solver.Goal, Node)}", $"pole {Ask(solver.Pole, Node)}", At(solver.Place)]);
+            yield return new("two bones", solver.Id, [.. Solver(solver), $"stretch {Ask(solver.Stretch, Stretch)}", $"soft {solver.Softness}", $"plane {Ask(solver.PlaneTurn, by => by is null ? "" : $"#{by.Id}")}", At(solver.Place)]);
+        foreach (var solver in model.ManyBones)
+        {
+            yield return new("many bones", solver.Id, [
+                .. Solver(solver),
+                $"cones {(solver.ConesAreOpen ? Text.Hole : "")}{string.Join(", ", solver.Cones.Select(cone => $"{Node(cone.Joint)} {cone.Degrees}"))}",
+                $"until {Ask(solver.End, end => end is null ? "done" : $"{end.Metres} m or {end.Rounds} rounds")}",
+                At(solver.Place)]);
+        }
+
+        foreach (var curve in model.Curves)
+        {
+            yield return new("curve", curve.Id, [
+                $"of #{curve.Copy?.Id}",
+                $"through {(curve.NodesAreOpen ? Text.Hole : "")}{string.Join(", ", curve.Nodes.Select(Node))}",
+                $"stretch {Ask(curve.Stretch, weight => weight?.ToString() ?? "none")}",
+                At(curve.Place)]);
+        }
+
         foreach (var turned in model.Switches)
             yield return new("switch", turned.Id, [.. Shown(turned), $"at rest {turned.AtRest}", At(turned.Place), .. Unknown(turned)]);
         foreach (var dial in model.Dials)

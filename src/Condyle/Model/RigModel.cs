@@ -18,6 +18,10 @@ internal sealed class RigModel
 
     public List<RigTwoBone> TwoBones { get; } = [];
 
+    public List<RigManyBone> ManyBones { get; } = [];
+
+    public List<RigCurve> Curves { get; } = [];
+
     public List<RigSwitch> Switches { get; } = [];
 
     public List<RigDial> Dials { get; } = [];

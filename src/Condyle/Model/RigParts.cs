@@ -73,23 +73,6 @@ internal sealed class RigLabel(int id, RigEvent said, Text name, Text text) : Ri
     }
 }
 
-internal sealed class RigTwoBone(int id, RigEvent said, RigCopy? copy) : RigElement(id, said)
-{
-    public RigCopy? Copy { get; } = copy;
-
-    public Fact<RigNode?> Goal { get; set; } = (RigNode?)null;
-
-    public Fact<RigNode?> Pole { get; set; } = (RigNode?)null;
-
-    public override string Title => $"the two-bone IK of {Copy?.Title ?? "a copy"}";
-
-    public override void Forget()
-    {
-        Goal = Fact<RigNode?>.Open;
-        Pole = Fact<RigNode?>.Open;
-    }
-}
-
 /// <summary>A stretch of code that couldn't be read, and why; or code that fails whenever it runs.</summary>
 /// <param name="Of">What was being read: "the rig 'Gull'".</param>
 /// <param name="Place">The code.</param>
