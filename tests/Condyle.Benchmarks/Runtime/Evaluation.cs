@@ -1,0 +1,60 @@
+using Condyle.Benchmarks.Measuring;
+using Condyle.Runtime;
+
+namespace Condyle.Benchmarks.Runtime;
+
+/// <summary>One frame of the yardstick, evaluated in each way, side by side.</summary>
+internal static class Evaluation
+{
+    private const int Rounds = 61;
+    private const int Repeats = 400;
+
+    public static IEnumerable<Result> Measure()
+    {
+        var rig = RigCompiler.Compile(Rig.Examine(new Yardstick()));
+        var written = new HandWritten();
+        var one = rig.NewInstance();
+        var eight = new RigCrowd(rig, 8, 8);
+        var sixteen = new RigCrowd(rig, 16, 16);
+        YardstickMotion.Set(written, 1);
+        YardstickMotion.Set(one, 1);
+        foreach (var crowd in new[] { eight, sixteen })
+        {
+            for (var member = 0; member < crowd.Count; member++)
+                YardstickMotion.Set(crowd[member], member + 1);
+            crowd.Evaluate();
+        }
+
+        written.Evaluate();
+        one.Evaluate();
+        if (YardstickMotion.Apart(written, one) is > 1e-4f and var apart)
+            throw new InvalidOperationException($"The two ways to evaluate the yardstick are {apart} m apart: what is measured isn't the same rig.");
+
+        var times = SideBySide.Run(
+            warmUp: 20,
+            Rounds,
+            settles: false,
+            () => () => Repeat(Repeats, written.Evaluate),
+            () => () => Repeat(Repeats, one.Evaluate),
+            () => () => Repeat(Repeats / 4, eight.Evaluate),
+            () => () => Repeat(Repeats / 4, sixteen.Evaluate));
+        double Nanoseconds(int way, double rigs) => times.Seconds(way) * 1e9 / rigs;
+        var hand = Nanoseconds(0, Repeats);
+        yield return Of("one rig", 1, 1.0, RuntimeGoals.OneRig);
+        yield return Of("8 rigs side by side, one of them", 2, 2.0, RuntimeGoals.EightLanes);
+        yield return Of("16 rigs side by side, one of them", 3, 4.0, RuntimeGoals.SixteenLanes);
+        yield return new("one rig: bytes allocated in a frame", Memory.AllocatedBy(one.Evaluate), 0, "a frame of the yardstick");
+
+        Result Of(string what, int way, double share, double goal) => new(
+            $"{what}, against one by hand",
+            times.Ratio(way, 0) / share,
+            goal,
+            FormattableString.Invariant($"by hand {hand:0} ns, {what} {Nanoseconds(way, Repeats * share):0} ns"));
+    }
+
+    private static void Repeat(int times, Action work)
+    {
+        for (var i = 0; i < times; i++)
+            work();
+    }
+}
