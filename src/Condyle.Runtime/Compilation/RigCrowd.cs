@@ -26,7 +26,7 @@ public sealed class RigCrowd
     public int Count => members.Length;
 
     /// <summary>How many lie side by side on this machine.</summary>
-    internal static int Widest => Vector512.IsHardwareAccelerated ? Lane16.Width : Lane8.Width;
+    internal static int Widest => Vector512.IsHardwareAccelerated ? Kernels.Sixteen.Rigs.Width : Kernels.Eight.Rigs.Width;
 
     /// <summary>One of them, to be set and read like any instance; only all of them are evaluated together.</summary>
     /// <param name="member">Which one, counted from 0.</param>

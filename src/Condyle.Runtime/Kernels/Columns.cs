@@ -17,10 +17,8 @@ internal abstract class Column(float[] block, int start, int count, int componen
 {
     public int Count => count;
 
-    /// <summary>Where the rig begins that is asked for one by one.</summary>
+    /// <summary>Which rig is meant where one is asked for by itself.</summary>
     public int Lane { get; init; }
-
-    protected int Width => width;
 
     protected float this[int index, int component]
     {
@@ -31,30 +29,9 @@ internal abstract class Column(float[] block, int start, int count, int componen
         set => block[start + (((index * components) + component) * width) + Lane] = value;
     }
 
-    /// <summary>The first number of an item; those of the others follow.</summary>
+    /// <summary>The first number of an item; those of all rigs and components follow.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    protected ref float First(int index) => ref MemoryMarshal.GetReference(block.AsSpan(start + (index * components * width), components * width));
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    protected static TLane Load<TLane>(ref float first, int component)
-        where TLane : struct, ILane<TLane> => TLane.Load(ref Unsafe.Add(ref first, component * TLane.Width));
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    protected static void Store<TLane>(TLane value, ref float first, int component)
-        where TLane : struct, ILane<TLane> => TLane.Store(value, ref Unsafe.Add(ref first, component * TLane.Width));
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    protected static WideVector<TLane> LoadVector<TLane>(ref float first, int component)
-        where TLane : struct, ILane<TLane> => new(Load<TLane>(ref first, component), Load<TLane>(ref first, component + 1), Load<TLane>(ref first, component + 2));
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    protected static void StoreVector<TLane>(in WideVector<TLane> value, ref float first, int component)
-        where TLane : struct, ILane<TLane>
-    {
-        Store(value.X, ref first, component);
-        Store(value.Y, ref first, component + 1);
-        Store(value.Z, ref first, component + 2);
-    }
+    public ref float First(int index) => ref MemoryMarshal.GetReference(block.AsSpan(start + (index * components * width), components * width));
 }
 
 /// <summary>Numbers.</summary>
@@ -65,18 +42,10 @@ internal sealed class Numbers(float[] block, int start, int count, int width) : 
         get => base[index, 0];
         set => base[index, 0] = value;
     }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public TLane Wide<TLane>(int index)
-        where TLane : struct, ILane<TLane> => TLane.Load(ref First(index));
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Set<TLane>(int index, TLane value)
-        where TLane : struct, ILane<TLane> => TLane.Store(value, ref First(index));
 }
 
 /// <summary>Vectors.</summary>
-internal sealed class Vectors(float[] block, int start, int count, int width) : Column(block, start, count, 3, width)
+internal sealed class Vectors(float[] block, int start, int count, int width) : Column(block, start, count, Components, width)
 {
     public const int Components = 3;
 
@@ -91,18 +60,10 @@ internal sealed class Vectors(float[] block, int start, int count, int width) : 
         get => new(base[index, 0], base[index, 1], base[index, 2]);
         set => (base[index, 0], base[index, 1], base[index, 2]) = (value.X, value.Y, value.Z);
     }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideVector<TLane> Wide<TLane>(int index)
-        where TLane : struct, ILane<TLane> => LoadVector<TLane>(ref First(index), 0);
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Set<TLane>(int index, in WideVector<TLane> value)
-        where TLane : struct, ILane<TLane> => StoreVector(value, ref First(index), 0);
 }
 
 /// <summary>Rotations, as unit quaternions.</summary>
-internal sealed class Rotations(float[] block, int start, int count, int width) : Column(block, start, count, 4, width)
+internal sealed class Rotations(float[] block, int start, int count, int width) : Column(block, start, count, Components, width)
 {
     public const int Components = 4;
 
@@ -117,29 +78,10 @@ internal sealed class Rotations(float[] block, int start, int count, int width) 
         get => new(base[index, 0], base[index, 1], base[index, 2], base[index, 3]);
         set => (base[index, 0], base[index, 1], base[index, 2], base[index, 3]) = (value.X, value.Y, value.Z, value.W);
     }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideTurn<TLane> Wide<TLane>(int index)
-        where TLane : struct, ILane<TLane>
-    {
-        ref var first = ref First(index);
-        return new(Load<TLane>(ref first, 0), Load<TLane>(ref first, 1), Load<TLane>(ref first, 2), Load<TLane>(ref first, 3));
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Set<TLane>(int index, in WideTurn<TLane> value)
-        where TLane : struct, ILane<TLane>
-    {
-        ref var first = ref First(index);
-        Store(value.X, ref first, 0);
-        Store(value.Y, ref first, 1);
-        Store(value.Z, ref first, 2);
-        Store(value.W, ref first, 3);
-    }
 }
 
 /// <summary>Frames.</summary>
-internal sealed class Affines(float[] block, int start, int count, int width) : Column(block, start, count, 12, width)
+internal sealed class Affines(float[] block, int start, int count, int width) : Column(block, start, count, Components, width)
 {
     public const int Components = 12;
 
@@ -159,29 +101,6 @@ internal sealed class Affines(float[] block, int start, int count, int width) : 
             Put(index, 6, value.Z);
             Put(index, 9, value.Origin);
         }
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideAffine<TLane> Wide<TLane>(int index)
-        where TLane : struct, ILane<TLane>
-    {
-        ref var first = ref First(index);
-        return new(LoadVector<TLane>(ref first, 0), LoadVector<TLane>(ref first, 3), LoadVector<TLane>(ref first, 6), LoadVector<TLane>(ref first, 9));
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideVector<TLane> Origin<TLane>(int index)
-        where TLane : struct, ILane<TLane> => LoadVector<TLane>(ref First(index), 9);
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Set<TLane>(int index, in WideAffine<TLane> value)
-        where TLane : struct, ILane<TLane>
-    {
-        ref var first = ref First(index);
-        StoreVector(value.X, ref first, 0);
-        StoreVector(value.Y, ref first, 3);
-        StoreVector(value.Z, ref first, 6);
-        StoreVector(value.Origin, ref first, 9);
     }
 
     private Vector3 Vector(int index, int component) => new(base[index, component], base[index, component + 1], base[index, component + 2]);

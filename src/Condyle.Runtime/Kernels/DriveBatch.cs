@@ -19,41 +19,9 @@ internal sealed class DriveBatch : Batch
     /// <summary>The scale at rest: the scale of those that don't write it, and the signs of those that do.</summary>
     public required Vectors RestScales { get; init; }
 
-    protected override void RunOne(Buffers pose) => Run<Lane1>(pose);
+    protected override void RunOne(Buffers pose) => One.DriveKernel.Run(this, pose);
 
-    protected override void RunEight(Buffers pose) => Run<Lane8>(pose);
+    protected override void RunEight(Buffers pose) => Eight.DriveKernel.Run(this, pose);
 
-    protected override void RunSixteen(Buffers pose) => Run<Lane16>(pose);
-
-    private void Run<TLane>(Buffers pose)
-        where TLane : struct, ILane<TLane>
-    {
-        for (var i = 0; i < Channels.Length; i++)
-        {
-            if (OffsetTurns is not null)
-                Carry<TLane>(i, OffsetTurns, pose);
-            else
-                Multiply<TLane>(i, pose);
-        }
-    }
-
-    private void Carry<TLane>(int i, Rotations offsets, Buffers pose)
-        where TLane : struct, ILane<TLane>
-    {
-        var origin = pose.Worlds.Wide<TLane>(Sources[i]).Point(WideVector<TLane>.All(Offsets[i].Origin));
-        var turn = pose.WorldTurns.Wide<TLane>(Sources[i]) * WideTurn<TLane>.All(offsets[i]);
-        pose.Moves.Set(Channels[i], Stands.Frame<TLane>(i, pose).SeenRigidly(origin));
-        pose.Turns.Set(Channels[i], (Stands.Turn<TLane>(i, pose).Inverse * turn).Trued());
-        pose.Scales.Set(Channels[i], WideVector<TLane>.All(RestScales[i]));
-    }
-
-    private void Multiply<TLane>(int i, Buffers pose)
-        where TLane : struct, ILane<TLane>
-    {
-        var local = (pose.Worlds.Wide<TLane>(Sources[i]) * WideAffine<TLane>.All(Offsets[i])).In(Stands.Frame<TLane>(i, pose));
-        var scale = WideVector<TLane>.All(RestScales[i]);
-        pose.Moves.Set(Channels[i], local.Origin);
-        pose.Turns.Set(Channels[i], local.TurnFor(scale));
-        pose.Scales.Set(Channels[i], WritesScale[i] ? local.ScaleFor(scale) : scale);
-    }
+    protected override void RunSixteen(Buffers pose) => Sixteen.DriveKernel.Run(this, pose);
 }

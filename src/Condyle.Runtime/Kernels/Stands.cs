@@ -1,5 +1,3 @@
-using System.Runtime.CompilerServices;
-
 namespace Condyle.Runtime.Kernels;
 
 /// <summary>The frames that channels stand in: base · placement.</summary>
@@ -15,21 +13,4 @@ internal sealed class Stands
 
     /// <summary>Whether no frame has scale, so that its rotation is a product of rotations and its inverse is its transpose.</summary>
     public required bool AreRigid { get; init; }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideAffine<TLane> Frame<TLane>(int i, Buffers pose)
-        where TLane : struct, ILane<TLane>
-    {
-        var world = pose.Worlds.Wide<TLane>(Bases[i]);
-        return Placements is null ? world : world * WideAffine<TLane>.All(Placements[i]);
-    }
-
-    /// <summary>The rotation of a stand without scale.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideTurn<TLane> Turn<TLane>(int i, Buffers pose)
-        where TLane : struct, ILane<TLane>
-    {
-        var turn = pose.WorldTurns.Wide<TLane>(Bases[i]);
-        return Placements is null ? turn : turn * WideTurn<TLane>.All(PlacementTurns[i]);
-    }
 }

@@ -17,28 +17,9 @@ internal sealed class WeightBatch : Batch
     /// <summary>The switch of each factor.</summary>
     public required int[] Factors { get; init; }
 
-    protected override void RunOne(Buffers pose) => Run<Lane1>(pose);
+    protected override void RunOne(Buffers pose) => One.WeightKernel.Run(this, pose);
 
-    protected override void RunEight(Buffers pose) => Run<Lane8>(pose);
+    protected override void RunEight(Buffers pose) => Eight.WeightKernel.Run(this, pose);
 
-    protected override void RunSixteen(Buffers pose) => Run<Lane16>(pose);
-
-    private void Run<TLane>(Buffers pose)
-        where TLane : struct, ILane<TLane>
-    {
-        var (term, factor) = (0, 0);
-        for (var i = 0; i < Slots.Length; i++)
-        {
-            var sum = TLane.All(0);
-            for (; term < TermEnds[i]; term++)
-            {
-                var product = TLane.All(1);
-                for (; factor < FactorEnds[term]; factor++)
-                    product *= pose.Switches.Wide<TLane>(Factors[factor]);
-                sum = TLane.MultiplyAdd(product, TLane.All(Coefficients[term]), sum);
-            }
-
-            pose.Weights.Set(Slots[i], sum);
-        }
-    }
+    protected override void RunSixteen(Buffers pose) => Sixteen.WeightKernel.Run(this, pose);
 }

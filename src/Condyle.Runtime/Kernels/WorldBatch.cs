@@ -11,23 +11,11 @@ internal sealed class StillWorldBatch : Batch
 
     public required WorldTurns Turns { get; init; }
 
-    protected override void RunOne(Buffers pose) => Run<Lane1>(pose);
+    protected override void RunOne(Buffers pose) => One.StillWorldKernel.Run(this, pose);
 
-    protected override void RunEight(Buffers pose) => Run<Lane8>(pose);
+    protected override void RunEight(Buffers pose) => Eight.StillWorldKernel.Run(this, pose);
 
-    protected override void RunSixteen(Buffers pose) => Run<Lane16>(pose);
-
-    private void Run<TLane>(Buffers pose)
-        where TLane : struct, ILane<TLane>
-    {
-        for (var i = 0; i < Worlds.Length; i++)
-        {
-            var world = pose.Worlds.Wide<TLane>(Bases[i]) * WideAffine<TLane>.All(Offsets[i]);
-            pose.Worlds.Set(Worlds[i], world);
-            if (Turns.AreKept)
-                pose.WorldTurns.Set(Worlds[i], Turns.AreRigid ? (pose.WorldTurns.Wide<TLane>(Bases[i]) * WideTurn<TLane>.All(Turns.Offsets[i])).Trued() : world.Turn);
-        }
-    }
+    protected override void RunSixteen(Buffers pose) => Sixteen.StillWorldKernel.Run(this, pose);
 }
 
 /// <summary>World frames of nodes with channels: world = base · placement · T · R · S. Exported joints have no placement.</summary>
@@ -44,52 +32,11 @@ internal sealed class ChannelWorldBatch : Batch
 
     public required WorldTurns Turns { get; init; }
 
-    protected override void RunOne(Buffers pose) => Run<Lane1>(pose);
+    protected override void RunOne(Buffers pose) => One.ChannelWorldKernel.Run(this, pose);
 
-    protected override void RunEight(Buffers pose) => Run<Lane8>(pose);
+    protected override void RunEight(Buffers pose) => Eight.ChannelWorldKernel.Run(this, pose);
 
-    protected override void RunSixteen(Buffers pose) => Run<Lane16>(pose);
-
-    private void Run<TLane>(Buffers pose)
-        where TLane : struct, ILane<TLane>
-    {
-        for (var i = 0; i < Worlds.Length; i++)
-        {
-            if (Turns.AreRigid)
-                Carry<TLane>(i, pose);
-            else
-                Multiply<TLane>(i, pose);
-        }
-    }
-
-    // Without scale on the way the rotation is a product of rotations, and gives the axes.
-    private void Carry<TLane>(int i, Buffers pose)
-        where TLane : struct, ILane<TLane>
-    {
-        var turn = pose.WorldTurns.Wide<TLane>(Bases[i]);
-        var origin = pose.Moves.Wide<TLane>(Channels[i]);
-        if (Placements is not null)
-        {
-            turn *= WideTurn<TLane>.All(Turns.Offsets[i]);
-            origin = WideAffine<TLane>.All(Placements[i]).Point(origin);
-        }
-
-        turn = (turn * pose.Turns.Wide<TLane>(Channels[i])).Trued();
-        pose.WorldTurns.Set(Worlds[i], turn);
-        pose.Worlds.Set(Worlds[i], turn.At(pose.Worlds.Wide<TLane>(Bases[i]).Point(origin)));
-    }
-
-    private void Multiply<TLane>(int i, Buffers pose)
-        where TLane : struct, ILane<TLane>
-    {
-        var local = pose.Turns.Wide<TLane>(Channels[i]).At(pose.Moves.Wide<TLane>(Channels[i])).Scaled(pose.Scales.Wide<TLane>(Channels[i]));
-        if (Placements is not null)
-            local = WideAffine<TLane>.All(Placements[i]) * local;
-        var world = pose.Worlds.Wide<TLane>(Bases[i]) * local;
-        pose.Worlds.Set(Worlds[i], world);
-        if (Turns.AreKept)
-            pose.WorldTurns.Set(Worlds[i], world.Turn);
-    }
+    protected override void RunSixteen(Buffers pose) => Sixteen.ChannelWorldKernel.Run(this, pose);
 }
 
 /// <summary>How a batch comes by the rotations of its world frames.</summary>

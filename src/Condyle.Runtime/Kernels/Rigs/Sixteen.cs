@@ -1,0 +1,20 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
+
+namespace Condyle.Runtime.Kernels.Sixteen;
+
+/// <summary>Sixteen rigs side by side in a register of 512 bits.</summary>
+internal static class Rigs
+{
+    public const int Width = 16;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Vector512<float> Load(ref float first) => Vector512.LoadUnsafe(ref first);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void Store(Vector512<float> value, ref float first) => value.StoreUnsafe(ref first);
+
+    /// <summary>Whether a mask holds for every rig.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static bool Every(Vector512<float> mask) => mask.ExtractMostSignificantBits() == 0xFFFF;
+}

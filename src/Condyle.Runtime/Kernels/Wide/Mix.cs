@@ -1,0 +1,86 @@
+using Lane = System.Runtime.Intrinsics.Vector128<float>;
+using Lanes = System.Runtime.Intrinsics.Vector128;
+
+namespace Condyle.Runtime.Kernels.One;
+
+/// <summary>The weighted mean of a blend's sources: origins by their mean, rotations by their spherical average. Weights are divided by their sum.</summary>
+internal static class Mix
+{
+    /// <summary>A sum of weights below this is no weight at all: nobody has the target. It is what a float's rounding leaves of weights that cancel.</summary>
+    public const float None = 1e-6f;
+
+    /// <summary>The iteration ends at a step below this, in radians of the half angle: a float's rounding.</summary>
+    private const float Tolerance = 1e-7f;
+
+    /// <summary>The iteration ends after this many steps.</summary>
+    private const int MostSteps = 200;
+
+    /// <summary>The mean of two frames.</summary>
+    public static WideRigid Two(in WideRigid a, Lane weightOfA, in WideRigid b, Lane weightOfB, out Lane isThere)
+    {
+        var sum = weightOfA + weightOfB;
+        isThere = Lanes.LessThan(Lanes.Create(None), sum);
+        var amount = weightOfB / Lanes.MaxNative(sum, Lanes.Create(None));
+        return new(WideVector.MultiplyAdd(b.Origin - a.Origin, amount, a.Origin), WideTurn.Slerp(a.Turn, b.Turn, amount));
+    }
+
+    /// <summary>
+    /// The weighted spherical average of the rotations that were gathered (Buss and Fillmore 2001, "Spherical averages and applications to spherical splines and
+    /// interpolation"), algorithm A1, from the first rotation of the largest weight.
+    /// </summary>
+    /// <param name="pose">Its <see cref="Buffers.MixTurns"/> and <see cref="Buffers.MixWeights"/> are averaged.</param>
+    /// <param name="count">How many there are.</param>
+    /// <param name="sum">What the weights add up to, above zero.</param>
+    public static WideTurn Average(Buffers pose, int count, Lane sum)
+    {
+        var mean = pose.MixTurns.Wide(0);
+        var largest = pose.MixWeights.Wide(0);
+        for (var i = 1; i < count; i++)
+        {
+            var weight = pose.MixWeights.Wide(i);
+            var isLarger = Lanes.LessThan(largest, weight);
+            mean = WideTurn.Choose(isLarger, pose.MixTurns.Wide(i), mean);
+            largest = Lanes.ConditionalSelect(isLarger, weight, largest);
+        }
+
+        var over = Lanes.Create(1f) / sum;
+        var isDone = Lanes.LessThan(over, over);
+        for (var steps = 0; steps < MostSteps; steps++)
+        {
+            var step = WideVector.Zero;
+            for (var i = 0; i < count; i++)
+                step = WideVector.MultiplyAdd((mean.Inverse * pose.MixTurns.Wide(i)).Log(), pose.MixWeights.Wide(i) * over, step);
+            // Who is there already waits for the others as it is.
+            mean = WideTurn.Choose(isDone, mean, (mean * WideTurn.Exp(step)).Normalized());
+            isDone = Lanes.ConditionalSelect(isDone, isDone, Lanes.LessThan(step.LengthSquared, Lanes.Create(Tolerance * Tolerance)));
+            if (Rigs.Every(isDone))
+                break;
+        }
+
+        return mean;
+    }
+}
+
+/// <summary>Gathers any number of weighted frames.</summary>
+internal ref struct Gathered(Buffers pose)
+{
+    private int count;
+    private Lane sum = Lanes.Create(0f);
+    private WideVector origins = WideVector.Zero;
+
+    public void Add(in WideRigid frame, Lane weight)
+    {
+        pose.MixTurns.Set(count, frame.Turn);
+        pose.MixWeights.Set(count, weight);
+        count++;
+        sum += weight;
+        origins = WideVector.MultiplyAdd(frame.Origin, weight, origins);
+    }
+
+    public readonly WideRigid Mean(out Lane isThere)
+    {
+        isThere = Lanes.LessThan(Lanes.Create(Mix.None), sum);
+        var all = Lanes.MaxNative(sum, Lanes.Create(Mix.None));
+        return new(origins * (Lanes.Create(1f) / all), count == 1 ? pose.MixTurns.Wide(0) : Mix.Average(pose, count, all));
+    }
+}
