@@ -10,36 +10,60 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
     {
         int[] worlds = [.. nodes.Select(node => node.WorldSlot)];
         int[] bases = [.. nodes.Select(node => Slots.WorldOf(node.Stand.Root))];
-        int[] channels = [.. nodes.Select(node => node.ChannelSlot)];
         return key.Kind switch
         {
-            BatchKind.StillWorld => new StillWorldBatch
+            BatchKind.StillFrame => new StillFrameBatch { Items = [.. nodes.Select(node => new StillFrame(node.WorldSlot, Slots.WorldOf(node.World.Root), Pack.Rigid(node.World.Offset)))] },
+            BatchKind.ChannelFrame => new ChannelFrameBatch { Items = [.. nodes.Select(node => FrameOf(node, node.ChannelSlot))], IsPlaced = key.IsPlaced },
+            BatchKind.StillWorld => new StillWorldBatch { Worlds = worlds, Bases = bases, Offsets = Frames(nodes, node => node.World.Offset) },
+            BatchKind.ChannelWorld => new ChannelWorldBatch
             {
                 Worlds = worlds,
                 Bases = bases,
-                Offsets = Frames(nodes, node => node.World.Offset),
-                Turns = TurnsOf(key, nodes, node => node.World.Offset),
+                Placements = key.IsPlaced ? Frames(nodes, node => node.Stand.Offset) : null,
+                Channels = [.. nodes.Select(node => node.ChannelSlot)],
             },
-            BatchKind.ChannelWorld or BatchKind.PlacedWorld => new ChannelWorldBatch
-            {
-                Worlds = worlds,
-                Bases = bases,
-                Placements = key.Kind == BatchKind.PlacedWorld ? Frames(nodes, node => node.Stand.Offset) : null,
-                Channels = channels,
-                Turns = TurnsOf(key, nodes, node => node.Stand.Offset),
-            },
+            BatchKind.Axes => new AxesBatch { Slots = worlds },
+            BatchKind.Unscaled => new UnscaledBatch { Slots = worlds },
             _ => throw new InvalidOperationException($"{key.Kind} is no kind of world batch."),
         };
     }
 
     public Batch Writers(BatchKey key, IReadOnlyList<Writer> writers) => key.Kind switch
     {
+        BatchKind.Follow => Followers(key, [.. writers.Cast<DriveWriter>()]),
+        BatchKind.Meet => Meetings(key, [.. writers.Cast<BlendWriter>()]),
         BatchKind.Drive => Drives(key, [.. writers.Cast<DriveWriter>()]),
-        BatchKind.Blend => Blends(key, [.. writers.Cast<BlendWriter>()]),
-        BatchKind.ChainBlend => Blends(key, [.. writers.Cast<BlendWriter>()]),
+        BatchKind.Blend or BatchKind.ChainBlend => Blends(key, [.. writers.Cast<BlendWriter>()]),
         BatchKind.TwoBone => TwoBones([.. writers.Cast<TwoBoneWriter>()]),
         _ => throw new InvalidOperationException($"{key.Kind} is no kind of writer batch."),
     };
+
+    private FollowBatch Followers(BatchKey key, IReadOnlyList<DriveWriter> drives) => new()
+    {
+        Items = [.. drives.Select(drive => new Follower(
+            FrameOf(drive.Target, slots.ChannelsOf(drive.Target, drive)), Slots.WorldOf(drive.Source.Root), Pack.Rigid(drive.Source.Offset)))],
+        IsPlaced = key.IsPlaced,
+        WritesChannels = key.WritesChannels,
+    };
+
+    private MeetBatch Meetings(BatchKey key, IReadOnlyList<BlendWriter> blends)
+    {
+        var end = 0;
+        return new()
+        {
+            Items = [.. blends.Select(blend => new Meeting(
+                FrameOf(blend.Target, slots.ChannelsOf(blend.Target, blend)),
+                Pack.Rigid(blend.Target.Rest.ToAffine()),
+                Slots.WorldOf(blend.Before),
+                end,
+                end += blend.Sources.Count))],
+            Sources = SourcesOf(blends),
+            IsChain = key.IsChain,
+            IsWholePair = key.IsWholePair,
+            IsPlaced = key.IsPlaced,
+            WritesChannels = key.WritesChannels,
+        };
+    }
 
     private DriveBatch Drives(BatchKey key, IReadOnlyList<DriveWriter> drives) => new()
     {
@@ -47,15 +71,12 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
         Stands = StandsOf(key, [.. drives.Select(drive => drive.Target)]),
         Sources = [.. drives.Select(drive => Slots.WorldOf(drive.Source.Root))],
         Offsets = Frames(drives, drive => drive.Source.Offset),
-        OffsetTurns = key.IsRigid ? Pack.Rotations([.. drives.Select(drive => drive.Source.Offset.Rotation)]) : null,
         WritesScale = [.. drives.Select(drive => drive.WritesScale)],
         RestScales = Pack.Vectors([.. drives.Select(drive => drive.Target.Rest.Scale)]),
     };
 
     private BlendBatch Blends(BatchKey key, IReadOnlyList<BlendWriter> blends)
     {
-        var isLater = key.Kind == BatchKind.ChainBlend;
-        var sources = blends.SelectMany(blend => blend.Sources).ToList();
         var end = 0;
         return new()
         {
@@ -63,18 +84,13 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
             {
                 Channels = [.. blends.Select(blend => slots.ChannelsOf(blend.Target, blend))],
                 Stands = StandsOf(key, [.. blends.Select(blend => blend.Target)]),
-                Before = isLater ? [.. blends.Select(blend => Slots.WorldOf(blend.Before))] : null,
+                Before = key.Kind == BatchKind.ChainBlend ? [.. blends.Select(blend => Slots.WorldOf(blend.Before))] : null,
                 RestMoves = Pack.Vectors([.. blends.Select(blend => blend.Target.Rest.Translation)]),
                 RestTurns = Pack.Rotations([.. blends.Select(blend => blend.Target.Rest.Rotation)]),
                 RestScales = Pack.Vectors([.. blends.Select(blend => blend.Target.Rest.Scale)]),
             },
-            Sources = new()
-            {
-                Ends = [.. blends.Select(blend => end += blend.Sources.Count)],
-                Worlds = [.. sources.Select(source => Slots.WorldOf(source.Node))],
-                Before = isLater ? [.. sources.Select(source => Slots.WorldOf(source.Before))] : null,
-                Weights = [.. sources.Select(source => weights.SlotOf(source.Weight))],
-            },
+            Sources = SourcesOf(blends),
+            SourceEnds = [.. blends.Select(blend => end += blend.Sources.Count)],
         };
     }
 
@@ -94,16 +110,17 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
         TipChannels = [.. solvers.Select(solver => slots.ChannelsOf(solver.Joints[2], solver))],
     };
 
+    private BlendSource[] SourcesOf(IReadOnlyList<BlendWriter> blends) => [.. blends.SelectMany(blend => blend.Sources).Select(source =>
+        new BlendSource(Slots.WorldOf(source.Node), Slots.WorldOf(source.Before), weights.SlotOf(source.Weight)))];
+
+    private static ChannelFrame FrameOf(PlannedNode node, int channel) =>
+        new(node.WorldSlot, channel, new RigidStand(Slots.WorldOf(node.Stand.Root), Pack.Rigid(node.Stand.Offset)));
+
     private static Stands StandsOf(BatchKey key, IReadOnlyList<PlannedNode> nodes) => new()
     {
         Bases = [.. nodes.Select(node => Slots.WorldOf(node.Stand.Root))],
         Placements = key.IsPlaced ? Frames(nodes, node => node.Stand.Offset) : null,
-        PlacementTurns = Pack.Rotations([.. nodes.Select(node => node.Stand.Offset.Rotation)]),
-        AreRigid = key.IsRigid,
     };
-
-    private static WorldTurns TurnsOf(BatchKey key, IReadOnlyList<PlannedNode> nodes, Func<PlannedNode, Affine3d> offset) =>
-        new(key.KeepsTurns, key.IsRigid, Pack.Rotations([.. nodes.Select(node => offset(node).Rotation)]));
 
     private static Affines Frames<T>(IReadOnlyList<T> items, Func<T, Affine3d> frame) => Pack.Frames([.. items.Select(frame)]);
 }

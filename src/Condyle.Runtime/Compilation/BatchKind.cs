@@ -5,35 +5,45 @@ namespace Condyle.Runtime.Compilation;
 /// <summary>What a batch does; within a level, batches run in this order.</summary>
 internal enum BatchKind
 {
+    StillFrame,
+    ChannelFrame,
     StillWorld,
     ChannelWorld,
-    PlacedWorld,
+    Follow,
+    Meet,
     Drive,
     Blend,
     ChainBlend,
     TwoBone,
+    Axes,
+    Unscaled,
 }
 
 /// <summary>What belongs into one batch.</summary>
 /// <param name="Kind">What is done.</param>
-/// <param name="IsRigid">Whether nothing on the way can have scale, which is done with rotations alone.</param>
 /// <param name="IsPlaced">Whether channels stand behind a placement.</param>
-/// <param name="KeepsTurns">Whether somebody reads the rotations of the world frames by themselves.</param>
-internal readonly record struct BatchKey(BatchKind Kind, bool IsRigid, bool IsPlaced = false, bool KeepsTurns = false) : IComparable<BatchKey>
+/// <param name="WritesChannels">Whether channels are written beside frames.</param>
+/// <param name="IsChain">Whether it is for chains' later joints.</param>
+/// <param name="IsWholePair">Whether each blend has two sources whose weights add up to one.</param>
+internal readonly record struct BatchKey(BatchKind Kind, bool IsPlaced = false, bool WritesChannels = false, bool IsChain = false, bool IsWholePair = false)
+    : IComparable<BatchKey>
 {
-    private (BatchKind, bool, bool, bool) Order => (Kind, IsRigid, IsPlaced, KeepsTurns);
+    private (BatchKind, bool, bool, bool, bool) Order => (Kind, IsPlaced, WritesChannels, IsChain, IsWholePair);
 
-    public static BatchKey Of(PlannedNode node) => new(
-        !node.Moves ? BatchKind.StillWorld : node.Stand.Offset == Affine3d.Identity ? BatchKind.ChannelWorld : BatchKind.PlacedWorld,
-        node.IsRigid,
-        KeepsTurns: node.IsRigid || node.TurnIsRead);
+    public static BatchKey Of(PlannedNode node) => node switch
+    {
+        { IsFramedByWriter: true } => Of(node.Writer!),
+        { Moves: true } => new(node.IsRigid ? BatchKind.ChannelFrame : BatchKind.ChannelWorld, IsPlacedOn(node)),
+        _ => new(node.IsRigid ? BatchKind.StillFrame : BatchKind.StillWorld),
+    };
 
     public static BatchKey Of(Writer writer) => writer switch
     {
-        DriveWriter drive => new(BatchKind.Drive, drive.IsRigid, IsPlacedOn(drive.Target)),
-        BlendWriter { Before: null } blend => new(BatchKind.Blend, blend.StandIsRigid, IsPlacedOn(blend.Target)),
-        BlendWriter blend => new(BatchKind.ChainBlend, blend.StandIsRigid, IsPlacedOn(blend.Target)),
-        TwoBoneWriter => new(BatchKind.TwoBone, IsRigid: false),
+        DriveWriter { GivesFrames: true, Target: var target } => new(BatchKind.Follow, IsPlacedOn(target), target.ChannelsAreRead),
+        DriveWriter { Target: var target } => new(BatchKind.Drive, IsPlacedOn(target)),
+        BlendWriter { GivesFrames: true, Target: var target } blend => new(BatchKind.Meet, IsPlacedOn(target), target.ChannelsAreRead, blend.Before is not null, blend.IsWholePair),
+        BlendWriter { Target: var target } blend => new(blend.Before is null ? BatchKind.Blend : BatchKind.ChainBlend, IsPlacedOn(target)),
+        TwoBoneWriter => new(BatchKind.TwoBone),
         _ => throw new InvalidOperationException("An unknown kind of writer."),
     };
 

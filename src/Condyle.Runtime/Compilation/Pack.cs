@@ -8,6 +8,9 @@ internal static class Pack
 {
     public static Affine Single(Affine3d frame) => new(frame.X.ToSingle(), frame.Y.ToSingle(), frame.Z.ToSingle(), frame.Origin.ToSingle());
 
+    /// <summary>A frame without scale.</summary>
+    public static Rigid Rigid(Affine3d frame) => new(frame.Origin.ToSingle(), frame.Rotation.ToSingle());
+
     public static Affines Frames(IReadOnlyList<Affine3d> frames)
     {
         var packed = new Affines(frames.Count);

@@ -39,8 +39,17 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     /// <summary>Whether its world frame never has scale or shear.</summary>
     public bool IsRigid { get; private set; }
 
-    /// <summary>Whether somebody reads the rotation of its world frame by itself.</summary>
-    public bool TurnIsRead { get; set; }
+    /// <summary>Whether its writer gives its world frame too, without scale on the way.</summary>
+    public bool IsFramedByWriter => IsRigid && Writer is { GivesFrames: true };
+
+    /// <summary>Whether somebody reads its channels by themselves.</summary>
+    public bool ChannelsAreRead => Node.IsExported;
+
+    /// <summary>Whether somebody reads its world frame without scale.</summary>
+    public bool FrameIsRead { get; set; }
+
+    /// <summary>Whether somebody reads the axes of its world frame.</summary>
+    public bool AxesAreRead { get; set; }
 
     /// <summary>Its world frame is there once the batches of this level have run; 0: it never changes.</summary>
     public int Level { get; private set; }
@@ -58,6 +67,11 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     /// <summary>The nodes whose world frames are read when its own is worked out, after folding.</summary>
     public IEnumerable<PlannedNode> Reads => (Stand.Root is { } root ? [root] : Array.Empty<PlannedNode>()).Concat(Writer?.Reads ?? []);
 
+    /// <summary>Those of them that may have scale, or whose axes are read because it may have scale itself.</summary>
+    public IEnumerable<PlannedNode> ReadsAxesOf => IsFramedByWriter
+        ? []
+        : (Stand.Root is { } root && !IsRigid ? [root] : Array.Empty<PlannedNode>()).Concat(Writer?.ReadsAxesOf ?? []);
+
     // What an animator may scale, or a sentence does, isn't.
     private bool HasUnitScale => Rest.Scale == Vector3d.One
         && (Writer is { } writer ? !writer.WritesScale : Node.Locked.TryKnown(out var locked) && (locked & Channels.Scale) == Channels.Scale);
@@ -72,6 +86,6 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
         Stand = Base is null ? new Anchor(null, Fixed) : Base.World.Below(Fixed);
         World = Moves ? new Anchor(this, Affine3d.Identity) : Stand.Below(Rest.ToAffine());
         IsRigid = Stand.IsRigid && (Moves ? HasUnitScale : World.IsRigid);
-        Level = World.Root is null ? 0 : 1 + Math.Max(Stand.Root?.Level ?? 0, Writer?.Level ?? 0);
+        Level = World.Root is null ? 0 : IsFramedByWriter ? Writer!.Level : 1 + Math.Max(Stand.Root?.Level ?? 0, Writer?.Level ?? 0);
     }
 }

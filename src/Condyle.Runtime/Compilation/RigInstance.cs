@@ -126,9 +126,9 @@ public sealed class RigInstance
     /// <returns>The matrix as <see cref="JointWorld"/> gives it.</returns>
     public Matrix4x4 LabelWorld(int label) => World(Rig.Layout.LabelWorlds[label]);
 
-    private Matrix4x4 World(int slot)
+    private Matrix4x4 World(WorldSlot at)
     {
-        var world = pose.Worlds[slot];
+        var world = at.IsRigid ? pose.Frames[at.Slot].ToAffine() : pose.Worlds[at.Slot];
         return new Matrix4x4(
             world.X.X, world.X.Y, world.X.Z, 0,
             world.Y.X, world.Y.Y, world.Y.Z, 0,

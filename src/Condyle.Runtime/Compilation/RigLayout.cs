@@ -21,9 +21,9 @@ internal sealed class RigLayout
 
         var builder = new ScheduleBuilder(graph, model, [.. joints, .. labels.OfType<PlannedNode>()], weights);
         (Schedule, AtRest) = builder.Build([.. switches.Select(given => given.AtRest)]);
-        JointWorlds = [.. joints.Select(Slots.WorldOf)];
+        JointWorlds = [.. joints.Select(WorldSlot.Of)];
         JointsHeldByMatrix = [.. joints.Index().Where(joint => joint.Item.IsHeldByMatrix).Select(joint => joint.Index)];
-        LabelWorlds = [.. labels.Select(Slots.WorldOf)];
+        LabelWorlds = [.. labels.Select(WorldSlot.Of)];
         Schedule.Run(AtRest);
     }
 
@@ -33,17 +33,23 @@ internal sealed class RigLayout
     public Buffers AtRest { get; }
 
     /// <summary>The world slot of each exported joint.</summary>
-    public IReadOnlyList<int> JointWorlds { get; }
+    public IReadOnlyList<WorldSlot> JointWorlds { get; }
 
     /// <summary>The exported joints that a drive by matrix carries, so that their channels don't hold their motion.</summary>
     public IReadOnlyCollection<int> JointsHeldByMatrix { get; }
 
     /// <summary>The world slot of the node that each label goes with.</summary>
-    public IReadOnlyList<int> LabelWorlds { get; }
+    public IReadOnlyList<WorldSlot> LabelWorlds { get; }
 
     /// <summary>The weight slot that shows each label, or <see cref="NoWeight"/>.</summary>
     public IReadOnlyList<int> LabelWeights { get; }
 
     /// <exception cref="RigGeometryException">Something isn't known, or nodes need each other in a loop.</exception>
     public static RigLayout Of(RigModel model, IReadOnlyList<CompiledSwitch> switches) => new(model, switches);
+}
+
+/// <summary>Where a world frame lies, and in which of its forms.</summary>
+internal readonly record struct WorldSlot(int Slot, bool IsRigid)
+{
+    public static WorldSlot Of(PlannedNode? node) => new(Slots.WorldOf(node), node is null or { IsRigid: true });
 }

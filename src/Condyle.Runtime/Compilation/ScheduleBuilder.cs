@@ -25,7 +25,10 @@ internal sealed class ScheduleBuilder
     public (Schedule Schedule, Buffers AtRest) Build(IReadOnlyList<float> switchesAtRest)
     {
         var batches = new BatchBuilder(slots, weights);
-        var levels = changing.GroupBy(node => (node.Level, Kind: BatchKey.Of(node)))
+        var levels = changing.Where(node => !node.IsFramedByWriter).Select(node => (Node: node, Kind: BatchKey.Of(node)))
+            .Concat(changing.Where(node => node is { IsRigid: true, AxesAreRead: true }).Select(node => (Node: node, Kind: new BatchKey(BatchKind.Axes))))
+            .Concat(changing.Where(node => node is { IsRigid: false, FrameIsRead: true }).Select(node => (Node: node, Kind: new BatchKey(BatchKind.Unscaled))))
+            .GroupBy(item => (item.Node.Level, item.Kind), item => item.Node)
             .Select(group => (group.Key, Batch: batches.Worlds(group.Key.Kind, [.. group])))
             .Concat(writers.GroupBy(writer => (writer.Level, Kind: BatchKey.Of(writer)))
                 .Select(group => (group.Key, Batch: batches.Writers(group.Key.Kind, [.. group]))))
@@ -33,8 +36,7 @@ internal sealed class ScheduleBuilder
             .ThenBy(item => item.Key.Kind)
             .Select(item => item.Batch)
             .ToList();
-        if (weights.ToBatch() is { } weighing)
-            levels.Insert(0, weighing);
+        levels.InsertRange(0, weights.ToBatches());
 
         var mostSources = writers.OfType<BlendWriter>().Select(blend => blend.Sources.Count).DefaultIfEmpty(0).Max();
         var atRest = new Buffers(new BufferSizes(slots.Channels, slots.Worlds, switchesAtRest.Count, weights.Count, mostSources));
@@ -53,8 +55,10 @@ internal sealed class ScheduleBuilder
         {
             if (!ordered[i].IsRead)
                 continue;
-            foreach (var turned in ordered[i].Writer?.ReadsTurnsOf ?? [])
-                turned.TurnIsRead = true;
+            foreach (var framed in ordered[i].Writer?.ReadsFramesOf ?? [])
+                framed.FrameIsRead = true;
+            foreach (var axed in ordered[i].ReadsAxesOf)
+                axed.AxesAreRead = true;
             foreach (var needed in ordered[i].Reads)
                 needed.IsRead = true;
         }

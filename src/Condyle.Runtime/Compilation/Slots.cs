@@ -1,3 +1,4 @@
+using Condyle.Evaluation;
 using Condyle.Model;
 using Condyle.Runtime.Kernels;
 
@@ -20,7 +21,7 @@ internal sealed class Slots
         this.constants = constants;
         var controls = inModelOrder.Where(node => node.Node.Kind == NodeKind.Control);
         var joints = inModelOrder.Where(node => node.Node.IsExported);
-        var others = changing.Where(node => node.Moves && node.Node is { IsExported: false, Kind: not NodeKind.Control });
+        var others = changing.Where(node => node is { Moves: true, IsFramedByWriter: false } && node.Node is { IsExported: false, Kind: not NodeKind.Control });
         channelled = [.. controls, .. joints, .. others];
         for (var slot = 0; slot < channelled.Count; slot++)
             channelled[slot].ChannelSlot = slot;
@@ -42,11 +43,11 @@ internal sealed class Slots
     public void Fill(Buffers pose)
     {
         pose.Worlds[World] = Affine.Identity;
-        pose.WorldTurns[World] = System.Numerics.Quaternion.Identity;
+        pose.Frames[World] = Pack.Rigid(Affine3d.Identity);
         foreach (var node in constants)
         {
             pose.Worlds[node.WorldSlot] = Pack.Single(node.World.Offset);
-            pose.WorldTurns[node.WorldSlot] = node.World.Offset.Rotation.ToSingle();
+            pose.Frames[node.WorldSlot] = Pack.Rigid(node.World.Offset);
         }
 
         foreach (var node in channelled)

@@ -31,12 +31,31 @@ internal sealed class WeightTable(IReadOnlyDictionary<int, int> switchIndices)
         }
     }
 
-    /// <summary>The weights that switches change; none when no weight does.</summary>
-    public WeightBatch? ToBatch()
+    /// <summary>Whether two weights add up to one, and neither is ever below zero: one is a part of a product of switches, the other the rest.</summary>
+    public static bool AreWhole(WeightPolynomial a, WeightPolynomial b) => b.Equals(a.Inverse) && (IsPart(a) || IsPart(b));
+
+    /// <summary>The batches of the weights that switches change.</summary>
+    public IEnumerable<Batch> ToBatches()
     {
-        var changing = Enumerable.Range(0, weights.Count).Where(slot => !IsConstant(weights[slot])).ToArray();
-        if (changing.Length == 0)
-            return null;
+        var changing = Enumerable.Range(0, weights.Count).Where(slot => !IsConstant(weights[slot])).ToLookup(slot => IsLinear(weights[slot]));
+        if (changing[true].Any())
+            yield return new LinearWeightBatch { Items = [.. changing[true].Select(Linear)] };
+        if (changing[false].Any())
+            yield return Products([.. changing[false]]);
+    }
+
+    private LinearWeight Linear(int slot)
+    {
+        var terms = weights[slot].Terms;
+        return new(
+            slot,
+            switchIndices[terms.Single(term => term.Factors.Length == 1).Factors[0]],
+            (float)terms.Where(term => term.Factors.Length == 0).Sum(term => term.Coefficient),
+            (float)terms.Single(term => term.Factors.Length == 1).Coefficient);
+    }
+
+    private WeightBatch Products(int[] changing)
+    {
         var terms = changing.SelectMany(slot => weights[slot].Terms).ToList();
         return new WeightBatch
         {
@@ -47,6 +66,10 @@ internal sealed class WeightTable(IReadOnlyDictionary<int, int> switchIndices)
             Factors = [.. terms.SelectMany(term => term.Factors).Select(id => switchIndices[id])],
         };
     }
+
+    private static bool IsLinear(WeightPolynomial weight) => weight.Terms.Count(term => term.Factors.Length == 1) == 1 && weight.Terms.All(term => term.Factors.Length <= 1);
+
+    private static bool IsPart(WeightPolynomial weight) => weight.Terms is [{ Coefficient: >= 0 and <= 1 }];
 
     private static bool IsConstant(WeightPolynomial weight) => weight.Switches.Count == 0;
 

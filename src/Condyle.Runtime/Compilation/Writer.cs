@@ -15,8 +15,14 @@ internal abstract class Writer
     /// <summary>Whether it writes scale that may be other than at rest.</summary>
     public virtual bool WritesScale => false;
 
-    /// <summary>The nodes whose rotations it reads by themselves.</summary>
-    public virtual IEnumerable<PlannedNode> ReadsTurnsOf => [];
+    /// <summary>Whether it gives the world frames of its nodes too, as it can where there is no scale on the way.</summary>
+    public virtual bool GivesFrames => false;
+
+    /// <summary>The nodes whose world frames it reads without their scale.</summary>
+    public virtual IEnumerable<PlannedNode> ReadsFramesOf => [];
+
+    /// <summary>The nodes whose world frames it reads with their axes.</summary>
+    public virtual IEnumerable<PlannedNode> ReadsAxesOf => Reads;
 
     /// <summary>It runs in the batches of this level.</summary>
     public int Level => 1 + Reads.Select(node => node.Level).DefaultIfEmpty(0).Max();
@@ -34,8 +40,11 @@ internal sealed class DriveWriter(PlannedNode target, PlannedNode source, Affine
 
     public override bool WritesScale => writesScale;
 
-    /// <summary>Whether nothing on the way can have scale.</summary>
-    public bool IsRigid => !writesScale && Source.IsRigid && Target.Stand.IsRigid && Rigidity.IsPositive(Target.Rest.Scale);
+    public override bool GivesFrames => Source.IsRigid && Target.IsRigid;
+
+    public override IEnumerable<PlannedNode> ReadsFramesOf => GivesFrames ? Reads : [];
+
+    public override IEnumerable<PlannedNode> ReadsAxesOf => GivesFrames ? [] : Reads;
 
     public override IEnumerable<PlannedNode> Inputs => [source];
 
@@ -54,10 +63,14 @@ internal sealed class BlendWriter(PlannedNode target, PlannedNode? before, IRead
 
     public IReadOnlyList<BlendInput> Sources => sources;
 
-    /// <summary>Whether what its channels stand in can't have scale.</summary>
-    public bool StandIsRigid => Target.Stand.IsRigid && Rigidity.IsPositive(Target.Rest.Scale);
+    /// <summary>Whether it has two sources, and their weights, none below zero, add up to one.</summary>
+    public bool IsWholePair => Sources is [var a, var b] && WeightTable.AreWhole(a.Weight, b.Weight);
 
-    public override IEnumerable<PlannedNode> ReadsTurnsOf => Inputs;
+    public override bool GivesFrames => Target.IsRigid;
+
+    public override IEnumerable<PlannedNode> ReadsFramesOf => GivesFrames ? Reads : Inputs;
+
+    public override IEnumerable<PlannedNode> ReadsAxesOf => GivesFrames ? [] : Those(Target.Stand.Root);
 
     public override IEnumerable<PlannedNode> Inputs => Those(Sources.SelectMany(source => new[] { source.Before, source.Node }).Append(before));
 

@@ -18,18 +18,3 @@ internal sealed class BlendTargets
 
     public int Count => Channels.Length;
 }
-
-/// <summary>The sources of blends, one stretch a target.</summary>
-internal sealed class BlendSources
-{
-    /// <summary>For each target, the end of its stretch.</summary>
-    public required int[] Ends { get; init; }
-
-    public required int[] Worlds { get; init; }
-
-    /// <summary>For later joints of chains, the world slot of the source joint before each source.</summary>
-    public required int[]? Before { get; init; }
-
-    /// <summary>The weight slot of each source.</summary>
-    public required int[] Weights { get; init; }
-}

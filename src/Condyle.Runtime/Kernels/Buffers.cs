@@ -34,7 +34,7 @@ internal sealed class Buffers
         }
 
         Worlds = new(block, Take(sizes.Worlds * Affines.Components), sizes.Worlds, width) { Lane = lane };
-        WorldTurns = new(block, Take(sizes.Worlds * Rotations.Components), sizes.Worlds, width) { Lane = lane };
+        Frames = new(block, Take(sizes.Worlds * Rigids.Components), sizes.Worlds, width) { Lane = lane };
         Moves = new(block, Take(sizes.Channels * Vectors.Components), sizes.Channels, width) { Lane = lane };
         Turns = new(block, Take(sizes.Channels * Rotations.Components), sizes.Channels, width) { Lane = lane };
         Scales = new(block, Take(sizes.Channels * Vectors.Components), sizes.Channels, width) { Lane = lane };
@@ -51,11 +51,13 @@ internal sealed class Buffers
     /// <summary>The rigs one by one.</summary>
     public Buffers[] Lanes { get; }
 
-    /// <summary>World frames: the world's own first, then those that never change, then the others in the order of the schedule.</summary>
+    /// <summary>
+    /// World frames that may have scale, and others whose axes somebody reads: the world's own first, then those that never change, then the others in the order of the schedule.
+    /// </summary>
     public Affines Worlds { get; }
 
-    /// <summary>The rotations of those world frames that have no scale, or whose rotation somebody reads.</summary>
-    public Rotations WorldTurns { get; }
+    /// <summary>World frames that have no scale, and what others are without it where somebody reads that; each in the slot of its world frame.</summary>
+    public Rigids Frames { get; }
 
     /// <summary>Translation channels: the controls first, then the exported joints, then whatever else is written.</summary>
     public Vectors Moves { get; }
@@ -100,7 +102,7 @@ internal readonly record struct BufferSizes(int Channels, int Worlds, int Switch
 {
     /// <summary>The numbers of one rig.</summary>
     public int Numbers =>
-        (Worlds * (Affines.Components + Rotations.Components))
+        (Worlds * (Affines.Components + Rigids.Components))
         + (Channels * ((2 * Vectors.Components) + Rotations.Components))
         + Switches
         + Weights

@@ -29,9 +29,12 @@ internal abstract class Column(float[] block, int start, int count, int componen
         set => block[start + (((index * components) + component) * width) + Lane] = value;
     }
 
-    /// <summary>The first number of an item; those of all rigs and components follow.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public ref float First(int index) => ref MemoryMarshal.GetReference(block.AsSpan(start + (index * components * width), components * width));
+    /// <summary>The first number of all. Kernels address the others from it without looking where the column ends: the compiler of rigs gives the slots.</summary>
+    public ref float First
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => ref Unsafe.Add(ref MemoryMarshal.GetArrayDataReference(block), start);
+    }
 }
 
 /// <summary>Numbers.</summary>
@@ -107,4 +110,20 @@ internal sealed class Affines(float[] block, int start, int count, int width) : 
 
     private void Put(int index, int component, Vector3 value) =>
         (base[index, component], base[index, component + 1], base[index, component + 2]) = (value.X, value.Y, value.Z);
+}
+
+/// <summary>Frames without scale and shear.</summary>
+internal sealed class Rigids(float[] block, int start, int count, int width) : Column(block, start, count, Components, width)
+{
+    public const int Components = Vectors.Components + Rotations.Components;
+
+    public Rigid this[int index]
+    {
+        get => new(new(base[index, 0], base[index, 1], base[index, 2]), new(base[index, 3], base[index, 4], base[index, 5], base[index, 6]));
+        set
+        {
+            (base[index, 0], base[index, 1], base[index, 2]) = (value.Origin.X, value.Origin.Y, value.Origin.Z);
+            (base[index, 3], base[index, 4], base[index, 5], base[index, 6]) = (value.Turn.X, value.Turn.Y, value.Turn.Z, value.Turn.W);
+        }
+    }
 }

@@ -1,6 +1,6 @@
 namespace Condyle.Runtime.Kernels;
 
-/// <summary>Drives by channels: local = (base · placement)⁻¹ · source · offset, written as translation, rotation and, if asked, scale.</summary>
+/// <summary>Drives by channels with scale on the way: local = (base · placement)⁻¹ · source · offset, written as translation, rotation and, if asked, scale.</summary>
 internal sealed class DriveBatch : Batch
 {
     public required int[] Channels { get; init; }
@@ -10,9 +10,6 @@ internal sealed class DriveBatch : Batch
     public required int[] Sources { get; init; }
 
     public required Affines Offsets { get; init; }
-
-    /// <summary>The rotations of the offsets, where neither the stands nor the sources have scale.</summary>
-    public required Rotations? OffsetTurns { get; init; }
 
     public required bool[] WritesScale { get; init; }
 

@@ -7,10 +7,4 @@ internal sealed class Stands
 
     /// <summary>None: the channels stand right on their bases, as those of exported joints do.</summary>
     public required Affines? Placements { get; init; }
-
-    /// <summary>The rotations of the placements.</summary>
-    public required Rotations PlacementTurns { get; init; }
-
-    /// <summary>Whether no frame has scale, so that its rotation is a product of rotations and its inverse is its transpose.</summary>
-    public required bool AreRigid { get; init; }
 }

@@ -139,7 +139,7 @@ public class CompilerTests
             draft.Label("label", "left").ShownBy(amount.Inverse);
         });
         Assert.Equal(3, rig.Layout.AtRest.Weights.Count);
-        Assert.Equal(2, Assert.IsType<WeightBatch>(rig.Layout.Schedule.Batches[0]).Slots.Length);
+        Assert.Equal(2, Assert.IsType<LinearWeightBatch>(rig.Layout.Schedule.Batches[0]).Items.Length);
     }
 
     [Fact]
@@ -155,12 +155,11 @@ public class CompilerTests
             draft.Drive(joint).ByChannels(below);
         });
 
-        // The control, the drive onto the joint, the joint.
+        // The control, the joint.
         Assert.Collection(
             rig.Layout.Schedule.Batches,
-            batch => Assert.IsType<ChannelWorldBatch>(batch),
-            batch => Assert.IsType<DriveBatch>(batch),
-            batch => Assert.IsType<ChannelWorldBatch>(batch));
+            batch => Assert.IsType<ChannelFrameBatch>(batch),
+            batch => Assert.IsType<FollowBatch>(batch));
     }
 
     [Fact]
@@ -172,7 +171,7 @@ public class CompilerTests
             for (var i = 0; i < 20; i++)
                 draft.Drive(root.Child($"joint_{i}")).ByChannels(draft.Control($"control_{i}"));
         });
-        Assert.Equal(3, rig.Layout.Schedule.Batches.Count);
+        Assert.Equal(2, rig.Layout.Schedule.Batches.Count);
     }
 
     [Fact]

@@ -25,15 +25,18 @@ public class SchedulePageTests
 
     private static string Describe(Batch batch) => batch switch
     {
-        WeightBatch weights => $"WeightBatch: weights {Join(weights.Slots)}",
-        ChannelWorldBatch worlds => $"ChannelWorldBatch: worlds {Join(worlds.Worlds)} = worlds {Join(worlds.Bases)} ·{(worlds.Placements is null ? "" : " placements ·")} channels {Join(worlds.Channels)}",
-        StillWorldBatch worlds => $"StillWorldBatch: worlds {Join(worlds.Worlds)} = worlds {Join(worlds.Bases)} · offsets",
-        DriveBatch drives => $"DriveBatch: channels {Join(drives.Channels)} from worlds {Join(drives.Sources)}, standing in worlds {Join(drives.Stands.Bases)}",
-        BlendBatch blends => $"BlendBatch: channels {Join(blends.Targets.Channels)} from worlds {Join(blends.Sources.Worlds)} by weights {Join(blends.Sources.Weights)}, standing in worlds {Join(blends.Targets.Stands.Bases)}",
+        LinearWeightBatch weights => $"LinearWeightBatch: weights {Join(weights.Items, item => item.Weight)} from switches {Join(weights.Items, item => item.Switch)}",
+        ChannelFrameBatch frames => $"ChannelFrameBatch: frames {Join(frames.Items, item => item.Frame)} = frames {Join(frames.Items, item => item.Stand.Base)} ·{(frames.IsPlaced ? " placements ·" : "")} channels {Join(frames.Items, item => item.Channel)}",
+        StillFrameBatch frames => $"StillFrameBatch: frames {Join(frames.Items, item => item.Frame)} = frames {Join(frames.Items, item => item.Base)} · offsets",
+        FollowBatch followers => $"FollowBatch: {Describe([.. followers.Items.Select(item => item.Target)])} from frames {Join(followers.Items, item => item.Source)}",
+        MeetBatch meetings => $"MeetBatch: {Describe([.. meetings.Items.Select(item => item.Target)])} from frames {Join(meetings.Sources, source => source.Frame)} by weights {Join(meetings.Sources, source => source.Weight)}",
         _ => throw new InvalidOperationException($"The page doesn't show a {batch.GetType().Name}."),
     };
 
-    private static string Join(int[] slots) => string.Join(" ", slots);
+    private static string Describe(ChannelFrame[] targets) =>
+        $"frames {Join(targets, target => target.Frame)}, and channels {Join(targets, target => target.Channel)} standing in frames {Join(targets, target => target.Stand.Base)},";
+
+    private static string Join<T>(T[] items, Func<T, int> slot) => string.Join(" ", items.Select(slot));
 
     private static string Page() => File.ReadAllText(Path.Combine(Root(), "src/Condyle.Runtime/Compilation/README.md"));
 

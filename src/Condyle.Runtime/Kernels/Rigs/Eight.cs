@@ -8,11 +8,12 @@ internal static class Rigs
 {
     public const int Width = 8;
 
+    /// <summary>The register that is so many further than the first.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Vector256<float> Load(ref float first) => Vector256.LoadUnsafe(ref first);
+    public static Vector256<float> Load(ref float first, int at) => Vector256.LoadUnsafe(ref Unsafe.Add(ref first, at * Width));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static void Store(Vector256<float> value, ref float first) => value.StoreUnsafe(ref first);
+    public static void Store(Vector256<float> value, ref float first, int at) => value.StoreUnsafe(ref Unsafe.Add(ref first, at * Width));
 
     /// <summary>Whether a mask holds for every rig.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

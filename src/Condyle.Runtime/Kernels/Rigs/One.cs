@@ -9,10 +9,10 @@ internal static class Rigs
     public const int Width = 1;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Vector128<float> Load(ref float first) => Vector128.CreateScalar(first);
+    public static Vector128<float> Load(ref float first, int at) => Vector128.CreateScalar(Unsafe.Add(ref first, at));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static void Store(Vector128<float> value, ref float first) => first = value.ToScalar();
+    public static void Store(Vector128<float> value, ref float first, int at) => Unsafe.Add(ref first, at) = value.ToScalar();
 
     /// <summary>Whether a mask holds for every rig.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

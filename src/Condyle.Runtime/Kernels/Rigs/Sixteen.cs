@@ -8,11 +8,12 @@ internal static class Rigs
 {
     public const int Width = 16;
 
+    /// <summary>The register that is so many further than the first.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Vector512<float> Load(ref float first) => Vector512.LoadUnsafe(ref first);
+    public static Vector512<float> Load(ref float first, int at) => Vector512.LoadUnsafe(ref Unsafe.Add(ref first, at * Width));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static void Store(Vector512<float> value, ref float first) => value.StoreUnsafe(ref first);
+    public static void Store(Vector512<float> value, ref float first, int at) => value.StoreUnsafe(ref Unsafe.Add(ref first, at * Width));
 
     /// <summary>Whether a mask holds for every rig.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

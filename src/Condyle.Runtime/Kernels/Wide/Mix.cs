@@ -15,13 +15,35 @@ internal static class Mix
     /// <summary>The iteration ends after this many steps.</summary>
     private const int MostSteps = 200;
 
-    /// <summary>The mean of two frames.</summary>
-    public static WideRigid Two(in WideRigid a, Lane weightOfA, in WideRigid b, Lane weightOfB, out Lane isThere)
+    /// <summary>The mean of a blend's sources, in the world or, in a chain, each in the source joint before it.</summary>
+    /// <param name="sources">The sources.</param>
+    /// <param name="isChain">Whether they are joints of a chain after its first one.</param>
+    /// <param name="pose">Where their frames and weights are.</param>
+    /// <param name="isThere">Whether any has a weight.</param>
+    public static WideRigid Mean(ReadOnlySpan<BlendSource> sources, bool isChain, Buffers pose, out Lane isThere)
+    {
+        if (sources.Length == 2)
+            return Two(FrameOf(sources[0], isChain, pose), WeightOf(sources[0], pose), FrameOf(sources[1], isChain, pose), WeightOf(sources[1], pose), out isThere);
+        var gathered = new Gathered(pose);
+        foreach (ref readonly var source in sources)
+            gathered.Add(FrameOf(source, isChain, pose), WeightOf(source, pose));
+        return gathered.Mean(out isThere);
+    }
+
+    /// <summary>A source's weight; one below zero counts as zero.</summary>
+    private static Lane WeightOf(in BlendSource source, Buffers pose) => Lanes.MaxNative(Lane.Zero, pose.Weights.Wide(source.Weight));
+
+    private static WideRigid FrameOf(in BlendSource source, bool isChain, Buffers pose)
+    {
+        var frames = pose.Frames.Registers;
+        return isChain ? frames[source.Frame].In(frames[source.Before]) : frames[source.Frame];
+    }
+
+    private static WideRigid Two(in WideRigid a, Lane weightOfA, in WideRigid b, Lane weightOfB, out Lane isThere)
     {
         var sum = weightOfA + weightOfB;
         isThere = Lanes.LessThan(Lanes.Create(None), sum);
-        var amount = weightOfB / Lanes.MaxNative(sum, Lanes.Create(None));
-        return new(WideVector.MultiplyAdd(b.Origin - a.Origin, amount, a.Origin), WideTurn.Slerp(a.Turn, b.Turn, amount));
+        return WideRigid.Between(a, b, weightOfB / Lanes.MaxNative(sum, Lanes.Create(None)));
     }
 
     /// <summary>
@@ -81,6 +103,6 @@ internal ref struct Gathered(Buffers pose)
     {
         isThere = Lanes.LessThan(Lanes.Create(Mix.None), sum);
         var all = Lanes.MaxNative(sum, Lanes.Create(Mix.None));
-        return new(origins * (Lanes.Create(1f) / all), count == 1 ? pose.MixTurns.Wide(0) : Mix.Average(pose, count, all));
+        return new() { Origin = origins * (Lanes.Create(1f) / all), Turn = count == 1 ? pose.MixTurns.Wide(0) : Mix.Average(pose, count, all) };
     }
 }

@@ -5,15 +5,7 @@ internal static class StillWorldKernel
 {
     public static void Run(StillWorldBatch batch, Buffers pose)
     {
-        var (worlds, bases, turns) = (batch.Worlds, batch.Bases, batch.Turns);
-        for (var i = 0; i < worlds.Length; i++)
-        {
-            var world = pose.Worlds.Wide(bases[i]) * batch.Offsets.Constant(i);
-            pose.Worlds.Set(worlds[i], world);
-            if (turns.AreRigid)
-                pose.WorldTurns.Set(worlds[i], (pose.WorldTurns.Wide(bases[i]) * turns.Offsets.Constant(i)).Trued());
-            else if (turns.AreKept)
-                pose.WorldTurns.Set(worlds[i], world.Turn);
-        }
+        for (var i = 0; i < batch.Worlds.Length; i++)
+            pose.Worlds.Set(batch.Worlds[i], pose.Worlds.Wide(batch.Bases[i]) * batch.Offsets.Constant(i));
     }
 }

@@ -6,71 +6,130 @@ using Lanes = System.Runtime.Intrinsics.Vector128;
 namespace Condyle.Runtime.Kernels.One;
 
 /// <summary>A rotation for each of several rigs, as a unit quaternion.</summary>
-[method: MethodImpl(MethodImplOptions.AggressiveInlining)]
-internal readonly struct WideTurn(Lane x, Lane y, Lane z, Lane w)
+internal struct WideTurn
 {
-    public readonly Lane X = x;
-    public readonly Lane Y = y;
-    public readonly Lane Z = z;
-    public readonly Lane W = w;
+    public Lane X;
+    public Lane Y;
+    public Lane Z;
+    public Lane W;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public WideTurn(Lane x, Lane y, Lane z, Lane w) => (X, Y, Z, W) = (x, y, z, w);
 
     public static WideTurn Identity => new(Lanes.Create(0f), Lanes.Create(0f), Lanes.Create(0f), Lanes.Create(1f));
 
-    public WideVector Vector
+    public readonly WideVector Vector
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        get => new(X, Y, Z);
+        get => new() { X = X, Y = Y, Z = Z };
     }
 
-    public WideTurn Inverse
+    public readonly WideTurn Inverse
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        get => new(-X, -Y, -Z, W);
+        get => new() { X = -X, Y = -Y, Z = -Z, W = W };
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideTurn All(Quaternion value) => new(Lanes.Create(value.X), Lanes.Create(value.Y), Lanes.Create(value.Z), Lanes.Create(value.W));
+    public static WideTurn All(in Quaternion value)
+    {
+        ref var first = ref Unsafe.As<Quaternion, float>(ref Unsafe.AsRef(in value));
+        return new()
+        {
+            X = Lanes.Create(first),
+            Y = Lanes.Create(Unsafe.Add(ref first, 1)),
+            Z = Lanes.Create(Unsafe.Add(ref first, 2)),
+            W = Lanes.Create(Unsafe.Add(ref first, 3)),
+        };
+    }
+
+    /// <summary>Takes what lies from a number on.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideTurn Load(ref float first, int at) => new()
+    {
+        X = Rigs.Load(ref first, at),
+        Y = Rigs.Load(ref first, at + 1),
+        Z = Rigs.Load(ref first, at + 2),
+        W = Rigs.Load(ref first, at + 3),
+    };
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void Store(in WideTurn value, ref float first, int at)
+    {
+        Rigs.Store(value.X, ref first, at);
+        Rigs.Store(value.Y, ref first, at + 1);
+        Rigs.Store(value.Z, ref first, at + 2);
+        Rigs.Store(value.W, ref first, at + 3);
+    }
 
     /// <summary>The second one first, then the first one, as matrices that multiply columns.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideTurn operator *(in WideTurn a, in WideTurn b) => new(
-        Lanes.FusedMultiplyAdd(a.W, b.X, Lanes.FusedMultiplyAdd(a.X, b.W, Lanes.FusedMultiplyAdd(a.Y, b.Z, -(a.Z * b.Y)))),
-        Lanes.FusedMultiplyAdd(a.W, b.Y, Lanes.FusedMultiplyAdd(a.Y, b.W, Lanes.FusedMultiplyAdd(a.Z, b.X, -(a.X * b.Z)))),
-        Lanes.FusedMultiplyAdd(a.W, b.Z, Lanes.FusedMultiplyAdd(a.Z, b.W, Lanes.FusedMultiplyAdd(a.X, b.Y, -(a.Y * b.X)))),
-        Lanes.FusedMultiplyAdd(a.W, b.W, -Lanes.FusedMultiplyAdd(a.X, b.X, Lanes.FusedMultiplyAdd(a.Y, b.Y, a.Z * b.Z))));
+    public static WideTurn operator *(in WideTurn a, in WideTurn b) => new()
+    {
+        X = Lanes.FusedMultiplyAdd(a.W, b.X, Lanes.FusedMultiplyAdd(a.X, b.W, (a.Y * b.Z) - (a.Z * b.Y))),
+        Y = Lanes.FusedMultiplyAdd(a.W, b.Y, Lanes.FusedMultiplyAdd(a.Y, b.W, (a.Z * b.X) - (a.X * b.Z))),
+        Z = Lanes.FusedMultiplyAdd(a.W, b.Z, Lanes.FusedMultiplyAdd(a.Z, b.W, (a.X * b.Y) - (a.Y * b.X))),
+        W = (a.W * b.W) - Lanes.FusedMultiplyAdd(a.X, b.X, Lanes.FusedMultiplyAdd(a.Y, b.Y, a.Z * b.Z)),
+    };
+
+    /// <summary>A turn as it is seen in another one: outer⁻¹ · inner.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideTurn Seen(in WideTurn outer, in WideTurn inner) => new()
+    {
+        X = Lanes.FusedMultiplyAdd(outer.W, inner.X, (outer.Z * inner.Y) - Lanes.FusedMultiplyAdd(outer.X, inner.W, outer.Y * inner.Z)),
+        Y = Lanes.FusedMultiplyAdd(outer.W, inner.Y, (outer.X * inner.Z) - Lanes.FusedMultiplyAdd(outer.Y, inner.W, outer.Z * inner.X)),
+        Z = Lanes.FusedMultiplyAdd(outer.W, inner.Z, (outer.Y * inner.X) - Lanes.FusedMultiplyAdd(outer.Z, inner.W, outer.X * inner.Y)),
+        W = Dot(outer, inner),
+    };
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane Dot(in WideTurn a, in WideTurn b) =>
         Lanes.FusedMultiplyAdd(a.X, b.X, Lanes.FusedMultiplyAdd(a.Y, b.Y, Lanes.FusedMultiplyAdd(a.Z, b.Z, a.W * b.W)));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideTurn Choose(Lane mask, in WideTurn a, in WideTurn b) => new(
-        Lanes.ConditionalSelect(mask, a.X, b.X),
-        Lanes.ConditionalSelect(mask, a.Y, b.Y),
-        Lanes.ConditionalSelect(mask, a.Z, b.Z),
-        Lanes.ConditionalSelect(mask, a.W, b.W));
-
-    /// <summary>The turned vector: v + 2w(u × v) + 2u × (u × v).</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideVector Rotate(in WideVector v)
+    public static WideTurn Choose(Lane mask, in WideTurn a, in WideTurn b) => new()
     {
-        var u = Vector;
-        var twice = WideVector.Cross(u, v);
-        twice += twice;
-        return WideVector.MultiplyAdd(twice, W, v) + WideVector.Cross(u, twice);
+        X = Lanes.ConditionalSelect(mask, a.X, b.X),
+        Y = Lanes.ConditionalSelect(mask, a.Y, b.Y),
+        Z = Lanes.ConditionalSelect(mask, a.Z, b.Z),
+        W = Lanes.ConditionalSelect(mask, a.W, b.W),
+    };
+
+    /// <summary>The turned vector from a point on: from + v + 2(w(u × v) + u × (u × v)).</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly WideVector Rotate(in WideVector v, in WideVector from)
+    {
+        var two = Lanes.Create(2f);
+        var x = (Y * v.Z) - (Z * v.Y);
+        var y = (Z * v.X) - (X * v.Z);
+        var z = (X * v.Y) - (Y * v.X);
+        return new()
+        {
+            X = Lanes.FusedMultiplyAdd(Lanes.FusedMultiplyAdd(W, x, (Y * z) - (Z * y)), two, v.X + from.X),
+            Y = Lanes.FusedMultiplyAdd(Lanes.FusedMultiplyAdd(W, y, (Z * x) - (X * z)), two, v.Y + from.Y),
+            Z = Lanes.FusedMultiplyAdd(Lanes.FusedMultiplyAdd(W, z, (X * y) - (Y * x)), two, v.Z + from.Z),
+        };
     }
 
+    /// <summary>The turned vector.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideTurn Normalized() => Times(Lanes.Create(1f) / Lanes.Sqrt(Dot(this, this)));
+    public readonly WideVector Rotate(in WideVector v) => Rotate(v, WideVector.Zero);
+
+    /// <summary>The vector that turned is this one.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly WideVector RotateBack(in WideVector v) => Inverse.Rotate(v, WideVector.Zero);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly WideTurn Normalized() => Times(Lanes.Create(1f) / Lanes.Sqrt(Dot(this, this)));
 
     /// <summary>A product of unit quaternions with its rounding taken back: one step of Newton's method for 1 / √|q|² from one.</summary>
     /// <remarks>Without it a drive doubles what its frames are off from length one, and a chain of drives shows it.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideTurn Trued() => Times(Lanes.FusedMultiplyAdd(Dot(this, this), Lanes.Create(-0.5f), Lanes.Create(1.5f)));
+    public readonly WideTurn Trued() => Times(Lanes.FusedMultiplyAdd(Dot(this, this), Lanes.Create(-0.5f), Lanes.Create(1.5f)));
 
     /// <summary>The axes of the turned frame, at an origin.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideAffine At(in WideVector origin)
+    public readonly WideAffine At(in WideVector origin)
     {
         var (x2, y2, z2) = (X + X, Y + Y, Z + Z);
         var (wx, wy, wz) = (W * x2, W * y2, W * z2);
@@ -92,17 +151,23 @@ internal readonly struct WideTurn(Lane x, Lane y, Lane z, Lane w)
     public static WideTurn Slerp(in WideTurn a, in WideTurn b, Lane amount)
     {
         var sign = Lanes.ConditionalSelect(Lanes.LessThan(Dot(a, b), Lanes.Create(0f)), Lanes.Create(-1f), Lanes.Create(1f));
-        var (x, y, z, w) = (Lanes.FusedMultiplyAdd(-sign, b.X, a.X), Lanes.FusedMultiplyAdd(-sign, b.Y, a.Y), Lanes.FusedMultiplyAdd(-sign, b.Z, a.Z), Lanes.FusedMultiplyAdd(-sign, b.W, a.W));
+        var x = Lanes.FusedMultiplyAdd(-sign, b.X, a.X);
+        var y = Lanes.FusedMultiplyAdd(-sign, b.Y, a.Y);
+        var z = Lanes.FusedMultiplyAdd(-sign, b.Z, a.Z);
+        var w = Lanes.FusedMultiplyAdd(-sign, b.W, a.W);
         var chord = Lanes.FusedMultiplyAdd(x, x, Lanes.FusedMultiplyAdd(y, y, Lanes.FusedMultiplyAdd(z, z, w * w)));
         var squared = Arc.Squared(chord * Lanes.Create(0.25f));
         var rest = Lanes.Create(1f) - amount;
-        var ofA = rest * Arc.Sine(rest * rest * squared);
-        var ofB = amount * Arc.Sine(amount * amount * squared) * sign;
-        return new WideTurn(
-            Lanes.FusedMultiplyAdd(a.X, ofA, b.X * ofB),
-            Lanes.FusedMultiplyAdd(a.Y, ofA, b.Y * ofB),
-            Lanes.FusedMultiplyAdd(a.Z, ofA, b.Z * ofB),
-            Lanes.FusedMultiplyAdd(a.W, ofA, b.W * ofB)).Normalized(); // which takes the division by sin θ with it
+        var over = Arc.OverSine(squared);
+        var ofA = rest * over * Arc.Sine(rest * rest * squared);
+        var ofB = amount * over * sign * Arc.Sine(amount * amount * squared);
+        return new WideTurn
+        {
+            X = Lanes.FusedMultiplyAdd(a.X, ofA, b.X * ofB),
+            Y = Lanes.FusedMultiplyAdd(a.Y, ofA, b.Y * ofB),
+            Z = Lanes.FusedMultiplyAdd(a.Z, ofA, b.Z * ofB),
+            W = Lanes.FusedMultiplyAdd(a.W, ofA, b.W * ofB),
+        }.Trued();
     }
 
     /// <summary>The rotation whose frame has these axes, right-handed, of length one and across each other (Shepperd 1978: a large component first).</summary>
@@ -135,7 +200,7 @@ internal readonly struct WideTurn(Lane x, Lane y, Lane z, Lane w)
 
     /// <summary>The half angle along the axis of a rotation's short way, at most a quarter turn.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideVector Log()
+    public readonly WideVector Log()
     {
         var sign = Lanes.ConditionalSelect(Lanes.LessThan(W, Lanes.Create(0f)), Lanes.Create(-1f), Lanes.Create(1f));
         var fromOne = Lanes.FusedMultiplyAdd(W, sign, Lanes.Create(-1f));
@@ -153,5 +218,5 @@ internal readonly struct WideTurn(Lane x, Lane y, Lane z, Lane w)
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private WideTurn Times(Lane factor) => new(X * factor, Y * factor, Z * factor, W * factor);
+    private readonly WideTurn Times(Lane factor) => new() { X = X * factor, Y = Y * factor, Z = Z * factor, W = W * factor };
 }

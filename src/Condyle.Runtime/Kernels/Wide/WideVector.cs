@@ -6,62 +6,93 @@ using Lanes = System.Runtime.Intrinsics.Vector128;
 namespace Condyle.Runtime.Kernels.One;
 
 /// <summary>A vector for each of several rigs.</summary>
-[method: MethodImpl(MethodImplOptions.AggressiveInlining)]
-internal readonly struct WideVector(Lane x, Lane y, Lane z)
+internal struct WideVector
 {
-    public readonly Lane X = x;
-    public readonly Lane Y = y;
-    public readonly Lane Z = z;
+    public Lane X;
+    public Lane Y;
+    public Lane Z;
 
-    public static WideVector Zero => new(Lanes.Create(0f), Lanes.Create(0f), Lanes.Create(0f));
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public WideVector(Lane x, Lane y, Lane z) => (X, Y, Z) = (x, y, z);
 
-    public Lane LengthSquared
+    public static WideVector Zero
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => new() { X = Lanes.Create(0f), Y = Lanes.Create(0f), Z = Lanes.Create(0f) };
+    }
+
+    public readonly Lane LengthSquared
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         get => Dot(this, this);
     }
 
-    public Lane Length
+    public readonly Lane Length
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         get => Lanes.Sqrt(LengthSquared);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideVector All(Vector3 value) => new(Lanes.Create(value.X), Lanes.Create(value.Y), Lanes.Create(value.Z));
+    public static WideVector All(in Vector3 value)
+    {
+        ref var first = ref Unsafe.As<Vector3, float>(ref Unsafe.AsRef(in value));
+        return new() { X = Lanes.Create(first), Y = Lanes.Create(Unsafe.Add(ref first, 1)), Z = Lanes.Create(Unsafe.Add(ref first, 2)) };
+    }
+
+    /// <summary>Takes what lies from a number on.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideVector Load(ref float first, int at) => new()
+    {
+        X = Rigs.Load(ref first, at),
+        Y = Rigs.Load(ref first, at + 1),
+        Z = Rigs.Load(ref first, at + 2),
+    };
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideVector operator +(in WideVector a, in WideVector b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
+    public static void Store(in WideVector value, ref float first, int at)
+    {
+        Rigs.Store(value.X, ref first, at);
+        Rigs.Store(value.Y, ref first, at + 1);
+        Rigs.Store(value.Z, ref first, at + 2);
+    }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideVector operator -(in WideVector a, in WideVector b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);
+    public static WideVector operator +(in WideVector a, in WideVector b) => new() { X = a.X + b.X, Y = a.Y + b.Y, Z = a.Z + b.Z };
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideVector operator *(in WideVector a, Lane factor) => new(a.X * factor, a.Y * factor, a.Z * factor);
+    public static WideVector operator -(in WideVector a, in WideVector b) => new() { X = a.X - b.X, Y = a.Y - b.Y, Z = a.Z - b.Z };
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideVector operator -(in WideVector a) => new(-a.X, -a.Y, -a.Z);
+    public static WideVector operator *(in WideVector a, Lane factor) => new() { X = a.X * factor, Y = a.Y * factor, Z = a.Z * factor };
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideVector operator -(in WideVector a) => new() { X = -a.X, Y = -a.Y, Z = -a.Z };
 
     /// <summary>a · factor + b.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideVector MultiplyAdd(in WideVector a, Lane factor, in WideVector b) => new(
-        Lanes.FusedMultiplyAdd(a.X, factor, b.X),
-        Lanes.FusedMultiplyAdd(a.Y, factor, b.Y),
-        Lanes.FusedMultiplyAdd(a.Z, factor, b.Z));
+    public static WideVector MultiplyAdd(in WideVector a, Lane factor, in WideVector b) => new()
+    {
+        X = Lanes.FusedMultiplyAdd(a.X, factor, b.X),
+        Y = Lanes.FusedMultiplyAdd(a.Y, factor, b.Y),
+        Z = Lanes.FusedMultiplyAdd(a.Z, factor, b.Z),
+    };
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane Dot(in WideVector a, in WideVector b) =>
         Lanes.FusedMultiplyAdd(a.X, b.X, Lanes.FusedMultiplyAdd(a.Y, b.Y, a.Z * b.Z));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideVector Cross(in WideVector a, in WideVector b) => new(
-        Lanes.FusedMultiplyAdd(a.Y, b.Z, -(a.Z * b.Y)),
-        Lanes.FusedMultiplyAdd(a.Z, b.X, -(a.X * b.Z)),
-        Lanes.FusedMultiplyAdd(a.X, b.Y, -(a.Y * b.X)));
+    public static WideVector Cross(in WideVector a, in WideVector b) => new()
+    {
+        X = (a.Y * b.Z) - (a.Z * b.Y),
+        Y = (a.Z * b.X) - (a.X * b.Z),
+        Z = (a.X * b.Y) - (a.Y * b.X),
+    };
 
     /// <summary>The same direction with length one; no vector where there is no direction, as the mask says.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideVector Direction(out Lane isThere)
+    public readonly WideVector Direction(out Lane isThere)
     {
         var length = Length;
         isThere = Lanes.LessThan(Lanes.Create(Rotation.Tiny), length);
@@ -69,7 +100,7 @@ internal readonly struct WideVector(Lane x, Lane y, Lane z)
     }
 
     /// <summary>A direction across, always the same for the same vector: away from the axis that it follows least.</summary>
-    public WideVector AnyAcross()
+    public readonly WideVector AnyAcross()
     {
         var (one, zero) = (Lanes.Create(1f), Lanes.Create(0f));
         var (x, y, z) = (Lanes.Abs(X), Lanes.Abs(Y), Lanes.Abs(Z));
@@ -82,11 +113,13 @@ internal readonly struct WideVector(Lane x, Lane y, Lane z)
 
     /// <summary>What is left across a direction of length one.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideVector Across(in WideVector direction) => MultiplyAdd(direction, -Dot(this, direction), this);
+    public readonly WideVector Across(in WideVector direction) => MultiplyAdd(direction, -Dot(this, direction), this);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideVector Choose(Lane mask, in WideVector a, in WideVector b) => new(
-        Lanes.ConditionalSelect(mask, a.X, b.X),
-        Lanes.ConditionalSelect(mask, a.Y, b.Y),
-        Lanes.ConditionalSelect(mask, a.Z, b.Z));
+    public static WideVector Choose(Lane mask, in WideVector a, in WideVector b) => new()
+    {
+        X = Lanes.ConditionalSelect(mask, a.X, b.X),
+        Y = Lanes.ConditionalSelect(mask, a.Y, b.Y),
+        Z = Lanes.ConditionalSelect(mask, a.Z, b.Z),
+    };
 }

@@ -1,0 +1,24 @@
+namespace Condyle.Runtime.Kernels;
+
+/// <summary>Drives by channels without scale on the way: frame = source · offset, and where somebody reads them, channels = (base · placement)⁻¹ · frame.</summary>
+internal sealed class FollowBatch : Batch
+{
+    public required Follower[] Items { get; init; }
+
+    /// <inheritdoc cref="ChannelFrameBatch.IsPlaced"/>
+    public required bool IsPlaced { get; init; }
+
+    /// <summary>Whether somebody reads the channels.</summary>
+    public required bool WritesChannels { get; init; }
+
+    protected override void RunOne(Buffers pose) => One.FollowKernel.Run(this, pose);
+
+    protected override void RunEight(Buffers pose) => Eight.FollowKernel.Run(this, pose);
+
+    protected override void RunSixteen(Buffers pose) => Sixteen.FollowKernel.Run(this, pose);
+}
+
+/// <param name="Target">The node that follows.</param>
+/// <param name="Source">The frame that it follows.</param>
+/// <param name="Offset">Where it stands on that.</param>
+internal readonly record struct Follower(ChannelFrame Target, int Source, Rigid Offset);

@@ -1,0 +1,65 @@
+namespace Condyle.Runtime.Kernels;
+
+/// <summary>World frames of nodes that stand still on a base that moves, without scale on the way: frame = base · offset.</summary>
+internal sealed class StillFrameBatch : Batch
+{
+    public required StillFrame[] Items { get; init; }
+
+    protected override void RunOne(Buffers pose) => One.StillFrameKernel.Run(this, pose);
+
+    protected override void RunEight(Buffers pose) => Eight.StillFrameKernel.Run(this, pose);
+
+    protected override void RunSixteen(Buffers pose) => Sixteen.StillFrameKernel.Run(this, pose);
+}
+
+/// <summary>World frames of nodes with channels, without scale on the way: frame = base · placement · T · R.</summary>
+internal sealed class ChannelFrameBatch : Batch
+{
+    public required ChannelFrame[] Items { get; init; }
+
+    /// <summary>Whether there are placements; the channels of exported joints stand right on the base.</summary>
+    public required bool IsPlaced { get; init; }
+
+    protected override void RunOne(Buffers pose) => One.ChannelFrameKernel.Run(this, pose);
+
+    protected override void RunEight(Buffers pose) => Eight.ChannelFrameKernel.Run(this, pose);
+
+    protected override void RunSixteen(Buffers pose) => Sixteen.ChannelFrameKernel.Run(this, pose);
+}
+
+/// <summary>The axes of frames without scale, for those who reckon with scale.</summary>
+internal sealed class AxesBatch : Batch
+{
+    public required int[] Slots { get; init; }
+
+    protected override void RunOne(Buffers pose) => One.FormKernel.Axes(Slots, pose);
+
+    protected override void RunEight(Buffers pose) => Eight.FormKernel.Axes(Slots, pose);
+
+    protected override void RunSixteen(Buffers pose) => Sixteen.FormKernel.Axes(Slots, pose);
+}
+
+/// <summary>What frames with scale are without it, for those who read no more than origins and rotations.</summary>
+internal sealed class UnscaledBatch : Batch
+{
+    public required int[] Slots { get; init; }
+
+    protected override void RunOne(Buffers pose) => One.FormKernel.Unscaled(Slots, pose);
+
+    protected override void RunEight(Buffers pose) => Eight.FormKernel.Unscaled(Slots, pose);
+
+    protected override void RunSixteen(Buffers pose) => Sixteen.FormKernel.Unscaled(Slots, pose);
+}
+
+/// <param name="Frame">Where the frame goes.</param>
+/// <param name="Base">What carries it.</param>
+/// <param name="Offset">Where it stands on that.</param>
+internal readonly record struct StillFrame(int Frame, int Base, Rigid Offset);
+
+/// <param name="Frame">Where the frame goes.</param>
+/// <param name="Channel">Its channels.</param>
+/// <param name="Stand">What they stand in.</param>
+internal readonly record struct ChannelFrame(int Frame, int Channel, RigidStand Stand);
+
+/// <summary>What channels stand in: base · placement.</summary>
+internal readonly record struct RigidStand(int Base, Rigid Placement);

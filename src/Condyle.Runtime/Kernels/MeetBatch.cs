@@ -1,0 +1,42 @@
+namespace Condyle.Runtime.Kernels;
+
+/// <summary>
+/// Blends whose targets have no scale on the way: frame = the average of the sources, and where somebody reads them, channels = (base · placement)⁻¹ · frame.
+/// In chains' later joints the average is that of where each source joint stands in the source joint before it, taken from the chain's joint before.
+/// </summary>
+internal sealed class MeetBatch : Batch
+{
+    public required Meeting[] Items { get; init; }
+
+    public required BlendSource[] Sources { get; init; }
+
+    /// <summary>Whether they are chains' later joints.</summary>
+    public required bool IsChain { get; init; }
+
+    /// <summary>Whether each has two sources and their weights, none below zero, add up to one.</summary>
+    public required bool IsWholePair { get; init; }
+
+    /// <inheritdoc cref="ChannelFrameBatch.IsPlaced"/>
+    public required bool IsPlaced { get; init; }
+
+    /// <inheritdoc cref="FollowBatch.WritesChannels"/>
+    public required bool WritesChannels { get; init; }
+
+    protected override void RunOne(Buffers pose) => One.MeetKernel.Run(this, pose);
+
+    protected override void RunEight(Buffers pose) => Eight.MeetKernel.Run(this, pose);
+
+    protected override void RunSixteen(Buffers pose) => Sixteen.MeetKernel.Run(this, pose);
+}
+
+/// <param name="Target">The node where the sources meet.</param>
+/// <param name="Rest">Its channels while all weights are zero.</param>
+/// <param name="Before">For a chain's later joint, the frame of the joint before.</param>
+/// <param name="FirstSource">Where its stretch of sources begins.</param>
+/// <param name="EndSource">Where it ends.</param>
+internal readonly record struct Meeting(ChannelFrame Target, Rigid Rest, int Before, int FirstSource, int EndSource);
+
+/// <param name="Frame">The source's frame.</param>
+/// <param name="Before">For a chain's later joint, the frame of the source joint before.</param>
+/// <param name="Weight">The slot of its weight.</param>
+internal readonly record struct BlendSource(int Frame, int Before, int Weight);
