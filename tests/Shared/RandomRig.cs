@@ -4,13 +4,13 @@ namespace Condyle.Tests.Shared;
 
 /// <summary>
 /// A rig of random choices, the same for the same seed: joints with random frames, a bent rest and a root away from the origin, controls, groups,
-/// copies, drives both ways, blends of chains and of lone nodes, two-bone IK and labels. What it says makes no loop.
+/// copies, drives both ways, blends of chains and of lone nodes, solvers with their options, and labels. What it says makes no loop.
 /// </summary>
 /// <param name="seed">Picks the rig.</param>
 /// <param name="jitter">
 /// How far, in metres and radians, the joints' rest strays from that of the same seed without jitter: it shows how much a result depends on the last digits of its input.
 /// </param>
-internal sealed class RandomRig(int seed, float jitter = 0) : IRigDefinition
+internal sealed partial class RandomRig(int seed, float jitter = 0) : IRigDefinition
 {
     private readonly RandomChoices choices = new(seed);
     private readonly RandomChoices noise = new(~seed);
@@ -124,7 +124,7 @@ internal sealed class RandomRig(int seed, float jitter = 0) : IRigDefinition
             var parent = choices.Chance(0.5) ? AddGroup(rig) : choices.Of(hangers);
             copy.Under(parent);
             Follow(copy.Root, parent);
-            if (chain.Count == 3 && choices.Chance(0.5))
+            if (choices.Chance(0.5))
                 Solve(rig, chain, copy);
             else
                 TurnByControls(rig, chain, copy);
@@ -140,27 +140,6 @@ internal sealed class RandomRig(int seed, float jitter = 0) : IRigDefinition
         var blend = rig.Blend(chain);
         foreach (var copy in copies)
             blend.From(copy, RandomWeight());
-    }
-
-    private void Solve(RigDraft rig, Chain chain, Copy copy)
-    {
-        var goal = controls[choices.Below(controls.Count)];
-        if (choices.Chance(0.7) && !NeedsToKnow(goal, chain.Root))
-        {
-            goal = rig.Control(Name("goal")).PlacedAt(chain.Tip);
-            controls.Add(goal);
-        }
-
-        if (NeedsToKnow(goal, copy.Root))
-            return;
-        var solver = rig.TwoBone(copy).Reach(goal);
-        Follow(copy.Root, goal);
-        if (choices.Chance(0.3))
-            return;
-        var pole = rig.Control(Name("pole")).PlacedAt(choices.Chance(0.5) ? copy.PolePoint(0.4f) : chain.PolePoint(0.2f));
-        controls.Add(pole);
-        solver.Face(pole);
-        Follow(copy.Root, pole);
     }
 
     private void TurnByControls(RigDraft rig, Chain chain, Copy copy)

@@ -6,6 +6,8 @@ namespace Condyle.Runtime.Compilation;
 /// <summary>Gathers nodes or writers of one kind and level into the arrays of a batch.</summary>
 internal sealed class BatchBuilder(Slots slots, WeightTable weights)
 {
+    private readonly SolverPacking solvers = new(slots, weights);
+
     public Batch Worlds(BatchKey key, IReadOnlyList<PlannedNode> nodes)
     {
         int[] worlds = [.. nodes.Select(node => node.WorldSlot)];
@@ -34,7 +36,9 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
         BatchKind.Meet => Meetings(key, [.. writers.Cast<BlendWriter>()]),
         BatchKind.Drive => Drives(key, [.. writers.Cast<DriveWriter>()]),
         BatchKind.Blend or BatchKind.ChainBlend => Blends(key, [.. writers.Cast<BlendWriter>()]),
-        BatchKind.TwoBone => TwoBones([.. writers.Cast<TwoBoneWriter>()]),
+        BatchKind.TwoBone => solvers.TwoBones([.. writers.Cast<TwoBoneWriter>()]),
+        BatchKind.ManyBone => solvers.ManyBones([.. writers.Cast<ManyBoneWriter>()]),
+        BatchKind.CurveChain => solvers.CurveChains([.. writers.Cast<CurveChainWriter>()]),
         _ => throw new InvalidOperationException($"{key.Kind} is no kind of writer batch."),
     };
 
@@ -93,22 +97,6 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
             SourceEnds = [.. blends.Select(blend => end += blend.Sources.Count)],
         };
     }
-
-    private TwoBoneBatch TwoBones(IReadOnlyList<TwoBoneWriter> solvers) => new()
-    {
-        Bases = [.. solvers.Select(solver => Slots.WorldOf(solver.Joints[0].Stand.Root))],
-        Roots = Frames(solvers, solver => solver.Joints[0].Stand.Offset),
-        Middles = Frames(solvers, solver => solver.Joints[1].Fixed),
-        Tips = Frames(solvers, solver => solver.Joints[2].Fixed),
-        Lines = Pack.Vectors([.. solvers.Select(solver => solver.Rest.Line)]),
-        Sides = Pack.Vectors([.. solvers.Select(solver => solver.Rest.Side)]),
-        Goals = [.. solvers.Select(solver => solver.Goal.WorldSlot)],
-        Poles = [.. solvers.Select(solver => solver.Pole?.WorldSlot ?? TwoBoneBatch.NoPole)],
-        TipsInGoals = Pack.Rotations([.. solvers.Select(solver => solver.Rest.TipInGoal)]),
-        RootChannels = [.. solvers.Select(solver => slots.ChannelsOf(solver.Joints[0], solver))],
-        MiddleChannels = [.. solvers.Select(solver => slots.ChannelsOf(solver.Joints[1], solver))],
-        TipChannels = [.. solvers.Select(solver => slots.ChannelsOf(solver.Joints[2], solver))],
-    };
 
     private BlendSource[] SourcesOf(IReadOnlyList<BlendWriter> blends) => [.. blends.SelectMany(blend => blend.Sources).Select(source =>
         new BlendSource(Slots.WorldOf(source.Node), Slots.WorldOf(source.Before), weights.SlotOf(source.Weight)))];

@@ -15,6 +15,8 @@ internal enum BatchKind
     Blend,
     ChainBlend,
     TwoBone,
+    ManyBone,
+    CurveChain,
     Axes,
     Unscaled,
 }
@@ -44,6 +46,8 @@ internal readonly record struct BatchKey(BatchKind Kind, bool IsPlaced = false, 
         BlendWriter { GivesFrames: true, Target: var target } blend => new(BatchKind.Meet, IsPlacedOn(target), target.ChannelsAreRead, blend.Before is not null, blend.IsWholePair),
         BlendWriter { Target: var target } blend => new(blend.Before is null ? BatchKind.Blend : BatchKind.ChainBlend, IsPlacedOn(target)),
         TwoBoneWriter => new(BatchKind.TwoBone),
+        ManyBoneWriter => new(BatchKind.ManyBone),
+        CurveChainWriter => new(BatchKind.CurveChain),
         _ => throw new InvalidOperationException("An unknown kind of writer."),
     };
 

@@ -15,18 +15,20 @@ internal sealed class RigPlan
         nodes = model.Nodes.ToDictionary(node => node.Id, node => new PlannedNode(node, RestPose.ChannelsOf(node)));
         foreach (var node in nodes.Values)
             node.HangUnder(Facts.Known(node.Node.Parent, $"What {node.Node.Title} hangs under") is { } parent ? this[parent] : null, rest.PlacementOf(node.Node));
-        foreach (var sentence in model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).OrderBy(sentence => sentence.Id))
+        foreach (var sentence in model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).Concat(model.ManyBones).Concat(model.Curves).OrderBy(sentence => sentence.Id))
         {
             switch (sentence)
             {
                 case RigDrive drive: Add(drive); break;
                 case RigBlend blend: Add(blend); break;
-                case RigTwoBone solver: Add(solver); break;
+                case RigTwoBone solver: Add(SolverPlan.Of(solver, this, rest)); break;
+                case RigManyBone solver: Add(SolverPlan.Of(solver, this, rest)); break;
+                case RigCurve curve: Add(SolverPlan.Of(curve, this, rest)); break;
             }
         }
 
         Ordered = EvaluationOrder.Of(nodes.Values);
-        foreach (var solver in Ordered.Select(node => node.Writer).OfType<TwoBoneWriter>())
+        foreach (var solver in Ordered.Select(node => node.Writer).OfType<CopyWriter>().Distinct())
             CheckIsWhole(solver);
         foreach (var node in Ordered)
             node.Settle();
@@ -90,26 +92,18 @@ internal sealed class RigPlan
         }
     }
 
-    private void Add(RigTwoBone solver)
+    private void Add(CopyWriter? solver)
     {
-        var goal = Facts.Known(solver.Goal, $"The goal of {solver.Title}");
-        var pole = Facts.Known(solver.Pole, $"The pole of {solver.Title}");
-        if (goal is null || solver.Copy is not { Joints.Count: 3 } copy)
-            return; // nothing to reach, or nothing that two bones could
-        var writer = new TwoBoneWriter([.. copy.Joints.Select(joint => this[joint])], this[goal], pole is null ? null : this[pole])
-        {
-            Rest = TwoBoneRest.Of(copy, goal, pole, rest),
-        };
-        foreach (var joint in writer.Joints)
-            joint.Writer = writer;
+        foreach (var joint in solver?.Joints ?? [])
+            joint.Writer = solver;
     }
 
-    private static void CheckIsWhole(TwoBoneWriter solver)
+    private static void CheckIsWhole(CopyWriter solver)
     {
         foreach (var joint in solver.Joints.Skip(1))
         {
             if (joint.IsHeldByMatrix)
-                throw new RigGeometryException($"{joint.Node.Title} is a joint of a two-bone IK and follows {joint.Base!.Node.Title} by matrix. It can't do both: remove one of the two sentences.");
+                throw new RigGeometryException($"{joint.Node.Title} is a joint of {solver.Title} and follows {joint.Base!.Node.Title} by matrix. It can't do both: remove one of the two sentences.");
         }
     }
 

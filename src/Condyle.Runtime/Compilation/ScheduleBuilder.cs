@@ -39,7 +39,7 @@ internal sealed class ScheduleBuilder
         levels.InsertRange(0, weights.ToBatches());
 
         var mostSources = writers.OfType<BlendWriter>().Select(blend => blend.Sources.Count).DefaultIfEmpty(0).Max();
-        var atRest = new Buffers(new BufferSizes(slots.Channels, slots.Worlds, switchesAtRest.Count, weights.Count, mostSources));
+        var atRest = new Buffers(new BufferSizes(slots.Channels, slots.Worlds, switchesAtRest.Count, weights.Count, mostSources, SolverPacking.RoomOf(writers)));
         slots.Fill(atRest);
         weights.FoldConstants(atRest);
         for (var i = 0; i < switchesAtRest.Count; i++)

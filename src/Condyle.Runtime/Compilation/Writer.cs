@@ -76,20 +76,3 @@ internal sealed class BlendWriter(PlannedNode target, PlannedNode? before, IRead
 
     public override IEnumerable<PlannedNode> Reads => Inputs.Concat(Those(Target.Stand.Root));
 }
-
-/// <summary>Two-bone IK over the three joints of a copy.</summary>
-internal sealed class TwoBoneWriter(IReadOnlyList<PlannedNode> joints, PlannedNode goal, PlannedNode? pole) : Writer
-{
-    /// <summary>Root, middle and tip.</summary>
-    public IReadOnlyList<PlannedNode> Joints => joints;
-
-    public PlannedNode Goal => goal;
-
-    public PlannedNode? Pole => pole;
-
-    public required TwoBoneRest Rest { get; init; }
-
-    public override IEnumerable<PlannedNode> Inputs => Those(goal, pole, joints[0].Base);
-
-    public override IEnumerable<PlannedNode> Reads => Those(goal, pole, joints[0].Stand.Root);
-}

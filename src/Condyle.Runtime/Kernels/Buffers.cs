@@ -16,14 +16,14 @@ internal sealed class Buffers
     /// <param name="sizes">How much room the rig needs.</param>
     /// <param name="width">How many rigs lie side by side: 1, 8 or 16.</param>
     public Buffers(BufferSizes sizes, int width = 1)
-        : this(sizes, GC.AllocateArray<float>((sizes.Numbers * width) + Line, pinned: true), width)
+        : this(sizes, GC.AllocateArray<float>((sizes.Numbers * width) + Line, pinned: true), width, new(sizes.Room.Joints, sizes.Room.Samples, sizes.Room.Nodes))
     {
-        Lanes = width == 1 ? [this] : [.. Enumerable.Range(0, width).Select(lane => new Buffers(sizes, block, width, lane))];
+        Lanes = width == 1 ? [this] : [.. Enumerable.Range(0, width).Select(lane => new Buffers(sizes, block, width, Room, lane))];
     }
 
-    private Buffers(BufferSizes sizes, float[] block, int width, int lane = 0)
+    private Buffers(BufferSizes sizes, float[] block, int width, ChainRoom room, int lane = 0)
     {
-        (this.sizes, this.block, Width) = (sizes, block, width);
+        (this.sizes, this.block, Width, Room) = (sizes, block, width, room);
         first = LineIn(block);
         var next = first;
         int Take(int numbers)
@@ -75,6 +75,9 @@ internal sealed class Buffers
 
     public Numbers MixWeights { get; }
 
+    /// <summary>Where solvers of chains work.</summary>
+    public ChainRoom Room { get; }
+
     public Buffers Copy(int width = 1)
     {
         var copy = new Buffers(sizes, width);
@@ -98,7 +101,7 @@ internal sealed class Buffers
 }
 
 /// <summary>How much room a rig's pose needs.</summary>
-internal readonly record struct BufferSizes(int Channels, int Worlds, int Switches, int Weights, int BlendSources)
+internal readonly record struct BufferSizes(int Channels, int Worlds, int Switches, int Weights, int BlendSources, (int Joints, int Samples, int Nodes) Room)
 {
     /// <summary>The numbers of one rig.</summary>
     public int Numbers =>

@@ -21,7 +21,7 @@ internal sealed class CurveRest
         Nodes = nodes;
         ChainLength = Evaluation.ChainLength.AtRest(copy, rest);
         var framed = new FramedCurve([.. nodes.Select(node => rest.WorldOf(node).Origin)], Vector3d.UnitY);
-        Length = framed.Length;
+        Length = framed.Length > BendPlane.Near * ChainLength ? framed.Length : 0;
         var across = framed.StartAlong.AnyAcross();
         framed.Frame(across);
         Start = EndIn(nodes[0], framed.StartAlong, across, rest);
@@ -49,6 +49,7 @@ internal sealed class CurveRest
 
     public IReadOnlyList<CurveJoint> Joints { get; }
 
+    /// <summary>The curve's length; zero where its nodes meet, so that the chain has nothing to stretch by.</summary>
     public double Length { get; }
 
     /// <summary>The bones' lengths together.</summary>

@@ -50,8 +50,8 @@ internal sealed class SolvedManyBone(RigManyBone solver, RigCopy copy, RigNode g
     {
         var atRest = unsolved.Reach;
         var distance = RestDistance.Settle(toGoal, atRest, unsolved.Length + unsolved.Frames[0].Origin.Length + farOut);
-        var bow = ChainBow.AngleFor(Math.Min(1, distance / unsolved.Length)) - ChainBow.AngleFor(Math.Min(1, atRest / unsolved.Length));
-        var bones = new ChainBow(unsolved.Lengths, plane).Bowed([.. turns.Rest.Select(turns.Plane.Rotate)], bow);
+        var bow = new ChainBow(unsolved.Lengths, plane);
+        var bones = bow.Bowed([.. turns.Rest.Select(turns.Plane.Rotate)], bow.AngleFor(distance, atRest));
         var solving = new Fabrik(unsolved.Lengths, options.Cones is { } cones ? new ConeLimits(turns, cones) : null);
         solving.Solve(bones, plane, distance, atRest, options.Tolerance * unsolved.Length, options.Rounds);
         return bones;

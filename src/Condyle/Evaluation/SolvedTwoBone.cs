@@ -41,7 +41,7 @@ internal sealed class SolvedTwoBone(RigTwoBone solver, RigCopy copy, RigNode goa
         var reach = TwoBoneReach.Of(distance, atRest, first, second, options.Softness * unsolved.Length, stretch, options.Most);
         var (firstSolved, secondSolved) = reach.Distance == atRest
             ? ((after.Frame * before.Frame.Inverse).Rotate(unsolved.Bones[0]), (after.Frame * before.Frame.Inverse).Rotate(unsolved.Bones[1]))
-            : Bones(unsolved, before, after, reach.Distance, near);
+            : Bones(unsolved, before, after, reach, near);
         var turned = new[]
         {
             after.Bone(first > near ? firstSolved : Vector3d.Zero) * before.Bone(first > near ? unsolved.Bones[0] : Vector3d.Zero).Inverse * unsolved.Frames[0].Rotation,
@@ -52,13 +52,15 @@ internal sealed class SolvedTwoBone(RigTwoBone solver, RigCopy copy, RigNode goa
     }
 
     /// <summary>The bones of the triangle in its plane, leaning to the bend beside the plane that the unsolved copy has.</summary>
-    private static (Vector3d First, Vector3d Second) Bones(UnsolvedCopy unsolved, BendPlane before, BendPlane after, double distance, double near)
+    private static (Vector3d First, Vector3d Second) Bones(UnsolvedCopy unsolved, BendPlane before, BendPlane after, TwoBoneReach reach, double near)
     {
         var (first, second) = (unsolved.Lengths[0], unsolved.Lengths[1]);
-        var triangle = distance <= near && Math.Abs(first - second) <= near ? new TwoBoneTriangle(0, first) : TwoBoneTriangle.Solve(first, second, distance);
+        var triangle = reach.Distance <= near && Math.Abs(first - second) <= near
+            ? new TwoBoneTriangle(0, first)
+            : TwoBoneTriangle.Solve(first, second, reach.Distance, reach.Short);
         var beside = unsolved.Bones[0].Across(before.Line);
         var side = (after.Side * (triangle.Height + Vector3d.Dot(beside, before.Side) - beside.Length)) + (after.Normal * Vector3d.Dot(beside, before.Normal));
         var solved = (after.Line * triangle.Foot) + ((side.Direction ?? after.Side) * triangle.Height);
-        return (solved, (after.Line * distance) - solved);
+        return (solved, (after.Line * reach.Distance) - solved);
     }
 }

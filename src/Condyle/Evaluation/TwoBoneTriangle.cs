@@ -11,12 +11,16 @@ internal readonly record struct TwoBoneTriangle(double Foot, double Height)
     /// <param name="first">The length a of the first bone, not negative.</param>
     /// <param name="second">The length b of the second bone, not negative.</param>
     /// <param name="distance">The distance d between root and tip; no triangle has one beyond |a − b| or a + b.</param>
-    public static TwoBoneTriangle Solve(double first, double second, double distance)
+    public static TwoBoneTriangle Solve(double first, double second, double distance) => Solve(first, second, distance, first + second - distance);
+
+    /// <inheritdoc cref="Solve(double, double, double)"/>
+    /// <param name="shortBy">What the distance is short of a + b.</param>
+    public static TwoBoneTriangle Solve(double first, double second, double distance, double shortBy)
     {
         if (distance <= Vector3d.Tiny)
             return new(0, first);
         var (sum, difference) = (first + second, first - second);
-        var area = (sum + distance) * (sum - distance) * (distance + difference) * (distance - difference);
+        var area = (sum + distance) * shortBy * (distance + difference) * (distance - difference);
         return new(((difference * (sum / distance)) + distance) / 2, Math.Sqrt(Math.Max(0, area)) / (2 * distance));
     }
 }

@@ -31,7 +31,7 @@ public class CompilerTests
 
     [Fact]
     public void A_joint_of_a_solver_that_follows_by_matrix_is_an_error_that_names_both() => Assert.Contains(
-        "'ik_b' is a joint of a two-bone IK and follows 'other' by matrix",
+        "'ik_b' is a joint of the two-bone IK of copy 'ik' of the chain from 'a' to 'c' and follows 'other' by matrix",
         Assert.Throws<RigCompileException>(() => DefinedRig.Compile(rig =>
         {
             var chain = BentChain(rig);

@@ -34,12 +34,10 @@ public sealed class ManyBoneTests
             foreach (var (joint, next) in setting.Names.Zip(setting.Names.Skip(1)))
                 Near.Equal(Length(rig.Rest.WorldOf, rig, joint, next), Length(pose.WorldOf, rig, joint, next), 1e-6);
 
-            var total = setting.Names.Zip(setting.Names.Skip(1)).Sum(pair => Length(rig.Rest.WorldOf, rig, pair.First, pair.Second));
+            var lengths = setting.Names.Zip(setting.Names.Skip(1), (joint, next) => Length(rig.Rest.WorldOf, rig, joint, next)).ToList();
+            var (total, inner) = (lengths.Sum(), (2 * lengths.Max()) - lengths.Sum());
             var distance = (goal.Origin - pose.WorldOf(rig[root]).Origin).Length;
-            if (distance < total && distance > 0.3 * total)
-                Near.Equal(goal.Origin, pose.WorldOf(rig[tip]).Origin, 2e-4 * total);
-            if (distance >= total)
-                Near.Equal(distance - total, (pose.WorldOf(rig[tip]).Origin - goal.Origin).Length, 1e-6);
+            Near.Equal(Math.Max(0, Math.Max(distance - total, inner - distance)), (pose.WorldOf(rig[tip]).Origin - goal.Origin).Length, 1e-5);
             Near.Equal(turn * rig.Rest.WorldOf(rig[tip]).Rotation, pose.WorldOf(rig[tip]).Rotation, 1e-6);
         });
 

@@ -16,7 +16,7 @@ public sealed class TwoBoneReachTests
     [InlineData(1, 2, 2.5, 2.5)]
     [InlineData(1, 1, 1e6, 2)]
     public void Beyond_its_reach_the_tip_stops_at_the_nearest_point_that_it_can_reach(double first, double second, double goal, double reach) =>
-        Assert.Equal(new TwoBoneReach(reach, 1), TwoBoneReach.Of(goal, (first + second) * 0.9, first, second, 0, 0, 2));
+        Assert.Equal(new TwoBoneReach(reach, first + second - reach, 1), TwoBoneReach.Of(goal, (first + second) * 0.9, first, second, 0, 0, 2));
 
     [Fact]
     public void Softness_changes_nothing_inside_the_hard_range_and_never_ends_short_of_what_rests() =>

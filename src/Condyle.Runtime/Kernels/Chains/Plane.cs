@@ -2,7 +2,7 @@ using System.Numerics;
 
 namespace Condyle.Runtime.Kernels;
 
-/// <summary>The plane in which two bones bend: the line from root to tip, the side to which they bend, and the normal, each of length one and across the others.</summary>
+/// <summary>The plane in which a chain bends: the line from root to tip, the side to which it bends, and the normal, each of length one and across the others.</summary>
 internal readonly struct Plane
 {
     private Plane(Vector3 line, Vector3 normal)
@@ -16,7 +16,9 @@ internal readonly struct Plane
 
     public Vector3 Side { get; }
 
-    private Vector3 Normal { get; }
+    public Vector3 Normal { get; }
+
+    public Quaternion Frame => Rotation.FromAxes(Line, Side, Normal);
 
     /// <summary>The plane through a line and a direction beside it; some plane, always the same, where they are no two directions.</summary>
     public static Plane Spanned(Vector3 line, Vector3 beside)
@@ -39,11 +41,24 @@ internal readonly struct Plane
             : Spanned(line, Vector3.Transform(Side, Rotation.Between(Line, line, Normal)));
     }
 
-    /// <summary>The rotation of a frame whose first axis is a bone in this plane and whose second is the normal.</summary>
+    /// <summary>The plane turned about its line.</summary>
+    public Plane Turned(float radians)
+    {
+        var (sine, cosine) = MathF.SinCos(radians);
+        return new(Line, (Normal * cosine) - (Side * sine));
+    }
+
+    /// <summary>What stands in another plane as a vector does in this one.</summary>
+    public Vector3 Brought(Vector3 vector, in Plane into) =>
+        (into.Line * Vector3.Dot(vector, Line)) + (into.Side * Vector3.Dot(vector, Side)) + (into.Normal * Vector3.Dot(vector, Normal));
+
+    /// <summary>The rotation of a frame whose first axis is a bone, the line where it has no length, and whose second is nearest the normal.</summary>
     public Quaternion Bone(Vector3 bone)
     {
         if (!Rotation.TryDirection(bone, out var along))
             along = Line;
-        return Rotation.FromAxes(along, Normal, Vector3.Cross(along, Normal));
+        if (!Rotation.TryDirection(Rotation.Across(Normal, along), out var across))
+            across = Rotation.AnyAcross(along);
+        return Rotation.FromAxes(along, across, Vector3.Cross(along, across));
     }
 }

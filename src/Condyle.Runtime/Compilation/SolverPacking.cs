@@ -1,0 +1,92 @@
+using Condyle.Evaluation;
+using Condyle.Runtime.Kernels;
+
+namespace Condyle.Runtime.Compilation;
+
+/// <summary>Gathers solvers of copies into the arrays of a batch.</summary>
+internal sealed class SolverPacking(Slots slots, WeightTable weights)
+{
+    public TwoBoneBatch TwoBones(IReadOnlyList<TwoBoneWriter> solvers) => new()
+    {
+        Chains = ChainsOf(solvers),
+        Ends = EndsOf(solvers),
+        Reaches = new()
+        {
+            Stretches = [.. solvers.Select(solver => weights.SlotOf(solver.Options.Stretch))],
+            Most = [.. solvers.Select(solver => (float)solver.Options.Most)],
+            Softness = [.. solvers.Select(solver => (float)solver.Options.Softness)],
+        },
+    };
+
+    public ManyBoneBatch ManyBones(IReadOnlyList<ManyBoneWriter> solvers) => new()
+    {
+        Chains = ChainsOf(solvers),
+        Ends = EndsOf(solvers),
+        Tolerances = [.. solvers.Select(solver => (float)solver.Options.Tolerance)],
+        Rounds = [.. solvers.Select(solver => solver.Options.Rounds)],
+        Cones = [.. solvers.Select(solver => (solver.Options.Cones ?? []).Select(cone => (float)cone).ToArray())],
+    };
+
+    public CurveChainBatch CurveChains(IReadOnlyList<CurveChainWriter> curves)
+    {
+        var joints = curves.SelectMany(curve => curve.Rest.Joints).ToList();
+        return new()
+        {
+            Chains = ChainsOf(curves),
+            NodeEnds = EndsOf(curves.Select(curve => curve.Nodes.Count)),
+            Nodes = [.. curves.SelectMany(curve => curve.Nodes).Select(node => node.WorldSlot)],
+            Starts = EndsOf([.. curves.Select(curve => curve.Rest.Start)]),
+            Ends = EndsOf([.. curves.Select(curve => curve.Rest.End)]),
+            Lengths = [.. curves.Select(curve => (float)curve.Rest.Length)],
+            ChainLengths = [.. curves.Select(curve => (float)curve.Rest.ChainLength)],
+            Stretches = [.. curves.Select(curve => weights.SlotOf(curve.Rest.Stretch))],
+            At = [.. joints.Select(joint => (float)joint.At)],
+            Offsets = Pack.Vectors([.. joints.Select(joint => joint.Offset)]),
+            Turns = Pack.Rotations([.. joints.Select(joint => joint.Turn)]),
+            Bones = Pack.Vectors([.. joints.Select(joint => joint.Bone)]),
+        };
+    }
+
+    /// <summary>The room that solvers need while they work.</summary>
+    public static (int Joints, int Samples, int Nodes) RoomOf(IReadOnlyList<Writer> writers)
+    {
+        var joints = writers.OfType<CopyWriter>().Select(solver => solver.Joints.Count).DefaultIfEmpty(0).Max();
+        var nodes = writers.OfType<CurveChainWriter>().Select(curve => curve.Nodes.Count).DefaultIfEmpty(0).Max();
+        return (joints, nodes == 0 ? 0 : ((nodes - 1) * Kernels.FramedCurve.PiecesASpan) + 1, nodes);
+    }
+
+    private CopyChains ChainsOf(IReadOnlyList<CopyWriter> solvers)
+    {
+        var joints = solvers.SelectMany(solver => solver.Joints).ToList();
+        return new()
+        {
+            Bases = [.. solvers.Select(solver => Slots.WorldOf(solver.Joints[0].Stand.Root))],
+            Roots = Pack.Frames([.. solvers.Select(solver => solver.Joints[0].Stand.Offset)]),
+            Ends = EndsOf(solvers.Select(solver => solver.Joints.Count)),
+            Placements = Pack.Frames([.. joints.Select(joint => joint.Fixed)]),
+            Doublings = Pack.Vectors([.. joints.Select(joint => joint.Fixed.Inverse().Turn(joint.Fixed.Origin))]),
+            Channels = [.. solvers.SelectMany(solver => solver.Joints.Select(joint => slots.ChannelsOf(joint, solver)))],
+        };
+    }
+
+    private static SolverEnds EndsOf(IReadOnlyList<ReachingWriter> solvers) => new()
+    {
+        Goals = [.. solvers.Select(solver => solver.Goal.WorldSlot)],
+        Poles = [.. solvers.Select(solver => solver.Pole?.WorldSlot ?? SolverEnds.NoPole)],
+        Lines = Pack.Vectors([.. solvers.Select(solver => solver.Bend.Line)]),
+        Sides = Pack.Vectors([.. solvers.Select(solver => solver.Bend.Side)]),
+        TipsInGoals = Pack.Rotations([.. solvers.Select(solver => solver.TipInGoal)]),
+    };
+
+    private static CurveEnds EndsOf(IReadOnlyList<CurveEnd> ends) => new()
+    {
+        Along = Pack.Vectors([.. ends.Select(end => end.Along)]),
+        Across = Pack.Vectors([.. ends.Select(end => end.Across)]),
+    };
+
+    private static int[] EndsOf(IEnumerable<int> counts)
+    {
+        var end = 0;
+        return [.. counts.Select(count => end += count)];
+    }
+}

@@ -1,0 +1,57 @@
+using Condyle.Evaluation;
+
+namespace Condyle.Runtime.Compilation;
+
+/// <summary>A solver of a copy.</summary>
+internal abstract class CopyWriter(string title, IReadOnlyList<PlannedNode> joints) : Writer
+{
+    public string Title => title;
+
+    /// <summary>From root to tip.</summary>
+    public IReadOnlyList<PlannedNode> Joints => joints;
+
+    public override IEnumerable<PlannedNode> Inputs => Those([.. Follows, joints[0].Base]);
+
+    public override IEnumerable<PlannedNode> Reads => Those([.. Follows, joints[0].Stand.Root]);
+
+    /// <summary>The nodes that it follows.</summary>
+    protected abstract IEnumerable<PlannedNode?> Follows { get; }
+}
+
+/// <summary>A solver whose tip reaches a goal and whose bend faces a pole.</summary>
+internal abstract class ReachingWriter(string title, IReadOnlyList<PlannedNode> joints, PlannedNode goal, PlannedNode? pole) : CopyWriter(title, joints)
+{
+    public PlannedNode Goal => goal;
+
+    public PlannedNode? Pole => pole;
+
+    /// <summary>The bend at rest, in double precision and in the frame of the root joint, so that a bend too slight for a float is still known.</summary>
+    public required RestBend Bend { get; init; }
+
+    /// <summary>How the tip is turned in the goal's frame at rest.</summary>
+    public required Quaterniond TipInGoal { get; init; }
+
+    protected override IEnumerable<PlannedNode?> Follows => [goal, pole];
+}
+
+/// <summary>Two-bone IK over the three joints of a copy.</summary>
+internal sealed class TwoBoneWriter(string title, IReadOnlyList<PlannedNode> joints, PlannedNode goal, PlannedNode? pole) : ReachingWriter(title, joints, goal, pole)
+{
+    public required TwoBoneOptions Options { get; init; }
+}
+
+/// <summary>Many-bone IK over the joints of a copy.</summary>
+internal sealed class ManyBoneWriter(string title, IReadOnlyList<PlannedNode> joints, PlannedNode goal, PlannedNode? pole) : ReachingWriter(title, joints, goal, pole)
+{
+    public required ManyBoneOptions Options { get; init; }
+}
+
+/// <summary>A copy along a curve through nodes.</summary>
+internal sealed class CurveChainWriter(string title, IReadOnlyList<PlannedNode> joints, IReadOnlyList<PlannedNode> nodes, CurveRest rest) : CopyWriter(title, joints)
+{
+    public IReadOnlyList<PlannedNode> Nodes => nodes;
+
+    public CurveRest Rest => rest;
+
+    protected override IEnumerable<PlannedNode?> Follows => nodes;
+}
