@@ -72,6 +72,9 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
         ? []
         : (Stand.Root is { } root && !IsRigid ? [root] : Array.Empty<PlannedNode>()).Concat(Writer?.ReadsAxesOf ?? []);
 
+    /// <summary>Whether it has no scale where its base has none.</summary>
+    public bool AddsNoScale => HasUnitScale && Rigidity.Of(Fixed);
+
     // What an animator may scale, or a sentence does, isn't.
     private bool HasUnitScale => Rest.Scale == Vector3d.One
         && (Writer is { } writer ? !writer.WritesScale : Node.Locked.TryKnown(out var locked) && (locked & Channels.Scale) == Channels.Scale);

@@ -6,7 +6,7 @@ namespace Condyle.Runtime.Compilation;
 
 /// <summary>
 /// Gives every value that is read its place in a pose. Channels: the controls, the exported joints, the other written nodes, and one slot for what nobody reads.
-/// World frames: the world itself, the frames that never change, and the others in the order in which the schedule writes them.
+/// World frames: the world itself, the frames that never change, the others in the order in which the schedule writes them, and one slot for what nobody reads.
 /// </summary>
 internal sealed class Slots
 {
@@ -28,11 +28,15 @@ internal sealed class Slots
         Worlds = World + 1;
         foreach (var node in constants.Concat(changing))
             node.WorldSlot = Worlds++;
+        Worlds++;
     }
 
     public int Channels => channelled.Count + 1;
 
     public int Worlds { get; }
+
+    /// <summary>The slot of a frame that a writer gives; the unread one where nobody reads it.</summary>
+    public int FrameOf(PlannedNode node) => node.IsRead ? node.WorldSlot : Worlds - 1;
 
     /// <summary>The slot of the channels that a writer writes to a node; the unread one where another writer has the node or nobody reads it.</summary>
     public int ChannelsOf(PlannedNode node, Writer writer) => node.Writer == writer && node.IsRead ? node.ChannelSlot : channelled.Count;

@@ -6,17 +6,46 @@ namespace Condyle.Runtime.Compilation;
 /// <summary>Gathers solvers of copies into the arrays of a batch.</summary>
 internal sealed class SolverPacking(Slots slots, WeightTable weights)
 {
-    public TwoBoneBatch TwoBones(IReadOnlyList<TwoBoneWriter> solvers) => new()
+    public ScaledLimb Scaled(TwoBoneWriter solver)
     {
-        Chains = ChainsOf(solvers),
-        Ends = EndsOf(solvers),
-        Reaches = new()
-        {
-            Stretches = [.. solvers.Select(solver => weights.SlotOf(solver.Options.Stretch))],
-            Most = [.. solvers.Select(solver => (float)solver.Options.Most)],
-            Softness = [.. solvers.Select(solver => (float)solver.Options.Softness)],
-        },
-    };
+        var joints = solver.Joints;
+        return new(
+            AimOf(solver),
+            BendOf(solver),
+            Slots.WorldOf(joints[0].Stand.Root),
+            Pack.Single(joints[0].Stand.Offset),
+            Pack.Single(joints[1].Fixed),
+            Pack.Single(joints[2].Fixed),
+            Again(joints[1]),
+            Again(joints[2]),
+            slots.ChannelsOf(joints[0], solver),
+            slots.ChannelsOf(joints[1], solver),
+            slots.ChannelsOf(joints[2], solver));
+    }
+
+    public RigidLimb Rigid(TwoBoneWriter solver)
+    {
+        var joints = solver.Joints;
+        var (first, second) = (joints[1].Fixed.Origin, joints[1].Fixed.Turn(joints[2].Fixed.Origin));
+        var plane = solver.Bend.In(Affine3d.Identity);
+        var near = SolverEnds.Near * (first.Length + second.Length);
+        return new(
+            AimOf(solver),
+            BendOf(solver),
+            Slots.WorldOf(joints[0].Stand.Root),
+            Pack.Rigid(joints[0].Stand.Offset),
+            first.ToSingle(),
+            second.ToSingle(),
+            TurnIn(first, Quaterniond.Identity),
+            TurnIn(second, joints[1].Fixed.Rotation),
+            joints[2].Fixed.Origin.ToSingle(),
+            slots.FrameOf(joints[0]),
+            slots.FrameOf(joints[1]),
+            slots.FrameOf(joints[2]));
+
+        System.Numerics.Quaternion TurnIn(Vector3d bone, Quaterniond joint) =>
+            (plane.Bone(bone.Length > near ? bone : Vector3d.Zero).Inverse * joint).ToSingle();
+    }
 
     public ManyBoneBatch ManyBones(IReadOnlyList<ManyBoneWriter> solvers) => new()
     {
@@ -54,6 +83,18 @@ internal sealed class SolverPacking(Slots slots, WeightTable weights)
         var nodes = writers.OfType<CurveChainWriter>().Select(curve => curve.Nodes.Count).DefaultIfEmpty(0).Max();
         return (joints, nodes == 0 ? 0 : ((nodes - 1) * Kernels.FramedCurve.PiecesASpan) + 1, nodes);
     }
+
+    private LimbAim AimOf(TwoBoneWriter solver) => new(
+        solver.Goal.WorldSlot,
+        solver.Pole?.WorldSlot ?? SolverEnds.NoPole,
+        solver.TipInGoal.ToSingle(),
+        weights.SlotOf(solver.Options.Stretch),
+        (float)solver.Options.Most,
+        (float)solver.Options.Softness);
+
+    private static LimbBend BendOf(TwoBoneWriter solver) => new(solver.Bend.Line.ToSingle(), solver.Bend.Side.ToSingle());
+
+    private static System.Numerics.Vector3 Again(PlannedNode joint) => joint.Fixed.Inverse().Turn(joint.Fixed.Origin).ToSingle();
 
     private CopyChains ChainsOf(IReadOnlyList<CopyWriter> solvers)
     {

@@ -38,6 +38,12 @@ internal abstract class ReachingWriter(string title, IReadOnlyList<PlannedNode> 
 internal sealed class TwoBoneWriter(string title, IReadOnlyList<PlannedNode> joints, PlannedNode goal, PlannedNode? pole) : ReachingWriter(title, joints, goal, pole)
 {
     public required TwoBoneOptions Options { get; init; }
+
+    public override bool GivesFrames => Joints[0].IsRigid && Joints.All(joint => joint.Writer == this) && Joints.Skip(1).All(joint => joint.AddsNoScale);
+
+    public override IEnumerable<PlannedNode> ReadsFramesOf => Those(Follows);
+
+    public override IEnumerable<PlannedNode> ReadsAxesOf => GivesFrames ? [] : Those(Joints[0].Stand.Root);
 }
 
 /// <summary>Many-bone IK over the joints of a copy.</summary>

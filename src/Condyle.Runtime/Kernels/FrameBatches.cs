@@ -54,12 +54,26 @@ internal sealed class UnscaledBatch : Batch
 /// <param name="Frame">Where the frame goes.</param>
 /// <param name="Base">What carries it.</param>
 /// <param name="Offset">Where it stands on that.</param>
-internal readonly record struct StillFrame(int Frame, int Base, Rigid Offset);
+internal readonly record struct StillFrame(int Frame, int Base, Rigid Offset)
+{
+    public readonly int Frame = Frame;
+    public readonly int Base = Base;
+    public readonly Rigid Offset = Offset;
+}
 
 /// <param name="Frame">Where the frame goes.</param>
 /// <param name="Channel">Its channels.</param>
 /// <param name="Stand">What they stand in.</param>
-internal readonly record struct ChannelFrame(int Frame, int Channel, RigidStand Stand);
+internal readonly record struct ChannelFrame(int Frame, int Channel, RigidStand Stand)
+{
+    public readonly int Frame = Frame;
+    public readonly int Channel = Channel;
+    public readonly RigidStand Stand = Stand;
+}
 
 /// <summary>What channels stand in: base · placement.</summary>
-internal readonly record struct RigidStand(int Base, Rigid Placement);
+internal readonly record struct RigidStand(int Base, Rigid Placement)
+{
+    public readonly int Base = Base;
+    public readonly Rigid Placement = Placement;
+}

@@ -16,4 +16,10 @@ internal sealed class LinearWeightBatch : Batch
 /// <param name="Switch">Its switch.</param>
 /// <param name="Constant">What it is at zero.</param>
 /// <param name="Factor">By what it grows.</param>
-internal readonly record struct LinearWeight(int Weight, int Switch, float Constant, float Factor);
+internal readonly record struct LinearWeight(int Weight, int Switch, float Constant, float Factor)
+{
+    public readonly int Weight = Weight;
+    public readonly int Switch = Switch;
+    public readonly float Constant = Constant;
+    public readonly float Factor = Factor;
+}

@@ -34,9 +34,21 @@ internal sealed class MeetBatch : Batch
 /// <param name="Before">For a chain's later joint, the frame of the joint before.</param>
 /// <param name="FirstSource">Where its stretch of sources begins.</param>
 /// <param name="EndSource">Where it ends.</param>
-internal readonly record struct Meeting(ChannelFrame Target, Rigid Rest, int Before, int FirstSource, int EndSource);
+internal readonly record struct Meeting(ChannelFrame Target, Rigid Rest, int Before, int FirstSource, int EndSource)
+{
+    public readonly ChannelFrame Target = Target;
+    public readonly Rigid Rest = Rest;
+    public readonly int Before = Before;
+    public readonly int FirstSource = FirstSource;
+    public readonly int EndSource = EndSource;
+}
 
 /// <param name="Frame">The source's frame.</param>
 /// <param name="Before">For a chain's later joint, the frame of the source joint before.</param>
 /// <param name="Weight">The slot of its weight.</param>
-internal readonly record struct BlendSource(int Frame, int Before, int Weight);
+internal readonly record struct BlendSource(int Frame, int Before, int Weight)
+{
+    public readonly int Frame = Frame;
+    public readonly int Before = Before;
+    public readonly int Weight = Weight;
+}

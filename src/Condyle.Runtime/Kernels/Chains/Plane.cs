@@ -48,10 +48,6 @@ internal readonly struct Plane
         return new(Line, (Normal * cosine) - (Side * sine));
     }
 
-    /// <summary>What stands in another plane as a vector does in this one.</summary>
-    public Vector3 Brought(Vector3 vector, in Plane into) =>
-        (into.Line * Vector3.Dot(vector, Line)) + (into.Side * Vector3.Dot(vector, Side)) + (into.Normal * Vector3.Dot(vector, Normal));
-
     /// <summary>The rotation of a frame whose first axis is a bone, the line where it has no length, and whose second is nearest the normal.</summary>
     public Quaternion Bone(Vector3 bone)
     {

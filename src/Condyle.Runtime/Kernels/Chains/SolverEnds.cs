@@ -45,7 +45,7 @@ internal sealed class SolverEnds
 internal static class RestDistance
 {
     /// <summary>As a share of how far from the world's origin things are: what a float leaves of world frames a dozen deep.</summary>
-    private const float Rounding = 5e-7f;
+    public const float Rounding = 5e-7f;
 
     public static float Settle(float distance, float atRest, float farOut) => MathF.Abs(distance - atRest) <= Rounding * farOut ? atRest : distance;
 }

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
 
 namespace Condyle.Runtime.Kernels.One;
 
@@ -13,6 +14,11 @@ internal static class Rigs
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Store(Vector128<float> value, ref float first, int at) => Unsafe.Add(ref first, at) = value.ToScalar();
+
+    /// <summary>c − a · b, rounded once: the compiler at run time makes two instructions of it without being told.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Vector128<float> Less(Vector128<float> c, Vector128<float> a, Vector128<float> b) =>
+        Fma.IsSupported ? Fma.MultiplyAddNegated(a, b, c) : Vector128.FusedMultiplyAdd(-a, b, c);
 
     /// <summary>Whether a mask holds for every rig.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

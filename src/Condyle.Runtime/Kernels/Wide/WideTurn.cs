@@ -66,19 +66,19 @@ internal struct WideTurn
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static WideTurn operator *(in WideTurn a, in WideTurn b) => new()
     {
-        X = Lanes.FusedMultiplyAdd(a.W, b.X, Lanes.FusedMultiplyAdd(a.X, b.W, (a.Y * b.Z) - (a.Z * b.Y))),
-        Y = Lanes.FusedMultiplyAdd(a.W, b.Y, Lanes.FusedMultiplyAdd(a.Y, b.W, (a.Z * b.X) - (a.X * b.Z))),
-        Z = Lanes.FusedMultiplyAdd(a.W, b.Z, Lanes.FusedMultiplyAdd(a.Z, b.W, (a.X * b.Y) - (a.Y * b.X))),
-        W = (a.W * b.W) - Lanes.FusedMultiplyAdd(a.X, b.X, Lanes.FusedMultiplyAdd(a.Y, b.Y, a.Z * b.Z)),
+        X = Lanes.FusedMultiplyAdd(a.W, b.X, Lanes.FusedMultiplyAdd(a.X, b.W, Rigs.Less(a.Y * b.Z, a.Z, b.Y))),
+        Y = Lanes.FusedMultiplyAdd(a.W, b.Y, Lanes.FusedMultiplyAdd(a.Y, b.W, Rigs.Less(a.Z * b.X, a.X, b.Z))),
+        Z = Lanes.FusedMultiplyAdd(a.W, b.Z, Lanes.FusedMultiplyAdd(a.Z, b.W, Rigs.Less(a.X * b.Y, a.Y, b.X))),
+        W = Rigs.Less(Rigs.Less(Rigs.Less(a.W * b.W, a.Z, b.Z), a.Y, b.Y), a.X, b.X),
     };
 
     /// <summary>A turn as it is seen in another one: outer⁻¹ · inner.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static WideTurn Seen(in WideTurn outer, in WideTurn inner) => new()
     {
-        X = Lanes.FusedMultiplyAdd(outer.W, inner.X, (outer.Z * inner.Y) - Lanes.FusedMultiplyAdd(outer.X, inner.W, outer.Y * inner.Z)),
-        Y = Lanes.FusedMultiplyAdd(outer.W, inner.Y, (outer.X * inner.Z) - Lanes.FusedMultiplyAdd(outer.Y, inner.W, outer.Z * inner.X)),
-        Z = Lanes.FusedMultiplyAdd(outer.W, inner.Z, (outer.Y * inner.X) - Lanes.FusedMultiplyAdd(outer.Z, inner.W, outer.X * inner.Y)),
+        X = Lanes.FusedMultiplyAdd(outer.W, inner.X, Rigs.Less(Rigs.Less(outer.Z * inner.Y, outer.Y, inner.Z), outer.X, inner.W)),
+        Y = Lanes.FusedMultiplyAdd(outer.W, inner.Y, Rigs.Less(Rigs.Less(outer.X * inner.Z, outer.Z, inner.X), outer.Y, inner.W)),
+        Z = Lanes.FusedMultiplyAdd(outer.W, inner.Z, Rigs.Less(Rigs.Less(outer.Y * inner.X, outer.X, inner.Y), outer.Z, inner.W)),
         W = Dot(outer, inner),
     };
 
@@ -95,29 +95,29 @@ internal struct WideTurn
         W = Lanes.ConditionalSelect(mask, a.W, b.W),
     };
 
-    /// <summary>The turned vector from a point on: from + v + 2(w(u × v) + u × (u × v)).</summary>
+    /// <summary>The turned vector from a point on.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly WideVector Rotate(in WideVector v, in WideVector from)
-    {
-        var two = Lanes.Create(2f);
-        var x = (Y * v.Z) - (Z * v.Y);
-        var y = (Z * v.X) - (X * v.Z);
-        var z = (X * v.Y) - (Y * v.X);
-        return new()
-        {
-            X = Lanes.FusedMultiplyAdd(Lanes.FusedMultiplyAdd(W, x, (Y * z) - (Z * y)), two, v.X + from.X),
-            Y = Lanes.FusedMultiplyAdd(Lanes.FusedMultiplyAdd(W, y, (Z * x) - (X * z)), two, v.Y + from.Y),
-            Z = Lanes.FusedMultiplyAdd(Lanes.FusedMultiplyAdd(W, z, (X * y) - (Y * x)), two, v.Z + from.Z),
-        };
-    }
+    public readonly WideVector Rotate(in WideVector v, in WideVector from) => Rotated(v, v + from);
 
     /// <summary>The turned vector.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly WideVector Rotate(in WideVector v) => Rotate(v, WideVector.Zero);
+    public readonly WideVector Rotate(in WideVector v) => Rotated(v, v);
 
     /// <summary>The vector that turned is this one.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly WideVector RotateBack(in WideVector v) => Inverse.Rotate(v, WideVector.Zero);
+    public readonly WideVector RotateBack(in WideVector v)
+    {
+        var cross = WideVector.Cross(v, Vector);
+        return WideVector.MultiplyAdd(WideVector.CrossAdd(cross, Vector, cross * W), Lanes.Create(2f), v);
+    }
+
+    // v + 2(w(u × v) + u × (u × v)), where the first v may have a move added.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private readonly WideVector Rotated(in WideVector v, in WideVector moved)
+    {
+        var cross = WideVector.Cross(Vector, v);
+        return WideVector.MultiplyAdd(WideVector.CrossAdd(Vector, cross, cross * W), Lanes.Create(2f), moved);
+    }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly WideTurn Normalized() => Times(Lanes.Create(1f) / Lanes.Sqrt(Dot(this, this)));
@@ -151,10 +151,10 @@ internal struct WideTurn
     public static WideTurn Slerp(in WideTurn a, in WideTurn b, Lane amount)
     {
         var sign = Lanes.ConditionalSelect(Lanes.LessThan(Dot(a, b), Lanes.Create(0f)), Lanes.Create(-1f), Lanes.Create(1f));
-        var x = Lanes.FusedMultiplyAdd(-sign, b.X, a.X);
-        var y = Lanes.FusedMultiplyAdd(-sign, b.Y, a.Y);
-        var z = Lanes.FusedMultiplyAdd(-sign, b.Z, a.Z);
-        var w = Lanes.FusedMultiplyAdd(-sign, b.W, a.W);
+        var x = Rigs.Less(a.X, sign, b.X);
+        var y = Rigs.Less(a.Y, sign, b.Y);
+        var z = Rigs.Less(a.Z, sign, b.Z);
+        var w = Rigs.Less(a.W, sign, b.W);
         var chord = Lanes.FusedMultiplyAdd(x, x, Lanes.FusedMultiplyAdd(y, y, Lanes.FusedMultiplyAdd(z, z, w * w)));
         var squared = Arc.Squared(chord * Lanes.Create(0.25f));
         var rest = Lanes.Create(1f) - amount;

@@ -85,9 +85,18 @@ internal struct WideVector
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static WideVector Cross(in WideVector a, in WideVector b) => new()
     {
-        X = (a.Y * b.Z) - (a.Z * b.Y),
-        Y = (a.Z * b.X) - (a.X * b.Z),
-        Z = (a.X * b.Y) - (a.Y * b.X),
+        X = Rigs.Less(a.Y * b.Z, a.Z, b.Y),
+        Y = Rigs.Less(a.Z * b.X, a.X, b.Z),
+        Z = Rigs.Less(a.X * b.Y, a.Y, b.X),
+    };
+
+    /// <summary>a × b + c.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideVector CrossAdd(in WideVector a, in WideVector b, in WideVector c) => new()
+    {
+        X = Rigs.Less(Lanes.FusedMultiplyAdd(a.Y, b.Z, c.X), a.Z, b.Y),
+        Y = Rigs.Less(Lanes.FusedMultiplyAdd(a.Z, b.X, c.Y), a.X, b.Z),
+        Z = Rigs.Less(Lanes.FusedMultiplyAdd(a.X, b.Y, c.Z), a.Y, b.X),
     };
 
     /// <summary>The same direction with length one; no vector where there is no direction, as the mask says.</summary>

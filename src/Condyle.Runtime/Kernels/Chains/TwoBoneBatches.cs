@@ -1,0 +1,120 @@
+using System.Numerics;
+
+namespace Condyle.Runtime.Kernels;
+
+/// <summary>
+/// Two-bone IK in closed form, by the law of cosines (Euclid, Elements II.12–13): turns a copy's three joints so that its tip is at the goal,
+/// its bend faces the pole, and its tip turns with the goal from rest. Where it stretches, the middle joint and the tip also move along their bones.
+/// </summary>
+/// <remarks>
+/// Bones and unsolved bend are those of the copy with its channels at zero, under its base as it is now. At the distance of rest the bones are those in their new plane.
+/// Not continuous with the pole on the line from root to goal, with the goal at the root, and, without a pole, with the goal opposite to where it was unsolved.
+/// </remarks>
+internal sealed class TwoBoneBatch : Batch
+{
+    public required ScaledLimb[] Limbs { get; init; }
+
+    protected override void RunOne(Buffers pose) => One.TwoBoneKernel.Run(this, pose);
+
+    protected override void RunEight(Buffers pose) => Eight.TwoBoneKernel.Run(this, pose);
+
+    protected override void RunSixteen(Buffers pose) => Sixteen.TwoBoneKernel.Run(this, pose);
+}
+
+/// <summary>The same without scale on the way; it gives frames and no channels.</summary>
+internal sealed class TwoBoneFrameBatch : Batch
+{
+    public required RigidLimb[] Limbs { get; init; }
+
+    protected override void RunOne(Buffers pose) => One.TwoBoneFrameKernel.Run(this, pose);
+
+    protected override void RunEight(Buffers pose) => Eight.TwoBoneFrameKernel.Run(this, pose);
+
+    protected override void RunSixteen(Buffers pose) => Sixteen.TwoBoneFrameKernel.Run(this, pose);
+}
+
+/// <summary>What a limb reaches and faces, and how far.</summary>
+/// <param name="Goal">The frame that the tip goes to.</param>
+/// <param name="Pole">The frame that the bend faces, or <see cref="SolverEnds.NoPole"/>.</param>
+/// <param name="TipInGoal">How the tip is turned in its goal at rest.</param>
+/// <param name="Stretch">The slot of the weight by which the bones lengthen.</param>
+/// <param name="Most">How many times their length they have at most.</param>
+/// <param name="Softness">The part of the reach that is approached smoothly, as a share of the bones' length.</param>
+internal readonly record struct LimbAim(int Goal, int Pole, Quaternion TipInGoal, int Stretch, float Most, float Softness)
+{
+    public readonly int Goal = Goal;
+    public readonly int Pole = Pole;
+    public readonly Quaternion TipInGoal = TipInGoal;
+    public readonly int Stretch = Stretch;
+    public readonly float Most = Most;
+    public readonly float Softness = Softness;
+
+    public bool HasPole => Pole != SolverEnds.NoPole;
+}
+
+/// <summary>The plane of an unsolved limb, in its root.</summary>
+/// <param name="Line">From root to tip.</param>
+/// <param name="Side">The bend across the line.</param>
+internal readonly record struct LimbBend(Vector3 Line, Vector3 Side)
+{
+    public readonly Vector3 Line = Line;
+    public readonly Vector3 Side = Side;
+}
+
+/// <summary>A limb whose frames may have scale.</summary>
+/// <param name="Aim">What it reaches.</param>
+/// <param name="Bend">Its plane.</param>
+/// <param name="Base">What carries its root.</param>
+/// <param name="Root">The frame of the unsolved root in its base.</param>
+/// <param name="Middle">The frame of the unsolved middle joint in the root.</param>
+/// <param name="Tip">The frame of the unsolved tip in the middle joint.</param>
+/// <param name="MiddleAgain">The middle joint's move, behind its placement, that makes the first bone twice as long.</param>
+/// <param name="TipAgain">The tip's move that does so with the second bone.</param>
+/// <param name="RootChannel">The channels of the root.</param>
+/// <param name="MiddleChannel">The channels of the middle joint.</param>
+/// <param name="TipChannel">The channels of the tip.</param>
+internal readonly record struct ScaledLimb(
+    LimbAim Aim, LimbBend Bend, int Base, Affine Root, Affine Middle, Affine Tip, Vector3 MiddleAgain, Vector3 TipAgain, int RootChannel, int MiddleChannel, int TipChannel)
+{
+    public readonly LimbAim Aim = Aim;
+    public readonly LimbBend Bend = Bend;
+    public readonly int Base = Base;
+    public readonly Affine Root = Root;
+    public readonly Affine Middle = Middle;
+    public readonly Affine Tip = Tip;
+    public readonly Vector3 MiddleAgain = MiddleAgain;
+    public readonly Vector3 TipAgain = TipAgain;
+    public readonly int RootChannel = RootChannel;
+    public readonly int MiddleChannel = MiddleChannel;
+    public readonly int TipChannel = TipChannel;
+}
+
+/// <summary>A limb whose frames have no scale.</summary>
+/// <param name="Aim">What it reaches.</param>
+/// <param name="Bend">Its plane.</param>
+/// <param name="Base">What carries its root.</param>
+/// <param name="Root">The frame of the unsolved root in its base.</param>
+/// <param name="First">The unsolved first bone, in the root.</param>
+/// <param name="Second">The unsolved second bone, in the root.</param>
+/// <param name="FirstTurn">How the root is turned from the frame of the first bone in its plane.</param>
+/// <param name="SecondTurn">How the middle joint is turned from that of the second.</param>
+/// <param name="Tip">The origin of the tip in the middle joint.</param>
+/// <param name="RootFrame">Where the root's frame goes.</param>
+/// <param name="MiddleFrame">Where the middle joint's goes.</param>
+/// <param name="TipFrame">Where the tip's goes.</param>
+internal readonly record struct RigidLimb(
+    LimbAim Aim, LimbBend Bend, int Base, Rigid Root, Vector3 First, Vector3 Second, Quaternion FirstTurn, Quaternion SecondTurn, Vector3 Tip, int RootFrame, int MiddleFrame, int TipFrame)
+{
+    public readonly LimbAim Aim = Aim;
+    public readonly LimbBend Bend = Bend;
+    public readonly int Base = Base;
+    public readonly Rigid Root = Root;
+    public readonly Vector3 First = First;
+    public readonly Vector3 Second = Second;
+    public readonly Quaternion FirstTurn = FirstTurn;
+    public readonly Quaternion SecondTurn = SecondTurn;
+    public readonly Vector3 Tip = Tip;
+    public readonly int RootFrame = RootFrame;
+    public readonly int MiddleFrame = MiddleFrame;
+    public readonly int TipFrame = TipFrame;
+}

@@ -1,0 +1,72 @@
+using System.Runtime.CompilerServices;
+using Lane = System.Runtime.Intrinsics.Vector128<float>;
+using Lanes = System.Runtime.Intrinsics.Vector128;
+
+namespace Condyle.Runtime.Kernels.One;
+
+/// <summary>
+/// The plane in which two bones bend, for each of several rigs: the line from root to tip, the side to which they bend, and the normal, line × side;
+/// each of length one and across the others.
+/// </summary>
+internal struct WidePlane
+{
+    public WideVector Line;
+    public WideVector Side;
+    public WideVector Normal;
+
+    /// <summary>The plane through a line and a direction beside it; some plane, always the same, where they are no two directions.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public static WidePlane Spanned(in WideVector line, in WideVector beside)
+    {
+        var one = Lanes.Create(1f);
+        var zero = Lanes.Create(0f);
+        var along = line.Direction(out var isLine);
+        along = WideVector.Choose(isLine, along, new(zero, one, zero));
+        var side = beside.Across(along).Direction(out var isSide);
+        if (!Rigs.Every(isSide))
+            side = WideVector.Choose(isSide, side, along.AnyAcross());
+        return Of(along, side);
+    }
+
+    /// <summary>
+    /// The plane towards a goal. Its bend faces the pole; without one, or with the pole nearer to the line than <paramref name="near"/>,
+    /// the bend is carried along by the smallest turn of the line. A goal nearer than that leaves the line as it is.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public readonly WidePlane Towards(in WideVector toGoal, in WideVector toPole, Lane near)
+    {
+        var distance = toGoal.Length;
+        var isGoal = Lanes.LessThan(near, distance) & Lanes.LessThan(Lanes.Create(Rotation.Tiny), distance);
+        var line = toGoal * (Lanes.Create(1f) / distance);
+        if (!Rigs.Every(isGoal))
+            line = WideVector.Choose(isGoal, line, Line);
+        var faced = toPole.Across(line);
+        var beside = faced.Length;
+        var isFaced = Lanes.LessThan(near, beside);
+        var side = faced * (Lanes.Create(1f) / beside);
+        if (!Rigs.Every(isFaced))
+            side = WideVector.Choose(isFaced, side, Spanned(line, WideTurn.Between(Line, line, Normal).Rotate(Side)).Side);
+        return Of(line, side);
+    }
+
+    /// <summary>A vector of this plane brought into another one.</summary>
+    public readonly WideVector Brought(in WideVector vector, in WidePlane to) => WideVector.MultiplyAdd(
+        to.Line,
+        WideVector.Dot(vector, Line),
+        WideVector.MultiplyAdd(to.Side, WideVector.Dot(vector, Side), to.Normal * WideVector.Dot(vector, Normal)));
+
+    /// <summary>The rotation of a frame whose first axis is a bone, the line where it has no length, and whose second is nearest to the normal.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public readonly WideTurn Bone(in WideVector bone)
+    {
+        var along = bone.Direction(out var isBone);
+        along = WideVector.Choose(isBone, along, Line);
+        var across = Normal.Across(along).Direction(out var isAcross);
+        if (!Rigs.Every(isAcross))
+            across = WideVector.Choose(isAcross, across, along.AnyAcross());
+        return WideTurn.FromAxes(along, across, WideVector.Cross(along, across));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static WidePlane Of(in WideVector line, in WideVector side) => new() { Line = line, Side = side, Normal = WideVector.Cross(line, side) };
+}
