@@ -4,7 +4,7 @@ namespace Condyle.Tests.Shared;
 
 /// <summary>
 /// A rig of random choices, the same for the same seed: joints with random frames, a bent rest and a root away from the origin, controls, groups,
-/// copies, drives both ways, blends of chains and of lone nodes, solvers with their options, and labels. What it says makes no loop.
+/// copies, drives both ways, blends of chains and of lone nodes, solvers with their options, dials, choices, responses, spaces and labels. What it says makes no loop.
 /// </summary>
 /// <param name="seed">Picks the rig.</param>
 /// <param name="jitter">
@@ -30,6 +30,7 @@ internal sealed partial class RandomRig(int seed, float jitter = 0) : IRigDefini
         Times(choices.Below(4), () => AddLimb(rig));
         Times(choices.Below(8), () => AddDrive(rig));
         Times(choices.Below(4), () => AddLoneBlend(rig));
+        AddSettings(rig);
         Times(choices.Below(3), () => rig.Label(Name("label"), "shown").Under(choices.Of(hangers)).ShownBy(RandomWeight()));
     }
 

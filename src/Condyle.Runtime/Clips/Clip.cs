@@ -4,7 +4,7 @@ using System.Numerics;
 namespace Condyle.Runtime;
 
 /// <summary>
-/// Motion of a rig's controls and switches, by keys. Times are seconds from the clip's start, moves are metres, turns are degrees.
+/// Motion of a rig's controls, switches, dials and choices, by keys. Times are seconds from the clip's start, moves are metres, turns are degrees.
 /// Between keys a track goes in a line, turns by the shortest slerp, as glTF 2.0 defines it; before its first key and after its last it holds.
 /// What has no key stays at rest.
 /// </summary>
@@ -20,7 +20,9 @@ public sealed class Clip
     private readonly SortedDictionary<string, VectorTrack> moves = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, TurnTrack> turns = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, VectorTrack> scales = new(StringComparer.Ordinal);
-    private readonly SortedDictionary<string, SwitchTrack> switches = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<string, NumberTrack> switches = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<string, NumberTrack> dials = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<string, ChoiceTrack> choices = new(StringComparer.Ordinal);
     private readonly SortedSet<string> stepped = new(StringComparer.Ordinal);
     private readonly List<Marker> markers = [];
 
@@ -53,13 +55,17 @@ public sealed class Clip
 
     internal IReadOnlyDictionary<string, VectorTrack> Scales => scales;
 
-    internal IReadOnlyDictionary<string, SwitchTrack> Switches => switches;
+    internal IReadOnlyDictionary<string, NumberTrack> Switches => switches;
+
+    internal IReadOnlyDictionary<string, NumberTrack> Dials => dials;
+
+    internal IReadOnlyDictionary<string, ChoiceTrack> Choices => choices;
 
     /// <summary>The names that <see cref="Stepped"/> was said of.</summary>
     internal IReadOnlyCollection<string> SteppedNames => stepped;
 
     /// <summary>Whether it has no key at all.</summary>
-    internal bool IsEmpty => moves.Count + turns.Count + scales.Count + switches.Count == 0;
+    internal bool IsEmpty => moves.Count + turns.Count + scales.Count + switches.Count + dials.Count + choices.Count == 0;
 
     /// <summary>Adds a key of a control's translation from where it rests.</summary>
     /// <param name="control">The control's name.</param>
@@ -154,8 +160,33 @@ public sealed class Clip
         return this;
     }
 
-    /// <summary>Makes every track of a control, or of a switch, hold each key's value until the next key.</summary>
-    /// <param name="name">The control, or the switch as <c>hand_left.fk</c>; it needs a key somewhere in the clip.</param>
+    /// <summary>Adds a key of a dial.</summary>
+    /// <param name="name">The control's name, a dot and the dial's name, for instance <c>hand_left.curl</c>.</param>
+    /// <param name="at">Seconds, from 0 to the clip's length.</param>
+    /// <param name="value">Within the dial's range.</param>
+    /// <returns>The clip.</returns>
+    public Clip Dial(string name, float at, float value) => Add(dials, name, at, value, float.IsFinite(value), Channels.None);
+
+    /// <summary>Adds keys of a dial.</summary>
+    /// <param name="name">The control's name, a dot and the dial's name, for instance <c>hand_left.curl</c>.</param>
+    /// <param name="keys">Seconds, and values within the dial's range.</param>
+    /// <returns>The clip.</returns>
+    public Clip Dial(string name, params ReadOnlySpan<(float At, float Value)> keys)
+    {
+        foreach (var (at, value) in keys)
+            Dial(name, at, value);
+        return this;
+    }
+
+    /// <summary>Adds a key of a choice. The option stays picked until the next key.</summary>
+    /// <param name="name">The control's name, a dot and the choice's name, for instance <c>hand_left.space</c>.</param>
+    /// <param name="at">Seconds, from 0 to the clip's length.</param>
+    /// <param name="option">The option's name.</param>
+    /// <returns>The clip.</returns>
+    public Clip Choice(string name, float at, string option) => Add(choices, name, at, new PickedOption(option), isFinite: true, Channels.None);
+
+    /// <summary>Makes every track of a control, or of a switch or dial, hold each key's value until the next key.</summary>
+    /// <param name="name">The control, or the switch or dial as <c>hand_left.fk</c>; it needs a key somewhere in the clip.</param>
     /// <returns>The clip.</returns>
     public Clip Stepped(string name)
     {
@@ -164,6 +195,7 @@ public sealed class Clip
         scales.GetValueOrDefault(name)?.Interpolation = Interpolation.Step;
         turns.GetValueOrDefault(name)?.Interpolation = Interpolation.Step;
         switches.GetValueOrDefault(name)?.Interpolation = Interpolation.Step;
+        dials.GetValueOrDefault(name)?.Interpolation = Interpolation.Step;
         return this;
     }
 
@@ -191,7 +223,7 @@ public sealed class Clip
         where T : struct
     {
         if (string.IsNullOrWhiteSpace(target))
-            throw Wrong("keys something without a name", "Name the control, or the switch as control.switch", at: at);
+            throw Wrong("keys something without a name", "Name the control, or the switch, dial or choice as control.name", at: at);
         CheckTime(target, at);
         if (!isFinite)
             throw Wrong("has a key that is no finite number", "Give a finite number", target, at);

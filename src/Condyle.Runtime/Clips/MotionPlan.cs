@@ -2,7 +2,7 @@ using System.Numerics;
 
 namespace Condyle.Runtime;
 
-/// <summary>What the range of motion shows, in order: one step for each channel and for each way of a switch.</summary>
+/// <summary>What the range of motion shows, in order: one step for each channel, dial and choice and for each way of a switch.</summary>
 internal sealed class MotionPlan
 {
     /// <summary>How long a step lasts: to the one end, to the other, and back.</summary>
@@ -28,6 +28,8 @@ internal sealed class MotionPlan
         var late = rig.Switches.Count == 0 ? [] : rig.Controls.Where(control => !plan.MovesJoints(control, over: false) && plan.MovesJoints(control, over: true)).ToList();
         foreach (var control in rig.Controls.Except(late))
             plan.AddChannels(control);
+        plan.Steps.AddRange(rig.Dials.Select(dial => new DialStep(dial)));
+        plan.Steps.AddRange(rig.Choices.Where(choice => choice.Options.Count > 1).Select(choice => new ChoiceStep(choice)));
         foreach (var sw in rig.Switches)
             plan.Steps.Add(new SwitchStep(sw, over: true));
         foreach (var control in late)

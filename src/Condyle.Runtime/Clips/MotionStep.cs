@@ -101,3 +101,24 @@ internal sealed class SwitchStep(CompiledSwitch sw, bool over) : MotionStep($"{s
         clip.Switch(sw.Name, to, end);
     }
 }
+
+/// <summary>A dial goes to the one end of its range, to the other, and back to its default.</summary>
+internal sealed class DialStep(CompiledDial dial) : MotionStep(dial.Name)
+{
+    public override void Key(Clip clip, float from, float to)
+    {
+        var quarter = (to - from) / 4;
+        clip.Dial(dial.Name, (from, dial.AtRest), (from + quarter, dial.From), (to - quarter, dial.To), (to, dial.AtRest));
+    }
+}
+
+/// <summary>A choice goes through its other options and back to the one at rest.</summary>
+internal sealed class ChoiceStep(CompiledChoice choice) : MotionStep(choice.Name)
+{
+    public override void Key(Clip clip, float from, float to)
+    {
+        for (var option = 0; option < choice.Options.Count; option++)
+            clip.Choice(choice.Name, from + ((to - from) * option / choice.Options.Count), choice.Options[option]);
+        clip.Choice(choice.Name, to, choice.Options[0]);
+    }
+}

@@ -1,7 +1,7 @@
 namespace Condyle.Runtime;
 
 /// <summary>
-/// The built-in clip that shows all that a rig can do: each control goes through its limits, one channel after another, and each switch to its other end
+/// The built-in clip that shows all that a rig can do: each control goes through its limits, one channel after another, each dial through its range, each choice through its options, and each switch to its other end
 /// and back. Controls that move no joint while the switches are at their defaults come after the switches have gone over, so that every limb is seen both ways.
 /// The clip is the same for the same rig, and its markers say what moves when.
 /// </summary>
@@ -22,12 +22,12 @@ public static class RangeOfMotion
     /// <summary>Makes the clip.</summary>
     /// <param name="rig">The rig to show.</param>
     /// <returns>The clip, named <see cref="ClipName"/>.</returns>
-    /// <exception cref="BadInputException">The rig has no switch and no control with an unlocked channel, so there is nothing to show.</exception>
+    /// <exception cref="BadInputException">The rig has no switch, dial or choice and no control with an unlocked channel, so there is nothing to show.</exception>
     public static Clip Of(CompiledRig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
         return Find(rig) ?? throw new BadInputException(
-            $"rig '{rig.Name}'", "no control has an unlocked channel and there is no switch, so there is no range of motion", "Unlock a control's channels");
+            $"rig '{rig.Name}'", "no control has an unlocked channel and there is no switch, dial or choice, so there is no range of motion", "Unlock a control's channels");
     }
 
     /// <summary>The clip, or null for a rig that has nothing to show.</summary>

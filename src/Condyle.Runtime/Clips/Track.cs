@@ -59,7 +59,22 @@ internal sealed class TurnTrack : Track<Quaternion>
     protected override Quaternion Between(Quaternion from, Quaternion to, float amount) => Quaternion.Slerp(from, to, amount);
 }
 
-internal sealed class SwitchTrack : Track<float>
+internal sealed class NumberTrack : Track<float>
 {
     protected override float Between(float from, float to, float amount) => from + ((to - from) * amount);
+}
+
+/// <summary>An option of a choice, by its name.</summary>
+internal readonly record struct PickedOption(string Name);
+
+/// <summary>Options by their names. Nothing lies between two of them: the earlier one stays picked.</summary>
+internal sealed class ChoiceTrack : Track<PickedOption>
+{
+    protected override PickedOption Between(PickedOption from, PickedOption to, float amount) => from;
+}
+
+/// <summary>The same by their indices.</summary>
+internal sealed class PickTrack : Track<int>
+{
+    protected override int Between(int from, int to, float amount) => from;
 }

@@ -26,6 +26,7 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
             },
             BatchKind.Axes => new AxesBatch { Slots = worlds },
             BatchKind.Unscaled => new UnscaledBatch { Slots = worlds },
+            BatchKind.SpaceFrame or BatchKind.Space => ResponsePacking.Spaces(nodes, weights, isRigid: key.Kind == BatchKind.SpaceFrame),
             _ => throw new InvalidOperationException($"{key.Kind} is no kind of world batch."),
         };
     }
@@ -40,6 +41,9 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
         BatchKind.TwoBone => new TwoBoneBatch { Limbs = [.. writers.Cast<TwoBoneWriter>().Select(solvers.Scaled)] },
         BatchKind.ManyBone => solvers.ManyBones([.. writers.Cast<ManyBoneWriter>()]),
         BatchKind.CurveChain => solvers.CurveChains([.. writers.Cast<CurveChainWriter>()]),
+        BatchKind.Measure => ResponsePacking.Measures([.. writers.Cast<MeasureWriter>()]),
+        BatchKind.Response => ResponsePacking.Responses([.. writers.Cast<ResponseWriter>()]),
+        BatchKind.Morph => ResponsePacking.Morphs([.. writers.Cast<MorphWriter>()]),
         _ => throw new InvalidOperationException($"{key.Kind} is no kind of writer batch."),
     };
 

@@ -9,6 +9,8 @@ internal enum BatchKind
     ChannelFrame,
     StillWorld,
     ChannelWorld,
+    SpaceFrame,
+    Space,
     Follow,
     Meet,
     Drive,
@@ -18,6 +20,9 @@ internal enum BatchKind
     TwoBone,
     ManyBone,
     CurveChain,
+    Measure,
+    Response,
+    Morph,
     Axes,
     Unscaled,
 }
@@ -36,6 +41,7 @@ internal readonly record struct BatchKey(BatchKind Kind, bool IsPlaced = false, 
     public static BatchKey Of(PlannedNode node) => node switch
     {
         { IsFramedByWriter: true } => Of(node.Writer!),
+        { Writer: SpaceWriter } => new(node.IsRigid ? BatchKind.SpaceFrame : BatchKind.Space),
         { Moves: true } => new(node.IsRigid ? BatchKind.ChannelFrame : BatchKind.ChannelWorld, IsPlacedOn(node)),
         _ => new(node.IsRigid ? BatchKind.StillFrame : BatchKind.StillWorld),
     };
@@ -49,6 +55,9 @@ internal readonly record struct BatchKey(BatchKind Kind, bool IsPlaced = false, 
         TwoBoneWriter solver => new(solver.GivesFrames ? BatchKind.TwoBoneFrame : BatchKind.TwoBone),
         ManyBoneWriter => new(BatchKind.ManyBone),
         CurveChainWriter => new(BatchKind.CurveChain),
+        MeasureWriter => new(BatchKind.Measure),
+        ResponseWriter => new(BatchKind.Response),
+        MorphWriter => new(BatchKind.Morph),
         _ => throw new InvalidOperationException("An unknown kind of writer."),
     };
 

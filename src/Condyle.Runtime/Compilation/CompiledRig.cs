@@ -7,6 +7,9 @@ public sealed class CompiledRig
 {
     private readonly NameTable controlNames;
     private readonly NameTable switchNames;
+    private readonly NameTable dialNames;
+    private readonly NameTable choiceNames;
+    private readonly NameTable morphNames;
     private readonly NameTable jointNames;
 
     internal CompiledRig(string name, RigParts parts, RigLayout layout)
@@ -14,9 +17,13 @@ public sealed class CompiledRig
         Name = name;
         Controls = parts.Controls;
         Switches = parts.Switches;
+        Dials = parts.Dials;
+        Choices = parts.Choices;
+        Morphs = parts.Morphs;
         Joints = parts.Joints;
         Labels = parts.Labels;
-        (controlNames, switchNames, jointNames) = (parts.ControlNames, parts.SwitchNames, parts.JointNames);
+        (controlNames, jointNames, morphNames) = (parts.ControlNames, parts.JointNames, parts.MorphNames);
+        (switchNames, dialNames, choiceNames) = (parts.SwitchNames, parts.DialNames, parts.ChoiceNames);
         Layout = layout;
     }
 
@@ -28,6 +35,15 @@ public sealed class CompiledRig
 
     /// <summary>The switches in the order in which they were made.</summary>
     public IReadOnlyList<CompiledSwitch> Switches { get; }
+
+    /// <summary>The dials in the order in which they were made.</summary>
+    public IReadOnlyList<CompiledDial> Dials { get; }
+
+    /// <summary>The choices in the order in which they were made.</summary>
+    public IReadOnlyList<CompiledChoice> Choices { get; }
+
+    /// <summary>The morph targets that responses set, in the order in which they were first named.</summary>
+    public IReadOnlyList<CompiledMorph> Morphs { get; }
 
     /// <summary>The exported joints, parents before children.</summary>
     public IReadOnlyList<CompiledJoint> Joints { get; }
@@ -51,6 +67,24 @@ public sealed class CompiledRig
     /// <returns>Its index in <see cref="Switches"/>.</returns>
     /// <exception cref="ArgumentException">There is none; the message gives the nearest names.</exception>
     public int SwitchIndex(string name) => switchNames.Find(name);
+
+    /// <summary>Finds a dial.</summary>
+    /// <param name="name">A control that it is shown on and its own name, for instance <c>hand_left.curl</c>.</param>
+    /// <returns>Its index in <see cref="Dials"/>.</returns>
+    /// <exception cref="ArgumentException">There is none; the message gives the nearest names.</exception>
+    public int DialIndex(string name) => dialNames.Find(name);
+
+    /// <summary>Finds a choice.</summary>
+    /// <param name="name">A control that it is shown on and its own name, for instance <c>hand_left.space</c>.</param>
+    /// <returns>Its index in <see cref="Choices"/>.</returns>
+    /// <exception cref="ArgumentException">There is none; the message gives the nearest names.</exception>
+    public int ChoiceIndex(string name) => choiceNames.Find(name);
+
+    /// <summary>Finds a morph target.</summary>
+    /// <param name="name">The mesh's name and its own, for instance <c>body.bulge</c>.</param>
+    /// <returns>Its index in <see cref="Morphs"/>.</returns>
+    /// <exception cref="ArgumentException">There is none; the message gives the nearest names.</exception>
+    public int MorphIndex(string name) => morphNames.Find(name);
 
     /// <summary>Finds an exported joint.</summary>
     /// <param name="name">Its name in the skeleton.</param>

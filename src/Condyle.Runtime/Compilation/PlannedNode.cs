@@ -27,8 +27,14 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     /// <summary>What writes its channels; none: an animator does, or nobody.</summary>
     public Writer? Writer { get; set; }
 
+    /// <summary>What comes on top of its channels; none: nothing responds on it.</summary>
+    public ResponseWriter? Response { get; set; }
+
+    /// <summary>Whether more than an animator moves it.</summary>
+    public bool IsWritten => Writer is not null || Response is not null;
+
     /// <summary>Whether it can stand anywhere but at a fixed frame from its base.</summary>
-    public bool Moves => Writer is not null || Node.Kind == NodeKind.Control;
+    public bool Moves => IsWritten || Node.Kind == NodeKind.Control;
 
     /// <summary>Where the frame that its channels stand in comes from.</summary>
     public Anchor Stand { get; private set; }
@@ -40,10 +46,13 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     public bool IsRigid { get; private set; }
 
     /// <summary>Whether its writer gives its world frame too, without scale on the way.</summary>
-    public bool IsFramedByWriter => IsRigid && Writer is { GivesFrames: true };
+    public bool IsFramedByWriter => IsRigid && Response is null && Writer is { GivesFrames: true };
 
     /// <summary>Whether somebody reads its channels by themselves.</summary>
-    public bool ChannelsAreRead => Node.IsExported;
+    public bool ChannelsAreRead => Node.IsExported || IsMeasured || Response is not null;
+
+    /// <summary>Whether an angle is measured in its channels.</summary>
+    public bool IsMeasured { get; set; }
 
     /// <summary>Whether somebody reads its world frame without scale.</summary>
     public bool FrameIsRead { get; set; }
@@ -61,11 +70,14 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
 
     public int ChannelSlot { get; set; } = -1;
 
+    /// <summary>Its channels before the responses come on top; where there are none, the same as <see cref="ChannelSlot"/>.</summary>
+    public int BaseSlot { get; set; } = -1;
+
     /// <summary>All that must be evaluated before it, as the rig says it.</summary>
-    public IEnumerable<PlannedNode> Needs => new[] { Parent, Base }.OfType<PlannedNode>().Concat(Writer?.Inputs ?? []);
+    public IEnumerable<PlannedNode> Needs => new[] { Parent, Base }.OfType<PlannedNode>().Concat(Writer?.Inputs ?? []).Concat(Response?.Inputs ?? []);
 
     /// <summary>The nodes whose world frames are read when its own is worked out, after folding.</summary>
-    public IEnumerable<PlannedNode> Reads => (Stand.Root is { } root ? [root] : Array.Empty<PlannedNode>()).Concat(Writer?.Reads ?? []);
+    public IEnumerable<PlannedNode> Reads => (Stand.Root is { } root ? [root] : Array.Empty<PlannedNode>()).Concat(Writer?.Reads ?? []).Concat(Response?.Reads ?? []);
 
     /// <summary>Those of them that may have scale, or whose axes are read because it may have scale itself.</summary>
     public IEnumerable<PlannedNode> ReadsAxesOf => IsFramedByWriter
@@ -76,8 +88,9 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     public bool AddsNoScale => HasUnitScale && Rigidity.Of(Fixed);
 
     // What an animator may scale, or a sentence does, isn't.
-    private bool HasUnitScale => Rest.Scale == Vector3d.One
-        && (Writer is { } writer ? !writer.WritesScale : Node.Locked.TryKnown(out var locked) && (locked & Channels.Scale) == Channels.Scale);
+    private bool HasUnitScale => Rest.Scale == Vector3d.One && Response is not { WritesScale: true } && (Writer is { } writer
+        ? !writer.WritesScale
+        : Node.Kind != NodeKind.Control || (Node.Locked.TryKnown(out var locked) && (locked & Channels.Scale) == Channels.Scale));
 
     public void HangUnder(PlannedNode? parent, Affine3d placement) => (Parent, Base, Fixed) = (parent, parent, placement);
 
@@ -89,6 +102,8 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
         Stand = Base is null ? new Anchor(null, Fixed) : Base.World.Below(Fixed);
         World = Moves ? new Anchor(this, Affine3d.Identity) : Stand.Below(Rest.ToAffine());
         IsRigid = Stand.IsRigid && (Moves ? HasUnitScale : World.IsRigid);
-        Level = World.Root is null ? 0 : IsFramedByWriter ? Writer!.Level : 1 + Math.Max(Stand.Root?.Level ?? 0, Writer?.Level ?? 0);
+        Level = World.Root is null ? 0
+            : IsFramedByWriter ? Writer!.Level
+            : 1 + Math.Max(Stand.Root?.Level ?? 0, Math.Max(Writer?.Level ?? 0, Response?.Level ?? 0));
     }
 }

@@ -5,7 +5,7 @@ using Condyle.Runtime.Kernels;
 namespace Condyle.Runtime;
 
 /// <summary>
-/// One character that moves by a rig: set controls and switches, evaluate, read joints. Not to be used by two threads at once;
+/// One character that moves by a rig: set controls, switches, dials and choices, evaluate, read joints. Not to be used by two threads at once;
 /// two instances of one rig can be.
 /// </summary>
 /// <remarks>
@@ -15,6 +15,7 @@ namespace Condyle.Runtime;
 public sealed class RigInstance
 {
     private readonly Buffers pose;
+    private readonly Affine[] places;
     private readonly int controls;
 
     internal RigInstance(CompiledRig rig, Buffers pose)
@@ -22,12 +23,13 @@ public sealed class RigInstance
         Rig = rig;
         controls = rig.Controls.Count;
         this.pose = pose;
+        places = new Affine[rig.Layout.Riders.Count];
     }
 
     /// <summary>The rig that it moves by.</summary>
     public CompiledRig Rig { get; }
 
-    /// <summary>Puts every control at zero and every switch at its default, and the joints at rest, evaluated.</summary>
+    /// <summary>Puts every control at zero and every switch, dial and choice at its default, and the joints at rest, evaluated.</summary>
     public void Reset() => pose.CopyFrom(Rig.Layout.AtRest);
 
     /// <summary>Moves a control.</summary>
@@ -77,14 +79,94 @@ public sealed class RigInstance
     /// <exception cref="ArgumentException">The value is not a finite number.</exception>
     public void SetSwitch(int sw, float value)
     {
-        if ((uint)sw >= (uint)pose.Switches.Count)
-            throw new ArgumentOutOfRangeException(nameof(sw), sw, $"The rig '{Rig.Name}' has {pose.Switches.Count} switches, counted from 0.");
-        if (!float.IsFinite(value))
-            throw new ArgumentException($"The value of switch '{Rig.Switches[sw].Name}' is not a finite number: {value}.", nameof(value));
-        pose.Switches[sw] = Math.Clamp(value, 0, 1);
+        CheckIndex(sw, Rig.Switches.Count, "switches", nameof(sw));
+        CheckFinite(value, "switch", Rig.Switches[sw].Name);
+        pose.Inputs[sw] = Math.Clamp(value, 0, 1);
     }
 
-    /// <summary>Works out where everything is for the controls and switches as they are set. Allocates nothing.</summary>
+    /// <summary>Sets a dial, on all the controls that it is shown on.</summary>
+    /// <param name="dial">Its index in <see cref="CompiledRig.Dials"/>.</param>
+    /// <param name="value">Within its range; a value outside is taken as the nearest inside.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such dial.</exception>
+    /// <exception cref="ArgumentException">The value is not a finite number.</exception>
+    public void SetDial(int dial, float value)
+    {
+        CheckIndex(dial, Rig.Dials.Count, "dials", nameof(dial));
+        var found = Rig.Dials[dial];
+        CheckFinite(value, "dial", found.Name);
+        pose.Inputs[Rig.Layout.Inputs.FirstDial + dial] = Math.Clamp(value, found.From, found.To);
+    }
+
+    /// <summary>Picks an option of a choice, on all the controls that it is shown on. What rides by it jumps; see <see cref="SetChoiceInPlace"/>.</summary>
+    /// <param name="choice">Its index in <see cref="CompiledRig.Choices"/>.</param>
+    /// <param name="option">The index of the option.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such choice or option.</exception>
+    public void SetChoice(int choice, int option) => SetChoice(choice, option, option, 1);
+
+    /// <summary>Stands between two options of a choice, for a shot that eases from one to the other.</summary>
+    /// <param name="choice">Its index in <see cref="CompiledRig.Choices"/>.</param>
+    /// <param name="from">The index of the one option.</param>
+    /// <param name="to">The index of the other.</param>
+    /// <param name="amount">How far from the one to the other, from 0 to 1; a value outside is taken as the nearest inside.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such choice or option.</exception>
+    /// <exception cref="ArgumentException">The amount is not a finite number.</exception>
+    public void SetChoice(int choice, int from, int to, float amount)
+    {
+        CheckIndex(choice, Rig.Choices.Count, "choices", nameof(choice));
+        var options = Rig.Choices[choice].Options.Count;
+        CheckIndex(from, options, "options of the choice", nameof(from));
+        CheckIndex(to, options, "options of the choice", nameof(to));
+        CheckFinite(amount, "choice", Rig.Choices[choice].Name);
+        var (first, passed) = (Rig.Layout.Inputs.FirstOptions[choice], Math.Clamp(amount, 0, 1));
+        for (var option = 0; option < options; option++)
+            pose.Inputs[first + option] = (option == from ? 1 - passed : 0) + (option == to ? passed : 0);
+    }
+
+    /// <summary>
+    /// Picks an option of a choice and sets the channels of the controls that ride by it so that they stay where they are in the world. It evaluates before and after.
+    /// </summary>
+    /// <remarks>
+    /// Locked channels stay as they are, so a control keeps its place as far as its unlocked ones reach: its turn if all three turn channels are unlocked, its scale likewise.
+    /// Shear that another node's scale gives it can't be kept. Allocates nothing.
+    /// </remarks>
+    /// <param name="choice">Its index in <see cref="CompiledRig.Choices"/>.</param>
+    /// <param name="option">The index of the option.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such choice or option.</exception>
+    /// <exception cref="InvalidOperationException">It is a member of a crowd, which can't be evaluated alone.</exception>
+    public void SetChoiceInPlace(int choice, int option)
+    {
+        var riders = Rig.Layout.Riders;
+        Evaluate();
+        for (var i = 0; i < riders.Count; i++)
+            places[i] = riders[i].World.In(pose);
+        SetChoice(choice, option);
+        for (var i = 0; i < riders.Count; i++)
+        {
+            if (riders[i].Choice != choice)
+                continue;
+            Evaluate(); // a rider may ride another one, which has its place by now
+            riders[i].Place(places[i], pose);
+        }
+
+        Evaluate();
+    }
+
+    /// <summary>A control's translation as it is set, or as <see cref="SetChoiceInPlace"/> set it.</summary>
+    /// <param name="control">Its index in <see cref="CompiledRig.Controls"/>.</param>
+    /// <returns>The move from where it rests, in metres along the axes of its placement.</returns>
+    public Vector3 ControlMove(int control) => pose.Moves[Control(control)];
+
+    /// <summary>A control's rotation as it is set, or as <see cref="SetChoiceInPlace"/> set it.</summary>
+    /// <param name="control">Its index in <see cref="CompiledRig.Controls"/>.</param>
+    /// <returns>The turn from where it rests, a unit quaternion.</returns>
+    public Quaternion ControlTurn(int control) => pose.Turns[Control(control)];
+
+    /// <summary>A control's scale as it is set, or as <see cref="SetChoiceInPlace"/> set it.</summary>
+    /// <param name="control">Its index in <see cref="CompiledRig.Controls"/>.</param>
+    /// <returns>Factors along its own axes.</returns>
+    public Vector3 ControlScale(int control) => pose.Scales[Control(control)];
+
+    /// <summary>Works out where everything is for the controls, switches, dials and choices as they are set. Allocates nothing.</summary>
     /// <exception cref="InvalidOperationException">It is a member of a crowd, which is evaluated as a whole.</exception>
     public void Evaluate()
     {
@@ -116,6 +198,16 @@ public sealed class RigInstance
     /// </returns>
     public Matrix4x4 JointWorld(int joint) => World(Rig.Layout.JointWorlds[Joint(joint)]);
 
+    /// <summary>The weight of a morph target after <see cref="Evaluate"/>.</summary>
+    /// <param name="morph">Its index in <see cref="CompiledRig.Morphs"/>.</param>
+    /// <returns>The sum of the responses on it; not limited to a range.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such morph target.</exception>
+    public float MorphWeight(int morph)
+    {
+        CheckIndex(morph, Rig.Morphs.Count, "morph targets", nameof(morph));
+        return pose.Morphs[morph];
+    }
+
     /// <summary>Whether a label is shown, after <see cref="Evaluate"/>.</summary>
     /// <param name="label">Its index in <see cref="CompiledRig.Labels"/>.</param>
     /// <returns>True while its weight is above one half; always true for a label that nothing shows or hides.</returns>
@@ -128,7 +220,7 @@ public sealed class RigInstance
 
     private Matrix4x4 World(WorldSlot at)
     {
-        var world = at.IsRigid ? pose.Frames[at.Slot].ToAffine() : pose.Worlds[at.Slot];
+        var world = at.In(pose);
         return new Matrix4x4(
             world.X.X, world.X.Y, world.X.Z, 0,
             world.Y.X, world.Y.Y, world.Y.Z, 0,
@@ -138,14 +230,30 @@ public sealed class RigInstance
 
     private int Slot(int joint) => controls + Joint(joint);
 
-    private int Joint(int joint) => (uint)joint < (uint)Rig.Joints.Count
-        ? joint
-        : throw new ArgumentOutOfRangeException(nameof(joint), joint, $"The rig '{Rig.Name}' has {Rig.Joints.Count} joints, counted from 0.");
-
-    private void CheckControl(int control)
+    private int Joint(int joint)
     {
-        if ((uint)control >= (uint)controls)
-            throw new ArgumentOutOfRangeException(nameof(control), control, $"The rig '{Rig.Name}' has {controls} controls, counted from 0.");
+        CheckIndex(joint, Rig.Joints.Count, "joints", nameof(joint));
+        return joint;
+    }
+
+    private int Control(int control)
+    {
+        CheckControl(control);
+        return control;
+    }
+
+    private void CheckControl(int control) => CheckIndex(control, controls, "controls", nameof(control));
+
+    private void CheckIndex(int index, int count, string what, string parameter)
+    {
+        if ((uint)index >= (uint)count)
+            throw new ArgumentOutOfRangeException(parameter, index, $"The rig '{Rig.Name}' has {count} {what}, counted from 0.");
+    }
+
+    private static void CheckFinite(float value, string what, string name)
+    {
+        if (!float.IsFinite(value))
+            throw new ArgumentException($"The value of {what} '{name}' is not a finite number: {value}.", nameof(value));
     }
 
     private void CheckFinite(Vector3 value, string what, int control)

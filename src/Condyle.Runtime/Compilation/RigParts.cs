@@ -1,3 +1,4 @@
+using Condyle.Evaluation;
 using Condyle.Model;
 
 namespace Condyle.Runtime.Compilation;
@@ -9,17 +10,32 @@ internal sealed class RigParts
     {
         Controls = [.. model.Nodes.Where(node => node.Kind == NodeKind.Control).Select(ControlOf)];
         Switches = [.. model.Switches.Select(SwitchOf)];
+        Dials = [.. model.Dials.Select(DialOf)];
+        Choices = [.. model.Choices.Select(ChoiceOf)];
+        Morphs = [.. RigResponses.Of(model).Morphs.Select(MorphOf)];
         Joints = JointsOf(model);
         Labels = [.. model.Labels.Select((label, index) =>
             new CompiledLabel(index, Facts.Known(label.Name, "The name of a label"), Facts.Known(label.Shows, $"The text of {label.Title}")))];
         ControlNames = NameTable.Of("control", Controls.Select(control => control.Name));
         SwitchNames = NameTable.Of("switch", Switches.Select(given => given.AlsoKnownAs.Prepend(given.Name)));
+        DialNames = NameTable.Of("dial", Dials.Select(dial => dial.AlsoKnownAs.Prepend(dial.Name)));
+        ChoiceNames = NameTable.Of("choice", Choices.Select(choice => choice.AlsoKnownAs.Prepend(choice.Name)));
+        MorphNames = NameTable.Of("morph target", Morphs.Select(morph => $"{morph.Mesh}.{morph.Target}"));
+        NameTable.Of("switch, dial or choice", Switches.SelectMany(given => given.AlsoKnownAs.Prepend(given.Name))
+            .Concat(Dials.SelectMany(dial => dial.AlsoKnownAs.Prepend(dial.Name)))
+            .Concat(Choices.SelectMany(choice => choice.AlsoKnownAs.Prepend(choice.Name))));
         JointNames = NameTable.Of("joint", Joints.Select(joint => joint.Name));
     }
 
     public IReadOnlyList<CompiledControl> Controls { get; }
 
     public IReadOnlyList<CompiledSwitch> Switches { get; }
+
+    public IReadOnlyList<CompiledDial> Dials { get; }
+
+    public IReadOnlyList<CompiledChoice> Choices { get; }
+
+    public IReadOnlyList<CompiledMorph> Morphs { get; }
 
     public IReadOnlyList<CompiledJoint> Joints { get; }
 
@@ -28,6 +44,12 @@ internal sealed class RigParts
     public NameTable ControlNames { get; }
 
     public NameTable SwitchNames { get; }
+
+    public NameTable DialNames { get; }
+
+    public NameTable ChoiceNames { get; }
+
+    public NameTable MorphNames { get; }
 
     public NameTable JointNames { get; }
 
@@ -44,14 +66,42 @@ internal sealed class RigParts
 
     private static CompiledSwitch SwitchOf(RigSwitch given, int index)
     {
-        if (given.PlacesAreOpen || given.Control is not { } control)
-            throw new RigGeometryException($"The controls that {given.Title} is shown on aren't known.");
+        var (name, others) = NamesOf(given);
         var atRest = Facts.Known(given.AtRest, $"The default of {given.Title}");
-        if (!(atRest >= 0 && atRest <= 1))
-            throw new RigGeometryException($"{given.Title} on {control.Title} is {Invariant.Print(atRest)} at rest. Give a default from 0 to 1.");
-        var name = Facts.Known(given.Name, $"The name of a switch on {control.Title}");
-        return new(index, $"{NameOf(control)}.{name}", [.. given.AlsoOn.Distinct().Where(other => other != control).Select(other =>
-            $"{NameOf(other ?? throw new RigGeometryException($"A control that {given.Title} is shown on isn't known."))}.{name}")], atRest);
+        return atRest >= 0 && atRest <= 1
+            ? new(index, name, others, atRest)
+            : throw new RigGeometryException($"{given.Title} on {given.Control!.Title} is {Invariant.Print(atRest)} at rest. Give a default from 0 to 1.");
+    }
+
+    private static CompiledDial DialOf(RigDial dial, int index)
+    {
+        var ((name, others), range) = (NamesOf(dial), DialRange.Of(dial));
+        return new(index, name, others, Facts.Known(dial.Unit, $"The unit of {dial.Title}"), range.From, range.To, range.AtRest);
+    }
+
+    private static CompiledChoice ChoiceOf(RigChoice choice, int index)
+    {
+        var (name, others) = NamesOf(choice);
+        if (choice.OptionsAreOpen)
+            throw new RigGeometryException($"The options of {choice.Title} aren't known.");
+        if (choice.Options.Count == 0)
+            throw new RigGeometryException($"{choice.Title} on {choice.Control!.Title} has no option. Give it one, or remove it.");
+        List<string> options = [.. choice.Options.Select(option => Facts.Known(option.Name, $"An option of {choice.Title}"))];
+        NameTable.Of($"option of {choice.Title}", options);
+        return new(index, name, others, options);
+    }
+
+    private static CompiledMorph MorphOf(MorphResponses morph, int index) =>
+        new(index, Facts.Known(morph.Name.Mesh, "The name of a mesh"), Facts.Known(morph.Name.Target, "The name of a morph target"));
+
+    /// <summary>The name of a setting with the control that it was made on, and with each further one.</summary>
+    private static (string Name, IReadOnlyList<string> Others) NamesOf(RigSetting setting)
+    {
+        if (setting.PlacesAreOpen || setting.Control is not { } control)
+            throw new RigGeometryException($"The controls that {setting.Title} is shown on aren't known.");
+        var name = Facts.Known(setting.Name, $"The name of a setting on {control.Title}");
+        return ($"{NameOf(control)}.{name}", [.. setting.AlsoOn.Distinct().Where(other => other != control).Select(other =>
+            $"{NameOf(other ?? throw new RigGeometryException($"A control that {setting.Title} is shown on isn't known."))}.{name}")]);
     }
 
     private static List<CompiledJoint> JointsOf(RigModel model)

@@ -8,14 +8,16 @@ internal sealed class RigPlan
 {
     private readonly Dictionary<int, PlannedNode> nodes;
     private readonly RestPose rest;
+    private readonly Dictionary<PlannedNode, RigChoice> spaces = [];
 
     private RigPlan(RigModel model)
     {
+        Inputs = new InputTable(model);
         rest = RestPose.Of(model);
         nodes = model.Nodes.ToDictionary(node => node.Id, node => new PlannedNode(node, RestPose.ChannelsOf(node)));
         foreach (var node in nodes.Values)
             node.HangUnder(Facts.Known(node.Node.Parent, $"What {node.Node.Title} hangs under") is { } parent ? this[parent] : null, rest.PlacementOf(node.Node));
-        foreach (var sentence in model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).Concat(model.ManyBones).Concat(model.Curves).OrderBy(sentence => sentence.Id))
+        foreach (var sentence in model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).Concat(model.ManyBones).Concat(model.Curves).Concat(model.Spaces).OrderBy(sentence => sentence.Id))
         {
             switch (sentence)
             {
@@ -24,9 +26,11 @@ internal sealed class RigPlan
                 case RigTwoBone solver: Add(SolverPlan.Of(solver, this, rest)); break;
                 case RigManyBone solver: Add(SolverPlan.Of(solver, this, rest)); break;
                 case RigCurve curve: Add(SolverPlan.Of(curve, this, rest)); break;
+                case RigSpace { Parents.Count: > 0 } space: Add(space); break;
             }
         }
 
+        Morphs = new ResponsePlan(RigResponses.Of(model), this).Morphs;
         Ordered = EvaluationOrder.Of(nodes.Values);
         foreach (var solver in Ordered.Select(node => node.Writer).OfType<CopyWriter>().Distinct())
             CheckIsWhole(solver);
@@ -36,6 +40,16 @@ internal sealed class RigPlan
 
     /// <summary>The nodes, each after all that it needs.</summary>
     public IReadOnlyList<PlannedNode> Ordered { get; }
+
+    /// <summary>The slots of what is set or measured beside the channels.</summary>
+    public InputTable Inputs { get; }
+
+    /// <summary>The morph targets that something sets, by index.</summary>
+    public IReadOnlyList<MorphWriter> Morphs { get; }
+
+    /// <summary>The controls that ride one of several nodes and have nothing else that moves them, each after all that it needs.</summary>
+    public IReadOnlyList<(PlannedNode Control, RigChoice Choice)> Riders =>
+        [.. Ordered.Where(node => node is { Writer: null, Base: not null } && spaces.ContainsKey(node.Base)).Select(node => (node, spaces[node.Base!]))];
 
     public PlannedNode this[RigNode node] => nodes[node.Id];
 
@@ -96,6 +110,20 @@ internal sealed class RigPlan
     {
         foreach (var joint in solver?.Joints ?? [])
             joint.Writer = solver;
+    }
+
+    private void Add(RigSpace space)
+    {
+        var blend = SpaceBlend.Of(space);
+        var control = this[space.Control ?? throw new RigGeometryException($"The control of {space.Title} isn't known.")];
+        var sources = blend.Parents.Select(parent => new SpaceInput(this[parent.Node], RestOffset.Between(parent.Node, control.Node, keeps: true, rest), parent.Weight)).ToList();
+        if (!blend.Rest.Equals(WeightPolynomial.Zero))
+            sources.Add(new SpaceInput(control.Parent, rest.PlacementOf(control.Node), blend.Rest));
+        var carrier = new PlannedNode(space.Carrier, Trs.Identity) { Writer = new SpaceWriter(sources) };
+        carrier.HangUnder(parent: null, Affine3d.Identity);
+        nodes[space.Carrier.Id] = carrier;
+        spaces[carrier] = space.Choice!;
+        control.HoldByMatrix(carrier, Affine3d.Identity);
     }
 
     private static void CheckIsWhole(CopyWriter solver)

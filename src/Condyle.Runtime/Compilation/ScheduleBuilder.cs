@@ -10,19 +10,25 @@ internal sealed class ScheduleBuilder
     private readonly Slots slots;
     private readonly IReadOnlyList<PlannedNode> changing;
     private readonly IReadOnlyList<Writer> writers;
+    private readonly int morphs;
 
     public ScheduleBuilder(RigPlan graph, RigModel model, IReadOnlyList<PlannedNode> outputs, WeightTable weights)
     {
         this.weights = weights;
-        MarkRead(graph.Ordered, outputs);
+        MarkRead(graph.Ordered, [.. outputs, .. graph.Morphs.SelectMany(morph => morph.Reads)]);
         var read = graph.Ordered.Where(node => node.IsRead).ToList();
         changing = [.. read.Where(node => node.World.Root is not null).OrderBy(node => node.Level).ThenBy(BatchKey.Of)];
-        writers = [.. read.Select(node => node.Writer).OfType<Writer>().Distinct()];
+        List<CurveWriter> curves = [.. read.Select(node => node.Response).OfType<ResponseWriter>(), .. graph.Morphs];
+        morphs = graph.Morphs.Count;
+        writers = [
+            .. read.Select(node => node.Writer).OfType<Writer>().Where(writer => writer is not SpaceWriter).Distinct(),
+            .. curves.SelectMany(writer => writer.Measures).Where(measure => measure.Node.Moves).Distinct(),
+            .. curves];
         slots = new Slots([.. model.Nodes.Select(node => graph[node])], [.. read.Where(node => node.World.Root is null)], changing);
     }
 
     /// <summary>The schedule and the pose at rest, not evaluated yet.</summary>
-    public (Schedule Schedule, Buffers AtRest) Build(IReadOnlyList<float> switchesAtRest)
+    public (Schedule Schedule, Buffers AtRest) Build(IReadOnlyList<float> inputsAtRest)
     {
         var batches = new BatchBuilder(slots, weights);
         var levels = changing.Where(node => !node.IsFramedByWriter).Select(node => (Node: node, Kind: BatchKey.Of(node)))
@@ -38,12 +44,13 @@ internal sealed class ScheduleBuilder
             .ToList();
         levels.InsertRange(0, weights.ToBatches());
 
-        var mostSources = writers.OfType<BlendWriter>().Select(blend => blend.Sources.Count).DefaultIfEmpty(0).Max();
-        var atRest = new Buffers(new BufferSizes(slots.Channels, slots.Worlds, switchesAtRest.Count, weights.Count, mostSources, SolverPacking.RoomOf(writers)));
+        var mostSources = writers.OfType<BlendWriter>().Select(blend => blend.Sources.Count)
+            .Concat(changing.Select(node => node.Writer).OfType<SpaceWriter>().Select(space => space.Sources.Count)).DefaultIfEmpty(0).Max();
+        var atRest = new Buffers(new BufferSizes(slots.Channels, slots.Worlds, inputsAtRest.Count, weights.Count, morphs, mostSources, SolverPacking.RoomOf(writers)));
         slots.Fill(atRest);
         weights.FoldConstants(atRest);
-        for (var i = 0; i < switchesAtRest.Count; i++)
-            atRest.Switches[i] = switchesAtRest[i];
+        for (var i = 0; i < inputsAtRest.Count; i++)
+            atRest.Inputs[i] = inputsAtRest[i];
         return (new Schedule(levels), atRest);
     }
 

@@ -5,7 +5,8 @@ using Condyle.Runtime.Kernels;
 namespace Condyle.Runtime.Compilation;
 
 /// <summary>
-/// Gives every value that is read its place in a pose. Channels: the controls, the exported joints, the other written nodes, and one slot for what nobody reads.
+/// Gives every value that is read its place in a pose. Channels: the controls, the exported joints, the other written nodes, second ones for nodes with responses on top
+/// (of a control the first are what an animator sets; of another node they are what comes out), and one slot for what nobody reads.
 /// World frames: the world itself, the frames that never change, the others in the order in which the schedule writes them, and one slot for what nobody reads.
 /// </summary>
 internal sealed class Slots
@@ -15,23 +16,34 @@ internal sealed class Slots
 
     private readonly IReadOnlyList<PlannedNode> constants;
     private readonly IReadOnlyList<PlannedNode> channelled;
+    private readonly int unread;
 
     public Slots(IReadOnlyList<PlannedNode> inModelOrder, IReadOnlyList<PlannedNode> constants, IReadOnlyList<PlannedNode> changing)
     {
         this.constants = constants;
         var controls = inModelOrder.Where(node => node.Node.Kind == NodeKind.Control);
         var joints = inModelOrder.Where(node => node.Node.IsExported);
-        var others = changing.Where(node => node is { Moves: true, IsFramedByWriter: false } && node.Node is { IsExported: false, Kind: not NodeKind.Control });
+        var others = changing.Where(node => node is { Moves: true, Writer: not SpaceWriter, Node: { IsExported: false, Kind: not NodeKind.Control } }
+            && (!node.IsFramedByWriter || node.ChannelsAreRead));
         channelled = [.. controls, .. joints, .. others];
         for (var slot = 0; slot < channelled.Count; slot++)
-            channelled[slot].ChannelSlot = slot;
+            channelled[slot].BaseSlot = channelled[slot].ChannelSlot = slot;
+        unread = channelled.Count;
+        foreach (var node in channelled.Where(node => node is { Response: not null, IsRead: true }))
+        {
+            if (node.Node.Kind == NodeKind.Control)
+                node.ChannelSlot = unread++;
+            else
+                node.BaseSlot = unread++;
+        }
+
         Worlds = World + 1;
         foreach (var node in constants.Concat(changing))
             node.WorldSlot = Worlds++;
         Worlds++;
     }
 
-    public int Channels => channelled.Count + 1;
+    public int Channels => unread + 1;
 
     public int Worlds { get; }
 
@@ -39,7 +51,7 @@ internal sealed class Slots
     public int FrameOf(PlannedNode node) => node.IsRead ? node.WorldSlot : Worlds - 1;
 
     /// <summary>The slot of the channels that a writer writes to a node; the unread one where another writer has the node or nobody reads it.</summary>
-    public int ChannelsOf(PlannedNode node, Writer writer) => node.Writer == writer && node.IsRead ? node.ChannelSlot : channelled.Count;
+    public int ChannelsOf(PlannedNode node, Writer writer) => node.Writer == writer && node.IsRead ? node.BaseSlot : unread;
 
     public static int WorldOf(PlannedNode? node) => node?.WorldSlot ?? World;
 
@@ -56,17 +68,17 @@ internal sealed class Slots
 
         foreach (var node in channelled)
         {
-            pose.Moves[node.ChannelSlot] = node.Rest.Translation.ToSingle();
-            pose.Turns[node.ChannelSlot] = node.Rest.Rotation.ToSingle();
-            pose.Scales[node.ChannelSlot] = node.Rest.Scale.ToSingle();
+            Fill(pose, node.BaseSlot, node.Rest);
+            Fill(pose, node.ChannelSlot, node.Rest);
         }
 
-        Reset(pose, channelled.Count);
+        Fill(pose, unread, Trs.Identity);
     }
 
-    private static void Reset(Buffers pose, int slot)
+    private static void Fill(Buffers pose, int slot, Trs channels)
     {
-        pose.Turns[slot] = System.Numerics.Quaternion.Identity;
-        pose.Scales[slot] = System.Numerics.Vector3.One;
+        pose.Moves[slot] = channels.Translation.ToSingle();
+        pose.Turns[slot] = channels.Rotation.ToSingle();
+        pose.Scales[slot] = channels.Scale.ToSingle();
     }
 }

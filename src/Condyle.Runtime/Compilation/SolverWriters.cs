@@ -39,7 +39,7 @@ internal sealed class TwoBoneWriter(string title, IReadOnlyList<PlannedNode> joi
 {
     public required TwoBoneOptions Options { get; init; }
 
-    public override bool GivesFrames => Joints[0].IsRigid && Joints.All(joint => joint.Writer == this) && Joints.Skip(1).All(joint => joint.AddsNoScale);
+    public override bool GivesFrames => Joints[0].IsRigid && Joints.All(joint => joint.Writer == this && !joint.ChannelsAreRead) && Joints.Skip(1).All(joint => joint.AddsNoScale);
 
     public override IEnumerable<PlannedNode> ReadsFramesOf => Those(Follows);
 

@@ -4,7 +4,7 @@ using Condyle.Runtime.Kernels;
 namespace Condyle.Runtime.Compilation;
 
 /// <summary>Gives equal weights one slot, so that an inverse asked for twice is worked out once. Constants are slots that nothing writes.</summary>
-internal sealed class WeightTable(IReadOnlyDictionary<int, int> switchIndices)
+internal sealed class WeightTable(InputTable inputs)
 {
     private readonly Dictionary<WeightPolynomial, int> slots = [];
     private readonly List<WeightPolynomial> weights = [];
@@ -34,7 +34,7 @@ internal sealed class WeightTable(IReadOnlyDictionary<int, int> switchIndices)
     /// <summary>Whether two weights add up to one, and neither is ever below zero: one is a part of a product of switches, the other the rest.</summary>
     public static bool AreWhole(WeightPolynomial a, WeightPolynomial b) => b.Equals(a.Inverse) && (IsPart(a) || IsPart(b));
 
-    /// <summary>The batches of the weights that switches change.</summary>
+    /// <summary>The batches of the weights that switches and choices change.</summary>
     public IEnumerable<Batch> ToBatches()
     {
         var changing = Enumerable.Range(0, weights.Count).Where(slot => !IsConstant(weights[slot])).ToLookup(slot => IsLinear(weights[slot]));
@@ -49,7 +49,7 @@ internal sealed class WeightTable(IReadOnlyDictionary<int, int> switchIndices)
         var terms = weights[slot].Terms;
         return new(
             slot,
-            switchIndices[terms.Single(term => term.Factors.Length == 1).Factors[0]],
+            inputs.SlotOf(terms.Single(term => term.Factors.Length == 1).Factors[0]),
             (float)terms.Where(term => term.Factors.Length == 0).Sum(term => term.Coefficient),
             (float)terms.Single(term => term.Factors.Length == 1).Coefficient);
     }
@@ -63,7 +63,7 @@ internal sealed class WeightTable(IReadOnlyDictionary<int, int> switchIndices)
             TermEnds = Ends(changing.Select(slot => weights[slot].Terms.Count)),
             Coefficients = [.. terms.Select(term => (float)term.Coefficient)],
             FactorEnds = Ends(terms.Select(term => term.Factors.Length)),
-            Factors = [.. terms.SelectMany(term => term.Factors).Select(id => switchIndices[id])],
+            Factors = [.. terms.SelectMany(term => term.Factors).Select(inputs.SlotOf)],
         };
     }
 

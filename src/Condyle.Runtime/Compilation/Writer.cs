@@ -3,7 +3,7 @@ using Condyle.Model;
 
 namespace Condyle.Runtime.Compilation;
 
-/// <summary>Something that writes the channels of nodes.</summary>
+/// <summary>Something that writes the channels of nodes, or what they are made from.</summary>
 internal abstract class Writer
 {
     /// <summary>The nodes that it follows, as the rig says it.</summary>
@@ -25,7 +25,7 @@ internal abstract class Writer
     public virtual IEnumerable<PlannedNode> ReadsAxesOf => Reads;
 
     /// <summary>It runs in the batches of this level.</summary>
-    public int Level => 1 + Reads.Select(node => node.Level).DefaultIfEmpty(0).Max();
+    public virtual int Level => 1 + Reads.Select(node => node.Level).DefaultIfEmpty(0).Max();
 
     protected static IEnumerable<PlannedNode> Those(params IEnumerable<PlannedNode?> nodes) => nodes.OfType<PlannedNode>();
 }

@@ -34,6 +34,13 @@ internal readonly struct Affine(Vector3 x, Vector3 y, Vector3 z, Vector3 origin)
             move);
     }
 
+    /// <summary>The lengths of the axes: X's and Y's with the signs of a known scale, Z's so that a mirrored frame stays mirrored.</summary>
+    public Vector3 ScaleFor(Vector3 signs)
+    {
+        var mirrored = (Vector3.Dot(X, Vector3.Cross(Y, Z)) < 0) ^ (signs.X < 0) ^ (signs.Y < 0);
+        return new(signs.X < 0 ? -X.Length() : X.Length(), signs.Y < 0 ? -Y.Length() : Y.Length(), mirrored ? -Z.Length() : Z.Length());
+    }
+
     /// <summary>This frame as it is seen in another one: outer⁻¹ · this. A flat frame, which has no inverse, counts without its scale and shear.</summary>
     public Affine In(in Affine outer)
     {

@@ -38,8 +38,9 @@ internal sealed class Buffers
         Moves = new(block, Take(sizes.Channels * Vectors.Components), sizes.Channels, width) { Lane = lane };
         Turns = new(block, Take(sizes.Channels * Rotations.Components), sizes.Channels, width) { Lane = lane };
         Scales = new(block, Take(sizes.Channels * Vectors.Components), sizes.Channels, width) { Lane = lane };
-        Switches = new(block, Take(sizes.Switches), sizes.Switches, width) { Lane = lane };
+        Inputs = new(block, Take(sizes.Inputs), sizes.Inputs, width) { Lane = lane };
         Weights = new(block, Take(sizes.Weights), sizes.Weights, width) { Lane = lane };
+        Morphs = new(block, Take(sizes.Morphs), sizes.Morphs, width) { Lane = lane };
         MixTurns = new(block, Take(sizes.BlendSources * Rotations.Components), sizes.BlendSources, width) { Lane = lane };
         MixWeights = new(block, Take(sizes.BlendSources), sizes.BlendSources, width) { Lane = lane };
         Lanes = [];
@@ -66,9 +67,13 @@ internal sealed class Buffers
 
     public Vectors Scales { get; }
 
-    public Numbers Switches { get; }
+    /// <summary>Switches, dials and options, which an animator sets, and measured angles.</summary>
+    public Numbers Inputs { get; }
 
     public Numbers Weights { get; }
+
+    /// <summary>The weights of morph targets.</summary>
+    public Numbers Morphs { get; }
 
     /// <summary>Where a blend gathers its sources; it holds nothing between two blends.</summary>
     public Rotations MixTurns { get; }
@@ -101,13 +106,14 @@ internal sealed class Buffers
 }
 
 /// <summary>How much room a rig's pose needs.</summary>
-internal readonly record struct BufferSizes(int Channels, int Worlds, int Switches, int Weights, int BlendSources, (int Joints, int Samples, int Nodes) Room)
+internal readonly record struct BufferSizes(int Channels, int Worlds, int Inputs, int Weights, int Morphs, int BlendSources, (int Joints, int Samples, int Nodes) Room)
 {
     /// <summary>The numbers of one rig.</summary>
     public int Numbers =>
         (Worlds * (Affines.Components + Rigids.Components))
         + (Channels * ((2 * Vectors.Components) + Rotations.Components))
-        + Switches
+        + Inputs
         + Weights
+        + Morphs
         + (BlendSources * (Rotations.Components + 1));
 }

@@ -1,6 +1,6 @@
 namespace Condyle.Runtime.Kernels;
 
-/// <summary>Weights from switches: each is a sum of terms, each term a coefficient times switches.</summary>
+/// <summary>Weights from switches and options: each is a sum of terms, each term a coefficient times switches and options.</summary>
 /// <remarks>A product of inverses is written out here, and its terms cancel where it is near zero: to within a float's rounding of one.</remarks>
 internal sealed class WeightBatch : Batch
 {
@@ -14,7 +14,7 @@ internal sealed class WeightBatch : Batch
     /// <summary>For each term, the end of its stretch of factors.</summary>
     public required int[] FactorEnds { get; init; }
 
-    /// <summary>The switch of each factor.</summary>
+    /// <summary>The input of each factor.</summary>
     public required int[] Factors { get; init; }
 
     protected override void RunOne(Buffers pose) => One.WeightKernel.Run(this, pose);

@@ -51,4 +51,8 @@ public readonly record struct Choice : IHandle
     }
 
     internal static Choice Open(RigDraft draft) => new(draft, draft.Unknown(UnknownKind.Choice));
+
+    /// <summary>The choice's name on its control.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Draft.NameOf(Id).ToString();
 }

@@ -39,4 +39,8 @@ public readonly record struct Dial : IHandle
     }
 
     internal static Dial Open(RigDraft draft) => new(draft, draft.Unknown(UnknownKind.Dial));
+
+    /// <summary>The dial's name on its control.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Draft.NameOf(Id).ToString();
 }

@@ -57,4 +57,8 @@ public readonly record struct Switch : IHandle
     }
 
     internal static Switch Open(RigDraft draft) => new(draft, draft.Unknown(UnknownKind.Switch));
+
+    /// <summary>The switch's name on its control.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Draft.NameOf(Id).ToString();
 }

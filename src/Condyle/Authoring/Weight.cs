@@ -32,6 +32,10 @@ public readonly record struct Weight
 
     internal static Weight Open(RigDraft _) => new(Fact<WeightPolynomial>.Open);
 
+    /// <summary>The weight as a sum of products; switches and options stand by their numbers.</summary>
+    /// <returns>The sum.</returns>
+    public override string ToString() => value.ToString();
+
     private static Weight Combine(Fact<WeightPolynomial> left, Fact<WeightPolynomial> right, Func<WeightPolynomial, WeightPolynomial, WeightPolynomial> how) =>
         left.TryKnown(out var a) && right.TryKnown(out var b) && how(a, b) is { IsTooLarge: false } result
             ? new(result)

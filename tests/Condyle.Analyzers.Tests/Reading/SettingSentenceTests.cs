@@ -33,13 +33,14 @@ public class SettingSentenceTests
         foreach (var (name, node) in new[] { ("world", world), ("hand", hand) })
             space = space.In(name, node);
         rig.Blend(rig.Group("crate_group")).From(world, ride.Is("world")).From(chest, ride.Is("chest") + ride.Is("desk"));
+        rig.Group($"{curl}_{ride}_group");
         rig.Control("desk").Choice("more", [.. Rides, "rope"]);
         """,
         "private static readonly string[] Rides = [\"world\", \"chest\", \"desk\"];");
 
     [Fact]
     public async Task A_blend_that_leaves_out_an_option_is_found_beside_what_is_open() => Assert.Equal(
-        ["CDY2001 From"],
+        ["CDY2001 From(hand, ride.Is(\"world\"))"],
         await Findings.In(
             """
             var (hand, chest, target) = (rig.Control("hand"), rig.Control("chest"), rig.Group("crate_group"));

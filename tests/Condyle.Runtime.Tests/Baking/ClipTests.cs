@@ -112,7 +112,7 @@ public sealed class ClipTests
         { "locked", "clip 'c': 'turn_elbow_left' at 1 s changes its move Y, which the rig locks. Unlock the channel in the rig, or drop the key." },
         { "both names", "clip 'c': 'hand_left.fk' at 1 s is the same switch as 'arm_root.fk', and both have keys. Key it by one of its names." },
         { "stepped", "clip 'c': 'waist' is stepped but has no key. Key it, or don't say that it is stepped." },
-        { "empty", "clip 'c': has no keys. Key at least one control or switch." },
+        { "empty", "clip 'c': has no keys. Key at least one control, switch, dial or choice." },
         { "length", "clip 'c': is -1 seconds long. Give a length above zero." },
         { "name", "a clip: has no name. Name the clip." },
     };

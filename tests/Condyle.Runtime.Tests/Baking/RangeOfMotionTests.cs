@@ -76,7 +76,7 @@ public sealed class RangeOfMotionTests
     public void A_rig_without_anything_to_move_says_so()
     {
         var problem = Assert.Throws<BadInputException>(() => RangeOfMotion.Of(RigCompiler.Compile(Condyle.Rig.Build(new Bollard()))));
-        Assert.Equal("rig 'Bollard': no control has an unlocked channel and there is no switch, so there is no range of motion. Unlock a control's channels.", problem.Message);
+        Assert.Equal("rig 'Bollard': no control has an unlocked channel and there is no switch, dial or choice, so there is no range of motion. Unlock a control's channels.", problem.Message);
     }
 
     private static (float Least, float Greatest) Extremes(Clip clip, string marker)

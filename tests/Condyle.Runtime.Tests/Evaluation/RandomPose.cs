@@ -5,11 +5,13 @@ using Condyle.Tests.Shared;
 
 namespace Condyle.Runtime.Tests.Evaluation;
 
-/// <summary>Random values for all controls and switches of a rig, in a form that both evaluators take.</summary>
+/// <summary>Random values for all controls, switches, dials and choices of a rig, in a form that both evaluators take.</summary>
 internal sealed class RandomPose
 {
     private readonly List<(Vector3 Move, Quaternion Turn, Vector3 Scale)> controls = [];
     private readonly List<float> switches = [];
+    private readonly List<float> dials = [];
+    private readonly List<(int From, int To, float Amount)> picks = [];
 
     public RandomPose(CompiledRig rig, int seed)
     {
@@ -24,6 +26,10 @@ internal sealed class RandomPose
 
         foreach (var _ in rig.Switches)
             switches.Add(choices.Below(4) switch { 0 => 0, 1 => 1, _ => choices.Between(0f, 1f) });
+        foreach (var dial in rig.Dials)
+            dials.Add(choices.Between(dial.From, dial.To));
+        foreach (var choice in rig.Choices)
+            picks.Add((choices.Below(choice.Options.Count), choices.Below(choice.Options.Count), choices.Chance(0.7) ? 1 : choices.Between(0f, 1f)));
     }
 
     public void Set(RigInstance instance)
@@ -37,6 +43,10 @@ internal sealed class RandomPose
 
         for (var i = 0; i < switches.Count; i++)
             instance.SetSwitch(i, switches[i]);
+        for (var i = 0; i < dials.Count; i++)
+            instance.SetDial(i, dials[i]);
+        for (var i = 0; i < picks.Count; i++)
+            instance.SetChoice(i, picks[i].From, picks[i].To, picks[i].Amount);
     }
 
     /// <summary>The same for the reference, strayed by up to a distance in metres, radians and weight.</summary>
@@ -55,6 +65,10 @@ internal sealed class RandomPose
 
         foreach (var (index, given) in model.Switches.Index())
             pose.SetSwitch(given.Id, Math.Clamp(switches[index] + noise.Between(-jitter, jitter), 0, 1));
+        foreach (var (index, dial) in model.Dials.Index())
+            pose.SetDial(dial.Id, dials[index] + noise.Between(-jitter, jitter));
+        foreach (var (index, choice) in model.Choices.Index())
+            pose.SetChoice(choice.Options[picks[index].From], choice.Options[picks[index].To], Math.Clamp(picks[index].Amount + (picks[index].Amount == 1 ? 0 : noise.Between(-jitter, jitter)), 0, 1));
         return pose;
     }
 }

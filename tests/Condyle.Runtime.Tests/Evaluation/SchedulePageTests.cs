@@ -25,7 +25,7 @@ public class SchedulePageTests
 
     private static string Describe(Batch batch) => batch switch
     {
-        LinearWeightBatch weights => $"LinearWeightBatch: weights {Join(weights.Items, item => item.Weight)} from switches {Join(weights.Items, item => item.Switch)}",
+        LinearWeightBatch weights => $"LinearWeightBatch: weights {Join(weights.Items, item => item.Weight)} from switches {Join(weights.Items, item => item.Input)}",
         ChannelFrameBatch frames => $"ChannelFrameBatch: frames {Join(frames.Items, item => item.Frame)} = frames {Join(frames.Items, item => item.Stand.Base)} ·{(frames.IsPlaced ? " placements ·" : "")} channels {Join(frames.Items, item => item.Channel)}",
         StillFrameBatch frames => $"StillFrameBatch: frames {Join(frames.Items, item => item.Frame)} = frames {Join(frames.Items, item => item.Base)} · offsets",
         FollowBatch followers => $"FollowBatch: {Describe([.. followers.Items.Select(item => item.Target)])} from frames {Join(followers.Items, item => item.Source)}",

@@ -87,6 +87,16 @@ public sealed class SpaceTests
     }
 
     [Fact]
+    public void What_stands_on_a_control_says_its_name_and_a_weight_its_form()
+    {
+        var rig = new RigDraft(Condyle.Naming.Conventions.Default, new ProgramPlaces());
+        var hand = rig.Control("hand");
+        var choice = hand.Choice("space", ["world", "chest"]);
+        Assert.Equal("fk curl space", $"{hand.Switch("fk")} {hand.Dial("curl", 0, 1)} {choice}");
+        Assert.Equal("1 + -1·#3", choice.Is("world").ToString());
+    }
+
+    [Fact]
     public void What_can_never_be_right_is_refused_at_once()
     {
         var rig = new RigDraft(Condyle.Naming.Conventions.Default, new ProgramPlaces());

@@ -3,15 +3,15 @@ using Lanes = System.Runtime.Intrinsics.Vector128;
 
 namespace Condyle.Runtime.Kernels.One;
 
-/// <summary>Weights of one switch: constant + factor · switch.</summary>
+/// <summary>Weights of one switch or option: constant + factor · switch.</summary>
 internal static class LinearWeightKernel
 {
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Run(LinearWeightBatch batch, Buffers pose)
     {
-        var switches = pose.Switches.Registers;
+        var inputs = pose.Inputs.Registers;
         var weights = pose.Weights.Registers;
         foreach (ref readonly var item in batch.Items.AsSpan())
-            weights[item.Weight] = Lanes.FusedMultiplyAdd(Lanes.Create(item.Factor), switches[item.Switch], Lanes.Create(item.Constant));
+            weights[item.Weight] = Lanes.FusedMultiplyAdd(Lanes.Create(item.Factor), inputs[item.Input], Lanes.Create(item.Constant));
     }
 }

@@ -103,6 +103,12 @@ internal ref struct Gathered(Buffers pose)
     {
         isThere = Lanes.LessThan(Lanes.Create(Mix.None), sum);
         var all = Lanes.MaxNative(sum, Lanes.Create(Mix.None));
-        return new() { Origin = origins * (Lanes.Create(1f) / all), Turn = count == 1 ? pose.MixTurns.Wide(0) : Mix.Average(pose, count, all) };
+        var turn = count switch
+        {
+            1 => pose.MixTurns.Wide(0),
+            2 => WideTurn.Slerp(pose.MixTurns.Wide(0), pose.MixTurns.Wide(1), pose.MixWeights.Wide(1) / all),
+            _ => Mix.Average(pose, count, all),
+        };
+        return new() { Origin = origins * (Lanes.Create(1f) / all), Turn = turn };
     }
 }

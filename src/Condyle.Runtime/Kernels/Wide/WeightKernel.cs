@@ -3,7 +3,7 @@ using Lanes = System.Runtime.Intrinsics.Vector128;
 
 namespace Condyle.Runtime.Kernels.One;
 
-/// <summary>Weights from switches: each is a sum of terms, each term a coefficient times switches.</summary>
+/// <summary>Weights from switches and options: each is a sum of terms, each term a coefficient times switches and options.</summary>
 internal static class WeightKernel
 {
     public static void Run(WeightBatch batch, Buffers pose)
@@ -16,7 +16,7 @@ internal static class WeightKernel
             {
                 var product = Lanes.Create(batch.Coefficients[term]);
                 for (; factor < batch.FactorEnds[term]; factor++)
-                    product *= pose.Switches.Wide(batch.Factors[factor]);
+                    product *= pose.Inputs.Wide(batch.Factors[factor]);
                 sum += product;
             }
 

@@ -23,6 +23,13 @@ internal readonly struct WideAffine(WideVector x, WideVector y, WideVector z, Wi
         new(WideVector.All(frame.X), WideVector.All(frame.Y), WideVector.All(frame.Z), WideVector.All(frame.Origin));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideAffine Choose(Lane mask, in WideAffine a, in WideAffine b) => new(
+        WideVector.Choose(mask, a.X, b.X),
+        WideVector.Choose(mask, a.Y, b.Y),
+        WideVector.Choose(mask, a.Z, b.Z),
+        WideVector.Choose(mask, a.Origin, b.Origin));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public WideVector Direction(in WideVector local) =>
         WideVector.MultiplyAdd(X, local.X, WideVector.MultiplyAdd(Y, local.Y, Z * local.Z));
 

@@ -1,0 +1,43 @@
+using Condyle.Evaluation;
+using Condyle.Model;
+
+namespace Condyle.Runtime.Compilation;
+
+/// <summary>Puts the responses onto the planned nodes and morph targets that they set.</summary>
+internal sealed class ResponsePlan
+{
+    private readonly Dictionary<RigElement, MeasureWriter> measures = [];
+    private readonly RigPlan plan;
+
+    public ResponsePlan(RigResponses responses, RigPlan plan)
+    {
+        this.plan = plan;
+        foreach (var response in responses.Channels)
+        {
+            var terms = response.Terms;
+            plan[response.Node].Response = new ResponseWriter(
+                plan[response.Node],
+                [.. terms.Select(item => InputOf(item.Term))],
+                [.. terms.Select(item => ((int)item.Way * 3) + (int)item.Axis)],
+                [.. terms.Select(item => item.Term.AtRest)]);
+        }
+
+        Morphs = [.. responses.Morphs.Select((morph, index) => new MorphWriter(index, [.. morph.Terms.Select(InputOf)]))];
+    }
+
+    public IReadOnlyList<MorphWriter> Morphs { get; }
+
+    private CurveInput InputOf(ResponseTerm term) => new(term.Curve, plan.Inputs.SlotOf(term.Source.Id), term.Source is RigMeasure measure ? MeasureOf(measure) : null);
+
+    private MeasureWriter MeasureOf(RigMeasure measure)
+    {
+        if (!measures.TryGetValue(measure, out var found))
+        {
+            var node = plan[MeasuredAngle.NodeOf(measure)];
+            node.IsMeasured = true;
+            measures[measure] = found = new(node, MeasuredAngle.AxisOf(measure), plan.Inputs.SlotOf(measure.Id));
+        }
+
+        return found;
+    }
+}
