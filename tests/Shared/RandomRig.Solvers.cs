@@ -24,6 +24,23 @@ internal sealed partial class RandomRig
             solver.Stretching(RandomWeight(), choices.Between(1f, 2f));
         if (choices.Chance(0.4))
             solver.Softening(choices.Between(0f, 0.1f));
+        if (choices.Chance(0.4))
+            TurnPlane(rig, copy, solver);
+    }
+
+    private void TurnPlane(RigDraft rig, Copy copy, TwoBone solver)
+    {
+        Node measured = choices.Of(controls);
+        if (choices.Chance(0.5) && !NeedsToKnow(measured, copy.Root))
+        {
+            Follow(copy.Root, measured);
+            solver.TurningPlane(rig.Angle(measured).About(RandomAxis()));
+            return;
+        }
+
+        var dial = choices.Of(controls).Dial(Name("dial"), -200, 200, choices.Between(-90f, 90f), DialUnit.Degrees);
+        dials.Add(dial);
+        solver.TurningPlane(dial);
     }
 
     private void SolveManyBones(RigDraft rig, Chain chain, Copy copy, Control goal)

@@ -1,12 +1,10 @@
 using Condyle.Evaluation;
-using Condyle.Model;
 
 namespace Condyle.Runtime.Compilation;
 
 /// <summary>Puts the responses onto the planned nodes and morph targets that they set.</summary>
 internal sealed class ResponsePlan
 {
-    private readonly Dictionary<RigElement, MeasureWriter> measures = [];
     private readonly RigPlan plan;
 
     public ResponsePlan(RigResponses responses, RigPlan plan)
@@ -27,17 +25,5 @@ internal sealed class ResponsePlan
 
     public IReadOnlyList<MorphWriter> Morphs { get; }
 
-    private CurveInput InputOf(ResponseTerm term) => new(term.Curve, plan.Inputs.SlotOf(term.Source.Id), term.Source is RigMeasure measure ? MeasureOf(measure) : null);
-
-    private MeasureWriter MeasureOf(RigMeasure measure)
-    {
-        if (!measures.TryGetValue(measure, out var found))
-        {
-            var node = plan[MeasuredAngle.NodeOf(measure)];
-            node.IsMeasured = true;
-            measures[measure] = found = new(node, MeasuredAngle.AxisOf(measure), plan.Inputs.SlotOf(measure.Id));
-        }
-
-        return found;
-    }
+    private CurveInput InputOf(ResponseTerm term) => new(term.Curve, plan.Inputs.SlotOf(term.Source.Id), plan.Measures.Of(term.Source));
 }

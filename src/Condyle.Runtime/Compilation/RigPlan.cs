@@ -13,6 +13,7 @@ internal sealed class RigPlan
     private RigPlan(RigModel model)
     {
         Inputs = new InputTable(model);
+        Measures = new MeasurePlan(this);
         rest = RestPose.Of(model);
         nodes = model.Nodes.ToDictionary(node => node.Id, node => new PlannedNode(node, RestPose.ChannelsOf(node)));
         foreach (var node in nodes.Values)
@@ -43,6 +44,9 @@ internal sealed class RigPlan
 
     /// <summary>The slots of what is set or measured beside the channels.</summary>
     public InputTable Inputs { get; }
+
+    /// <summary>What measures angles.</summary>
+    public MeasurePlan Measures { get; }
 
     /// <summary>The morph targets that something sets, by index.</summary>
     public IReadOnlyList<MorphWriter> Morphs { get; }

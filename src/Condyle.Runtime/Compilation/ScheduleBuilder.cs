@@ -20,9 +20,11 @@ internal sealed class ScheduleBuilder
         changing = [.. read.Where(node => node.World.Root is not null).OrderBy(node => node.Level).ThenBy(BatchKey.Of)];
         List<CurveWriter> curves = [.. read.Select(node => node.Response).OfType<ResponseWriter>(), .. graph.Morphs];
         morphs = graph.Morphs.Count;
+        List<Writer> written = [.. read.Select(node => node.Writer).OfType<Writer>().Where(writer => writer is not SpaceWriter).Distinct()];
+        var measures = curves.SelectMany(writer => writer.Measures).Concat(written.OfType<TwoBoneWriter>().Select(solver => solver.Measure).OfType<MeasureWriter>());
         writers = [
-            .. read.Select(node => node.Writer).OfType<Writer>().Where(writer => writer is not SpaceWriter).Distinct(),
-            .. curves.SelectMany(writer => writer.Measures).Where(measure => measure.Node.Moves).Distinct(),
+            .. written,
+            .. measures.Where(measure => measure.Node.Moves).Distinct(),
             .. curves];
         slots = new Slots([.. model.Nodes.Select(node => graph[node])], [.. read.Where(node => node.World.Root is null)], changing);
     }

@@ -90,7 +90,9 @@ internal sealed class SolverPacking(Slots slots, WeightTable weights)
         solver.TipInGoal.ToSingle(),
         weights.SlotOf(solver.Options.Stretch),
         (float)solver.Options.Most,
-        (float)solver.Options.Softness);
+        (float)solver.Options.Softness,
+        solver.Turner ?? LimbAim.NoTurner,
+        (float)solver.Options.Unturned);
 
     private static LimbBend BendOf(TwoBoneWriter solver) => new(solver.Bend.Line.ToSingle(), solver.Bend.Side.ToSingle());
 

@@ -7,14 +7,20 @@ namespace Condyle.Runtime.Compilation;
 internal static class SolverPlan
 {
     /// <summary>The writer of a two-bone IK; none where there is nothing to reach, or nothing that two bones could.</summary>
-    public static CopyWriter? Of(RigTwoBone solver, RigPlan plan, RestPose rest) => Ends(solver, plan) is not var (copy, goal, pole) || copy.Joints.Count != 3
-        ? null
-        : new TwoBoneWriter(solver.Title, Joints(copy, plan), goal, pole)
+    public static CopyWriter? Of(RigTwoBone solver, RigPlan plan, RestPose rest)
+    {
+        if (Ends(solver, plan) is not var (copy, goal, pole) || copy.Joints.Count != 3)
+            return null;
+        var options = TwoBoneOptions.Of(solver, rest);
+        return new TwoBoneWriter(solver.Title, Joints(copy, plan), goal, pole)
         {
             Bend = RestBend.Of(copy, pole?.Node, rest),
             TipInGoal = TipInGoal(copy, goal.Node, rest),
-            Options = TwoBoneOptions.Of(solver, rest) is { Turner: null } options ? options : throw new RigGeometryException($"{solver.Title} turns its plane by a value, which can't be compiled."),
+            Options = options,
+            Turner = options.Turner is { } turner ? plan.Inputs.SlotOf(turner.Id) : null,
+            Measure = options.Turner is { } value ? plan.Measures.Of(value) : null,
         };
+    }
 
     /// <summary>The writer of a many-bone IK; none where there is nothing to reach or no bone.</summary>
     public static CopyWriter? Of(RigManyBone solver, RigPlan plan, RestPose rest) => Ends(solver, plan) is not var (copy, goal, pole) || copy.Joints.Count < 2

@@ -39,6 +39,18 @@ internal sealed class TwoBoneWriter(string title, IReadOnlyList<PlannedNode> joi
 {
     public required TwoBoneOptions Options { get; init; }
 
+    /// <summary>The input that turns the plane; none: the pole has it.</summary>
+    public required int? Turner { get; init; }
+
+    /// <summary>What measures that input; none where it is set.</summary>
+    public required MeasureWriter? Measure { get; init; }
+
+    public override IEnumerable<PlannedNode> Inputs => base.Inputs.Concat(Measure?.Inputs ?? []);
+
+    public override IEnumerable<PlannedNode> Reads => base.Reads.Concat(Measure?.Reads ?? []);
+
+    public override int Level => Math.Max(base.Level, 1 + (Measure?.Level ?? 0));
+
     public override bool GivesFrames => Joints[0].IsRigid && Joints.All(joint => joint.Writer == this && !joint.ChannelsAreRead) && Joints.Skip(1).All(joint => joint.AddsNoScale);
 
     public override IEnumerable<PlannedNode> ReadsFramesOf => Those(Follows);

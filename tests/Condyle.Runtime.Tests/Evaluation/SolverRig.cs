@@ -23,7 +23,7 @@ internal sealed class SolverRig(float bend) : IRigDefinition
         var legIk = leg.Copy("ik").Under(parts);
         var foot = rig.Control("foot").Under(world).PlacedAt(leg.Tip);
         rig.TwoBone(legIk).Reach(foot).Face(rig.Control("knee_pole").Under(world).PlacedAt(legIk.PolePoint(0.5f)))
-            .Stretching(foot.Switch("stretch")).Softening(0.02f);
+            .Stretching(foot.Switch("stretch")).Softening(0.02f).TurningPlane(rig.Angle(foot).About(Axis.Y));
         rig.Blend(leg).From(legIk, 1f);
 
         foreach (var name in new[] { "tail", "limited_tail" })

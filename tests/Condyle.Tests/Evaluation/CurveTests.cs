@@ -48,6 +48,26 @@ public sealed class CurveTests
     });
 
     [Fact]
+    public void A_mirrored_chain_lies_mirrored_whatever_its_frames_are() => Gen.Select(Case, Any.Rotation.Array[3], Gen.Float[0, 1]).Sample((given, frames, stretch) =>
+    {
+        var (setting, moves) = given;
+        var (here, there) = setting.Mirrored(frames);
+        var (one, other) = (Tail(here, stretch), Tail(there, stretch));
+        var (pose, mirrored) = (new Pose(), new Pose());
+        for (var i = 0; i < moves.Length; i++)
+        {
+            // Small turns: half a turn of an end is where the roll jumps.
+            var (by, turn) = (moves[i].By * 0.05, Slerp.Between(Quaterniond.Identity, moves[i].Turn, 0.3));
+            pose.Set(one[$"node_{i}"].Id, one.Moved($"node_{i}", by, turn));
+            mirrored.Set(other[$"node_{i}"].Id, other.Moved($"node_{i}", TailSetting.Mirror(by), TailSetting.Mirror(turn)));
+        }
+
+        var (a, b) = (one.Evaluate(pose), other.Evaluate(mirrored));
+        foreach (var joint in here.Names)
+            Near.Equal(TailSetting.Mirror(a.WorldOf(one[joint]).Origin), b.WorldOf(other[joint]).Origin, 1e-4);
+    });
+
+    [Fact]
     public void It_grows_with_the_character() => Gen.Select(Case, Gen.Double[0.3, 3], Gen.Float[0, 1]).Sample((given, scale, stretch) =>
     {
         var (setting, moves) = given;

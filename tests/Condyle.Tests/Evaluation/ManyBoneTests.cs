@@ -42,6 +42,17 @@ public sealed class ManyBoneTests
         });
 
     [Fact]
+    public void A_mirrored_tail_stands_mirrored_whatever_its_frames_are() => Gen.Select(Case, Any.Rotation.Array[3]).Sample((given, frames) =>
+    {
+        var (setting, by, turn) = given;
+        var (here, there) = setting.Mirrored(frames);
+        var (one, other) = (Tail(here, pole: true), Tail(there, pole: true));
+        var (a, b) = (one.Evaluate(Moved(one, here, by * 0.1, turn)), other.Evaluate(Moved(other, there, TailSetting.Mirror(by * 0.1), TailSetting.Mirror(turn))));
+        foreach (var joint in here.Names)
+            Near.Equal(TailSetting.Mirror(a.WorldOf(one[joint]).Origin), b.WorldOf(other[joint]).Origin, 1e-4);
+    });
+
+    [Fact]
     public void No_joint_but_the_root_and_the_tip_twists_on_its_parent() =>
         Case.Sample((setting, by, turn) =>
         {

@@ -48,6 +48,15 @@ public sealed class RotationMinimizingTests
     });
 
     [Fact]
+    public void A_step_of_nothing_but_rounding_carries_nothing_astray() => Gen.Select(Any.Direction, Any.Direction).Sample((along, noise) =>
+    {
+        var across = along.AnyAcross();
+        var next = (along + (noise.Across(along) * 1e-15)).Direction!.Value;
+        Near.Equal(across, RotationMinimizing.Carry(noise * 1e-17, along, across, next));
+        Near.Equal(across, RotationMinimizing.Carry(noise.Across(along) * 1e-17, along, across, next));
+    });
+
+    [Fact]
     public void It_is_finite_and_across_for_any_two_points() => Gen.Select(Any.Vector, Any.Direction, Any.Direction, Gen.Int[0, 3]).Sample((step, along, next, kind) =>
     {
         var (by, to) = kind switch { 0 => (Vector3d.Zero, next), 1 => (step, -along), 2 => (along * 0.3, along), _ => (step, next) };

@@ -26,6 +26,17 @@ internal sealed record TailSetting(Vector3d Origin, Quaterniond Facing, Vector3d
     /// <summary>A straight tail whose bone of a number has no length; of 0, all of them.</summary>
     public static TailSetting WithoutLength(int bone) => Of([.. Enumerable.Range(1, 4).Select(i => bone == 0 || i == bone ? Vector3d.Zero : new Vector3d(0, 0, -0.25))]);
 
+    /// <summary>This one upright at the plane x = 0 and without scale, and its mirror image over that plane on other joint frames.</summary>
+    public (TailSetting Here, TailSetting There) Mirrored(Quaterniond[] frames)
+    {
+        var here = this with { Origin = Origin with { X = 0 }, Facing = Quaterniond.Identity, Scale = Vector3d.One };
+        return (here, here with { Bones = [.. Bones.Select(Mirror)], Frames = [.. Frames.Select((_, i) => frames[i % frames.Length])] });
+    }
+
+    public static Vector3d Mirror(Vector3d v) => v with { X = -v.X };
+
+    public static Quaterniond Mirror(Quaterniond q) => new(q.X, -q.Y, -q.Z, q.W);
+
     public Chain Declare(RigDraft rig)
     {
         var parent = new Trs(Origin, Facing, Scale).ToAffine();

@@ -82,7 +82,7 @@ internal readonly ref struct FramedCurve
     /// <summary>Carries the direction across a sample on to a point.</summary>
     private static Vector3 Carry(in CurveSample from, Vector3 point, Vector3 along)
     {
-        if (!Rotation.TryDirection(point - from.At, out var halfway))
+        if (!Rotation.TryDirection(point - from.At, out var halfway) || Vector3.Dot(halfway, from.Along + along) < Evaluation.RotationMinimizing.Along)
             return Square(Vector3.Transform(from.Across, Rotation.Between(from.Along, along, from.Across)), along);
         var (mirroredAcross, mirroredAlong) = (Mirror(from.Across, halfway), Mirror(from.Along, halfway));
         return Square(Rotation.TryDirection(along - mirroredAlong, out var second) ? Mirror(mirroredAcross, second) : mirroredAcross, along);

@@ -40,14 +40,21 @@ internal sealed class TwoBoneFrameBatch : Batch
 /// <param name="Stretch">The slot of the weight by which the bones lengthen.</param>
 /// <param name="Most">How many times their length they have at most.</param>
 /// <param name="Softness">The part of the reach that is approached smoothly, as a share of the bones' length.</param>
-internal readonly record struct LimbAim(int Goal, int Pole, Quaternion TipInGoal, int Stretch, float Most, float Softness)
+/// <param name="Turner">The input that turns its plane, in degrees, or <see cref="NoTurner"/>.</param>
+/// <param name="Unturned">The value of that input at which the plane isn't turned.</param>
+internal readonly record struct LimbAim(int Goal, int Pole, Quaternion TipInGoal, int Stretch, float Most, float Softness, int Turner, float Unturned)
 {
+    /// <summary>Stands for the input of a limb whose plane nothing turns.</summary>
+    public const int NoTurner = -1;
+
     public readonly int Goal = Goal;
     public readonly int Pole = Pole;
     public readonly Quaternion TipInGoal = TipInGoal;
     public readonly int Stretch = Stretch;
     public readonly float Most = Most;
     public readonly float Softness = Softness;
+    public readonly int Turner = Turner;
+    public readonly float Unturned = Unturned;
 
     public bool HasPole => Pole != SolverEnds.NoPole;
 }

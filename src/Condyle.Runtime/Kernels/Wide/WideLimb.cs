@@ -39,6 +39,8 @@ internal struct WideLimb
         var length = first + second;
         var near = length * Lanes.Create(SolverEnds.Near);
         var after = Plane.Towards(toGoal, aim.HasPole ? frames[aim.Pole].Origin - root : WideVector.Zero, near);
+        if (aim.Turner != LimbAim.NoTurner)
+            after = after.Turned((pose.Inputs.Wide(aim.Turner) - Lanes.Create(aim.Unturned)) * Lanes.Create(MathF.PI / 180));
 
         var atRest = (First + Second).Length;
         var distance = WideReach.Settle(toGoal.Length, atRest, goal.Length + root.Length + length);

@@ -49,6 +49,14 @@ internal struct WidePlane
         return Of(line, side);
     }
 
+    /// <summary>The plane turned about its line.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public readonly WidePlane Turned(Lane radians)
+    {
+        var (sine, cosine) = Lanes.SinCos(radians);
+        return Of(Line, WideVector.MultiplyAdd(Side, cosine, Normal * sine));
+    }
+
     /// <summary>A vector of this plane brought into another one.</summary>
     public readonly WideVector Brought(in WideVector vector, in WidePlane to) => WideVector.MultiplyAdd(
         to.Line,
