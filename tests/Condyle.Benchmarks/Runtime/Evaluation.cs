@@ -30,8 +30,9 @@ internal static class Evaluation
         if (YardstickMotion.Apart(written, one) is > 1e-4f and var apart)
             throw new InvalidOperationException($"The two ways to evaluate the yardstick are {apart} m apart: what is measured isn't the same rig.");
 
+        WarmUp(written.Evaluate, one.Evaluate, eight.Evaluate, sixteen.Evaluate);
         var times = SideBySide.Run(
-            warmUp: 20,
+            warmUp: 1,
             Rounds,
             settles: false,
             () => () => Repeat(Repeats, written.Evaluate),
@@ -52,9 +53,22 @@ internal static class Evaluation
             FormattableString.Invariant($"by hand {hand:0} ns, {what} {Nanoseconds(way, Repeats * share):0} ns"));
     }
 
-    private static void Repeat(int times, Action work)
+    public static void Repeat(int times, Action work)
     {
         for (var i = 0; i < times; i++)
             work();
+    }
+
+    /// <summary>Runs something until the compiler at run time has done its best with it.</summary>
+    public static void WarmUp(params ReadOnlySpan<Action> ways)
+    {
+        for (var turn = 0; turn < 3; turn++)
+        {
+            foreach (var work in ways)
+            {
+                for (var start = ThreadClock.Seconds(); ThreadClock.Seconds() - start < 0.1;)
+                    work();
+            }
+        }
     }
 }

@@ -11,4 +11,19 @@ internal static class RuntimeGoals
 
     /// <summary>Sixteen in registers of 512 bits.</summary>
     public const double SixteenLanes = 0.06;
+
+    /// <summary>A frame of a bake that streams through the lanes, from memory and back: what goes through bounds it.</summary>
+    public const double Streaming = 0.14;
+
+    /// <summary>Two threads against one: they share nothing but memory.</summary>
+    public const double TwoThreads = 1 / 1.8;
+
+    /// <summary>A hundred times the nodes, for each node: more of them leave a cache.</summary>
+    public const double Growth = 1.1;
+
+    /// <summary>No joint of a character of 1.8 m further from where the double reference has it, in millionths of a metre, relative to its root.</summary>
+    public const double Micrometres = 10;
+
+    /// <summary>Nor turned further, in ten-thousandths of a degree.</summary>
+    public const double TenThousandthsOfADegree = 5;
 }

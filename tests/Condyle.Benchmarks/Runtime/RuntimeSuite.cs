@@ -8,5 +8,10 @@ internal static class RuntimeSuite
     public static Dictionary<string, Func<IEnumerable<Result>>> Parts { get; } = new()
     {
         ["evaluation"] = Evaluation.Measure,
+        ["streaming"] = Streaming.Measure,
+        ["growth"] = RigGrowth.Measure,
+        ["rigs"] = Rigs.Measure,
+        ["accuracy"] = Accuracy.Measure,
+        ["outside"] = OutsideHierarchy.Measure,
     };
 }

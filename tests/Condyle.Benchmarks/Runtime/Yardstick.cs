@@ -6,8 +6,10 @@ namespace Condyle.Benchmarks.Runtime;
 /// The rig that everything is measured on: 220 nodes, 12 deep. 138 controls with placements, four copies that two-bone IK solves, 60 joints that blend
 /// two nodes each, and 10 that follow one with an offset. 1 440 numbers go in and 700 come out.
 /// </summary>
-internal sealed class Yardstick : IRigDefinition
+/// <param name="copies">How many of it stand side by side in the rig.</param>
+internal sealed class Yardstick(int copies = 1) : IRigDefinition
 {
+    public const int Nodes = Controls + (Limbs * 3) + Blends + Followers;
     public const int Controls = 138;
     public const int Depth = 12;
     public const int Limbs = 4;
@@ -41,19 +43,25 @@ internal sealed class Yardstick : IRigDefinition
 
     public void Define(RigDraft rig)
     {
-        var skeleton = rig.Skeleton("yardstick");
+        for (var copy = 0; copy < copies; copy++)
+            Define(rig, copy == 0 ? "" : $"{copy}_");
+    }
+
+    private static void Define(RigDraft rig, string prefix)
+    {
+        var skeleton = rig.Skeleton($"{prefix}yardstick");
         var joints = new List<Joint>();
         for (var i = 0; i < Blends + Followers; i++)
         {
             joints.Add(JointAbove(i) is >= 0 and var above
-                ? joints[above].Child($"joint_{i}", at: JointAt(i), turned: JointTurned(i))
-                : skeleton.Root($"joint_{i}", at: JointAt(i), turned: JointTurned(i)));
+                ? joints[above].Child($"{prefix}joint_{i}", at: JointAt(i), turned: JointTurned(i))
+                : skeleton.Root($"{prefix}joint_{i}", at: JointAt(i), turned: JointTurned(i)));
         }
 
         var controls = new List<Control>();
         for (var i = 0; i < Controls; i++)
         {
-            var control = rig.Control($"control_{i}").PlacedAt(joints[i % joints.Count]);
+            var control = rig.Control($"{prefix}control_{i}").PlacedAt(joints[i % joints.Count]);
             controls.Add(Above(i) is >= 0 and var above ? control.Under(controls[above]) : control);
         }
 
