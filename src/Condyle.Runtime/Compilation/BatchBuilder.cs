@@ -14,8 +14,8 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
         int[] bases = [.. nodes.Select(node => Slots.WorldOf(node.Stand.Root))];
         return key.Kind switch
         {
-            BatchKind.StillFrame => new StillFrameBatch { Items = [.. nodes.Select(node => new StillFrame(node.WorldSlot, Slots.WorldOf(node.World.Root), Pack.Rigid(node.World.Offset)))] },
-            BatchKind.ChannelFrame => new ChannelFrameBatch { Items = [.. nodes.Select(node => FrameOf(node, node.ChannelSlot))], IsPlaced = key.IsPlaced },
+            BatchKind.StillFrame => new StillFrameBatch { Items = new([.. nodes.Select(node => new StillFrame(node.WorldSlot, Slots.WorldOf(node.World.Root), Pack.Rigid(node.World.Offset)))]) },
+            BatchKind.ChannelFrame => new ChannelFrameBatch { Items = new([.. nodes.Select(node => FrameOf(node, node.ChannelSlot))]), IsPlaced = key.IsPlaced },
             BatchKind.StillWorld => new StillWorldBatch { Worlds = worlds, Bases = bases, Offsets = Frames(nodes, node => node.World.Offset) },
             BatchKind.ChannelWorld => new ChannelWorldBatch
             {
@@ -34,11 +34,12 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
     public Batch Writers(BatchKey key, IReadOnlyList<Writer> writers) => key.Kind switch
     {
         BatchKind.Follow => Followers(key, [.. writers.Cast<DriveWriter>()]),
+        BatchKind.PairMeet => PairMeetings(key, [.. writers.Cast<BlendWriter>()]),
         BatchKind.Meet => Meetings(key, [.. writers.Cast<BlendWriter>()]),
         BatchKind.Drive => Drives(key, [.. writers.Cast<DriveWriter>()]),
         BatchKind.Blend or BatchKind.ChainBlend => Blends(key, [.. writers.Cast<BlendWriter>()]),
-        BatchKind.TwoBoneFrame => new TwoBoneFrameBatch { Limbs = [.. writers.Cast<TwoBoneWriter>().Select(solvers.Rigid)] },
-        BatchKind.TwoBone => new TwoBoneBatch { Limbs = [.. writers.Cast<TwoBoneWriter>().Select(solvers.Scaled)] },
+        BatchKind.TwoBoneFrame => new TwoBoneFrameBatch { Limbs = new([.. writers.Cast<TwoBoneWriter>().Select(solvers.Rigid)]), Kind = key.Limbs },
+        BatchKind.TwoBone => new TwoBoneBatch { Limbs = [.. writers.Cast<TwoBoneWriter>().Select(solvers.Scaled)], Kind = key.Limbs },
         BatchKind.ManyBone => solvers.ManyBones([.. writers.Cast<ManyBoneWriter>()]),
         BatchKind.CurveChain => solvers.CurveChains([.. writers.Cast<CurveChainWriter>()]),
         BatchKind.Measure => ResponsePacking.Measures([.. writers.Cast<MeasureWriter>()]),
@@ -49,8 +50,21 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
 
     private FollowBatch Followers(BatchKey key, IReadOnlyList<DriveWriter> drives) => new()
     {
-        Items = [.. drives.Select(drive => new Follower(
-            FrameOf(drive.Target, slots.ChannelsOf(drive.Target, drive)), Slots.WorldOf(drive.Source.Root), Pack.Rigid(drive.Source.Offset)))],
+        Items = new([.. drives.Select(drive => new Follower(
+            FrameOf(drive.Target, slots.ChannelsOf(drive.Target, drive)), Slots.WorldOf(drive.Source.Root), Pack.Rigid(drive.Source.Offset)))]),
+        IsPlaced = key.IsPlaced,
+        WritesChannels = key.WritesChannels,
+    };
+
+    private PairMeetBatch PairMeetings(BatchKey key, IReadOnlyList<BlendWriter> blends) => new()
+    {
+        Items = new([.. blends.Select(blend => new PairMeeting(
+            FrameOf(blend.Target, slots.ChannelsOf(blend.Target, blend)),
+            Slots.WorldOf(blend.Before),
+            PairSourceOf(blend.Sources[0]),
+            PairSourceOf(blend.Sources[1]),
+            weights.SlotOf(blend.Sources[1].Weight)))]),
+        IsChain = key.IsChain,
         IsPlaced = key.IsPlaced,
         WritesChannels = key.WritesChannels,
     };
@@ -68,7 +82,6 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
                 end += blend.Sources.Count))],
             Sources = SourcesOf(blends),
             IsChain = key.IsChain,
-            IsWholePair = key.IsWholePair,
             IsPlaced = key.IsPlaced,
             WritesChannels = key.WritesChannels,
         };
@@ -105,6 +118,8 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
 
     private BlendSource[] SourcesOf(IReadOnlyList<BlendWriter> blends) => [.. blends.SelectMany(blend => blend.Sources).Select(source =>
         new BlendSource(Slots.WorldOf(source.Node), Slots.WorldOf(source.Before), weights.SlotOf(source.Weight)))];
+
+    private static PairSource PairSourceOf(BlendInput source) => new(Slots.WorldOf(source.Node), Slots.WorldOf(source.Before));
 
     private static ChannelFrame FrameOf(PlannedNode node, int channel) =>
         new(node.WorldSlot, channel, new RigidStand(Slots.WorldOf(node.Stand.Root), Pack.Rigid(node.Stand.Offset)));

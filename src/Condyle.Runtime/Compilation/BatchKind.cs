@@ -1,4 +1,5 @@
 using Condyle.Evaluation;
+using Condyle.Runtime.Kernels;
 
 namespace Condyle.Runtime.Compilation;
 
@@ -12,6 +13,7 @@ internal enum BatchKind
     SpaceFrame,
     Space,
     Follow,
+    PairMeet,
     Meet,
     Drive,
     Blend,
@@ -32,11 +34,11 @@ internal enum BatchKind
 /// <param name="IsPlaced">Whether channels stand behind a placement.</param>
 /// <param name="WritesChannels">Whether channels are written beside frames.</param>
 /// <param name="IsChain">Whether it is for chains' later joints.</param>
-/// <param name="IsWholePair">Whether each blend has two sources whose weights add up to one.</param>
-internal readonly record struct BatchKey(BatchKind Kind, bool IsPlaced = false, bool WritesChannels = false, bool IsChain = false, bool IsWholePair = false)
+/// <param name="Limbs">What two-bone solvers have in common.</param>
+internal readonly record struct BatchKey(BatchKind Kind, bool IsPlaced = false, bool WritesChannels = false, bool IsChain = false, LimbKind Limbs = default)
     : IComparable<BatchKey>
 {
-    private (BatchKind, bool, bool, bool, bool) Order => (Kind, IsPlaced, WritesChannels, IsChain, IsWholePair);
+    private (BatchKind, bool, bool, bool, bool, bool, bool, bool) Order => (Kind, IsPlaced, WritesChannels, IsChain, Limbs.HasPole, Limbs.IsTurned, Limbs.IsPlain, Limbs.Leans);
 
     public static BatchKey Of(PlannedNode node) => node switch
     {
@@ -50,9 +52,11 @@ internal readonly record struct BatchKey(BatchKind Kind, bool IsPlaced = false, 
     {
         DriveWriter { GivesFrames: true, Target: var target } => new(BatchKind.Follow, IsPlacedOn(target), target.ChannelsAreRead),
         DriveWriter { Target: var target } => new(BatchKind.Drive, IsPlacedOn(target)),
-        BlendWriter { GivesFrames: true, Target: var target } blend => new(BatchKind.Meet, IsPlacedOn(target), target.ChannelsAreRead, blend.Before is not null, blend.IsWholePair),
+        BlendWriter { GivesFrames: true, Target: var target } blend => new(
+            blend.IsWholePair ? BatchKind.PairMeet : BatchKind.Meet, IsPlacedOn(target), target.ChannelsAreRead, blend.Before is not null),
         BlendWriter { Target: var target } blend => new(blend.Before is null ? BatchKind.Blend : BatchKind.ChainBlend, IsPlacedOn(target)),
-        TwoBoneWriter solver => new(solver.GivesFrames ? BatchKind.TwoBoneFrame : BatchKind.TwoBone),
+        TwoBoneWriter solver => new(
+            solver.GivesFrames ? BatchKind.TwoBoneFrame : BatchKind.TwoBone, Limbs: solver.Kind),
         ManyBoneWriter => new(BatchKind.ManyBone),
         CurveChainWriter => new(BatchKind.CurveChain),
         MeasureWriter => new(BatchKind.Measure),

@@ -36,6 +36,9 @@ internal sealed class SolverPacking(Slots slots, WeightTable weights)
             Pack.Rigid(joints[0].Stand.Offset),
             first.ToSingle(),
             second.ToSingle(),
+            (float)first.Length,
+            (float)second.Length,
+            (float)(first + second).Length,
             TurnIn(first, Quaterniond.Identity),
             TurnIn(second, joints[1].Fixed.Rotation),
             joints[2].Fixed.Origin.ToSingle(),
@@ -86,12 +89,12 @@ internal sealed class SolverPacking(Slots slots, WeightTable weights)
 
     private LimbAim AimOf(TwoBoneWriter solver) => new(
         solver.Goal.WorldSlot,
-        solver.Pole?.WorldSlot ?? SolverEnds.NoPole,
+        (solver.Pole ?? solver.Goal).WorldSlot,
         solver.TipInGoal.ToSingle(),
         weights.SlotOf(solver.Options.Stretch),
         (float)solver.Options.Most,
         (float)solver.Options.Softness,
-        solver.Turner ?? LimbAim.NoTurner,
+        solver.Turner ?? 0,
         (float)solver.Options.Unturned);
 
     private static LimbBend BendOf(TwoBoneWriter solver) => new(solver.Bend.Line.ToSingle(), solver.Bend.Side.ToSingle());

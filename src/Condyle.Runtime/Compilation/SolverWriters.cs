@@ -1,4 +1,5 @@
 using Condyle.Evaluation;
+using Condyle.Runtime.Kernels;
 
 namespace Condyle.Runtime.Compilation;
 
@@ -50,6 +51,12 @@ internal sealed class TwoBoneWriter(string title, IReadOnlyList<PlannedNode> joi
     public override IEnumerable<PlannedNode> Reads => base.Reads.Concat(Measure?.Reads ?? []);
 
     public override int Level => Math.Max(base.Level, 1 + (Measure?.Level ?? 0));
+
+    /// <summary>What goes into one batch.</summary>
+    public LimbKind Kind => new(Pole is not null, IsTurned: Turner is not null, IsPlain: Options is { Softness: 0, Most: <= 1 }, Leans: !GivesFrames || BendsBeside);
+
+    // The part of the first bone across the line, at rest, that isn't to the side.
+    private bool BendsBeside => Math.Abs(Vector3d.Dot(Joints[1].Fixed.Origin, Vector3d.Cross(Bend.Line, Bend.Side))) > 1e-9 * Joints[1].Fixed.Origin.Length;
 
     public override bool GivesFrames => Joints[0].IsRigid && Joints.All(joint => joint.Writer == this && !joint.ChannelsAreRead) && Joints.Skip(1).All(joint => joint.AddsNoScale);
 

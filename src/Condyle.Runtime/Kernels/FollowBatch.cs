@@ -3,7 +3,7 @@ namespace Condyle.Runtime.Kernels;
 /// <summary>Drives by channels without scale on the way: frame = source · offset, and where somebody reads them, channels = (base · placement)⁻¹ · frame.</summary>
 internal sealed class FollowBatch : Batch
 {
-    public required Follower[] Items { get; init; }
+    public required Items<Follower> Items { get; init; }
 
     /// <inheritdoc cref="ChannelFrameBatch.IsPlaced"/>
     public required bool IsPlaced { get; init; }
@@ -11,7 +11,13 @@ internal sealed class FollowBatch : Batch
     /// <summary>Whether somebody reads the channels.</summary>
     public required bool WritesChannels { get; init; }
 
-    protected override void RunOne(Buffers pose) => One.FollowKernel.Run(this, pose);
+    protected override void RunOne(Buffers pose)
+    {
+        if (Items.GoAbreast)
+            EightNodes.FollowKernel.Run(this, pose);
+        else
+            One.FollowKernel.Run(this, pose);
+    }
 
     protected override void RunEight(Buffers pose) => Eight.FollowKernel.Run(this, pose);
 

@@ -3,9 +3,15 @@ namespace Condyle.Runtime.Kernels;
 /// <summary>World frames of nodes that stand still on a base that moves, without scale on the way: frame = base · offset.</summary>
 internal sealed class StillFrameBatch : Batch
 {
-    public required StillFrame[] Items { get; init; }
+    public required Items<StillFrame> Items { get; init; }
 
-    protected override void RunOne(Buffers pose) => One.StillFrameKernel.Run(this, pose);
+    protected override void RunOne(Buffers pose)
+    {
+        if (Items.GoAbreast)
+            EightNodes.StillFrameKernel.Run(this, pose);
+        else
+            One.StillFrameKernel.Run(this, pose);
+    }
 
     protected override void RunEight(Buffers pose) => Eight.StillFrameKernel.Run(this, pose);
 
@@ -15,12 +21,18 @@ internal sealed class StillFrameBatch : Batch
 /// <summary>World frames of nodes with channels, without scale on the way: frame = base · placement · T · R.</summary>
 internal sealed class ChannelFrameBatch : Batch
 {
-    public required ChannelFrame[] Items { get; init; }
+    public required Items<ChannelFrame> Items { get; init; }
 
     /// <summary>Whether there are placements; the channels of exported joints stand right on the base.</summary>
     public required bool IsPlaced { get; init; }
 
-    protected override void RunOne(Buffers pose) => One.ChannelFrameKernel.Run(this, pose);
+    protected override void RunOne(Buffers pose)
+    {
+        if (Items.GoAbreast)
+            EightNodes.ChannelFrameKernel.Run(this, pose);
+        else
+            One.ChannelFrameKernel.Run(this, pose);
+    }
 
     protected override void RunEight(Buffers pose) => Eight.ChannelFrameKernel.Run(this, pose);
 

@@ -13,9 +13,6 @@ internal sealed class MeetBatch : Batch
     /// <summary>Whether they are chains' later joints.</summary>
     public required bool IsChain { get; init; }
 
-    /// <summary>Whether each has two sources and their weights, none below zero, add up to one.</summary>
-    public required bool IsWholePair { get; init; }
-
     /// <inheritdoc cref="ChannelFrameBatch.IsPlaced"/>
     public required bool IsPlaced { get; init; }
 
@@ -27,6 +24,33 @@ internal sealed class MeetBatch : Batch
     protected override void RunEight(Buffers pose) => Eight.MeetKernel.Run(this, pose);
 
     protected override void RunSixteen(Buffers pose) => Sixteen.MeetKernel.Run(this, pose);
+}
+
+/// <summary>The same with two sources each, whose weights, none below zero, add up to one.</summary>
+internal sealed class PairMeetBatch : Batch
+{
+    public required Items<PairMeeting> Items { get; init; }
+
+    /// <inheritdoc cref="MeetBatch.IsChain"/>
+    public required bool IsChain { get; init; }
+
+    /// <inheritdoc cref="ChannelFrameBatch.IsPlaced"/>
+    public required bool IsPlaced { get; init; }
+
+    /// <inheritdoc cref="FollowBatch.WritesChannels"/>
+    public required bool WritesChannels { get; init; }
+
+    protected override void RunOne(Buffers pose)
+    {
+        if (Items.GoAbreast)
+            EightNodes.PairMeetKernel.Run(this, pose);
+        else
+            One.PairMeetKernel.Run(this, pose);
+    }
+
+    protected override void RunEight(Buffers pose) => Eight.PairMeetKernel.Run(this, pose);
+
+    protected override void RunSixteen(Buffers pose) => Sixteen.PairMeetKernel.Run(this, pose);
 }
 
 /// <param name="Target">The node where the sources meet.</param>
@@ -41,6 +65,28 @@ internal readonly record struct Meeting(ChannelFrame Target, Rigid Rest, int Bef
     public readonly int Before = Before;
     public readonly int FirstSource = FirstSource;
     public readonly int EndSource = EndSource;
+}
+
+/// <param name="Target">The node where the sources meet.</param>
+/// <param name="Before">For a chain's later joint, the frame of the joint before.</param>
+/// <param name="First">The one source.</param>
+/// <param name="Second">The other.</param>
+/// <param name="Weight">The slot of the other's weight; the rest is the one's.</param>
+internal readonly record struct PairMeeting(ChannelFrame Target, int Before, PairSource First, PairSource Second, int Weight)
+{
+    public readonly ChannelFrame Target = Target;
+    public readonly int Before = Before;
+    public readonly PairSource First = First;
+    public readonly PairSource Second = Second;
+    public readonly int Weight = Weight;
+}
+
+/// <param name="Frame">The source's frame.</param>
+/// <param name="Before">For a chain's later joint, the frame of the source joint before.</param>
+internal readonly record struct PairSource(int Frame, int Before)
+{
+    public readonly int Frame = Frame;
+    public readonly int Before = Before;
 }
 
 /// <param name="Frame">The source's frame.</param>

@@ -25,18 +25,18 @@ public class SchedulePageTests
 
     private static string Describe(Batch batch) => batch switch
     {
-        LinearWeightBatch weights => $"LinearWeightBatch: weights {Join(weights.Items, item => item.Weight)} from switches {Join(weights.Items, item => item.Input)}",
-        ChannelFrameBatch frames => $"ChannelFrameBatch: frames {Join(frames.Items, item => item.Frame)} = frames {Join(frames.Items, item => item.Stand.Base)} ·{(frames.IsPlaced ? " placements ·" : "")} channels {Join(frames.Items, item => item.Channel)}",
-        StillFrameBatch frames => $"StillFrameBatch: frames {Join(frames.Items, item => item.Frame)} = frames {Join(frames.Items, item => item.Base)} · offsets",
-        FollowBatch followers => $"FollowBatch: {Describe([.. followers.Items.Select(item => item.Target)])} from frames {Join(followers.Items, item => item.Source)}",
-        MeetBatch meetings => $"MeetBatch: {Describe([.. meetings.Items.Select(item => item.Target)])} from frames {Join(meetings.Sources, source => source.Frame)} by weights {Join(meetings.Sources, source => source.Weight)}",
+        LinearWeightBatch weights => $"LinearWeightBatch: weights {Join<LinearWeight>(weights.Items, item => item.Weight)} from switches {Join<LinearWeight>(weights.Items, item => item.Input)}",
+        ChannelFrameBatch frames => $"ChannelFrameBatch: frames {Join(frames.Items.Each, item => item.Frame)} = frames {Join(frames.Items.Each, item => item.Stand.Base)} ·{(frames.IsPlaced ? " placements ·" : "")} channels {Join(frames.Items.Each, item => item.Channel)}",
+        StillFrameBatch frames => $"StillFrameBatch: frames {Join(frames.Items.Each, item => item.Frame)} = frames {Join(frames.Items.Each, item => item.Base)} · offsets",
+        FollowBatch followers => $"FollowBatch: {Describe([.. followers.Items.Each.ToArray().Select(item => item.Target)])} from frames {Join(followers.Items.Each, item => item.Source)}",
+        PairMeetBatch meetings => $"PairMeetBatch: {Describe([.. meetings.Items.Each.ToArray().Select(item => item.Target)])} from frames {Join(meetings.Items.Each, item => item.First.Frame)} to frames {Join(meetings.Items.Each, item => item.Second.Frame)} by weights {Join(meetings.Items.Each, item => item.Weight)}",
         _ => throw new InvalidOperationException($"The page doesn't show a {batch.GetType().Name}."),
     };
 
     private static string Describe(ChannelFrame[] targets) =>
-        $"frames {Join(targets, target => target.Frame)}, and channels {Join(targets, target => target.Channel)} standing in frames {Join(targets, target => target.Stand.Base)},";
+        $"frames {Join<ChannelFrame>(targets, target => target.Frame)}, and channels {Join<ChannelFrame>(targets, target => target.Channel)} standing in frames {Join<ChannelFrame>(targets, target => target.Stand.Base)},";
 
-    private static string Join<T>(T[] items, Func<T, int> slot) => string.Join(" ", items.Select(slot));
+    private static string Join<T>(ReadOnlySpan<T> items, Func<T, int> slot) => string.Join(" ", items.ToArray().Select(slot));
 
     private static string Page() => File.ReadAllText(Path.Combine(Root(), "src/Condyle.Runtime/Compilation/README.md"));
 

@@ -14,6 +14,9 @@ internal sealed class TwoBoneBatch : Batch
 {
     public required ScaledLimb[] Limbs { get; init; }
 
+    /// <inheritdoc cref="LimbKind"/>
+    public required LimbKind Kind { get; init; }
+
     protected override void RunOne(Buffers pose) => One.TwoBoneKernel.Run(this, pose);
 
     protected override void RunEight(Buffers pose) => Eight.TwoBoneKernel.Run(this, pose);
@@ -24,29 +27,42 @@ internal sealed class TwoBoneBatch : Batch
 /// <summary>The same without scale on the way; it gives frames and no channels.</summary>
 internal sealed class TwoBoneFrameBatch : Batch
 {
-    public required RigidLimb[] Limbs { get; init; }
+    public required Items<RigidLimb> Limbs { get; init; }
 
-    protected override void RunOne(Buffers pose) => One.TwoBoneFrameKernel.Run(this, pose);
+    /// <inheritdoc cref="LimbKind"/>
+    public required LimbKind Kind { get; init; }
+
+    protected override void RunOne(Buffers pose)
+    {
+        if (Limbs.GoAbreast)
+            EightNodes.TwoBoneFrameKernel.Run(this, pose);
+        else
+            One.TwoBoneFrameKernel.Run(this, pose);
+    }
 
     protected override void RunEight(Buffers pose) => Eight.TwoBoneFrameKernel.Run(this, pose);
 
     protected override void RunSixteen(Buffers pose) => Sixteen.TwoBoneFrameKernel.Run(this, pose);
 }
 
+/// <summary>What differs between solvers in more than numbers.</summary>
+/// <param name="HasPole">Whether they face poles.</param>
+/// <param name="IsTurned">Whether inputs turn their planes.</param>
+/// <param name="IsPlain">Whether they neither stretch nor approach their reach smoothly.</param>
+/// <param name="Leans">Whether their bends may lie beside their planes, as the slight ones of straight limbs do.</param>
+internal readonly record struct LimbKind(bool HasPole, bool IsTurned, bool IsPlain, bool Leans);
+
 /// <summary>What a limb reaches and faces, and how far.</summary>
 /// <param name="Goal">The frame that the tip goes to.</param>
-/// <param name="Pole">The frame that the bend faces, or <see cref="SolverEnds.NoPole"/>.</param>
+/// <param name="Pole">The frame that the bend faces, or the goal again.</param>
 /// <param name="TipInGoal">How the tip is turned in its goal at rest.</param>
 /// <param name="Stretch">The slot of the weight by which the bones lengthen.</param>
 /// <param name="Most">How many times their length they have at most.</param>
 /// <param name="Softness">The part of the reach that is approached smoothly, as a share of the bones' length.</param>
-/// <param name="Turner">The input that turns its plane, in degrees, or <see cref="NoTurner"/>.</param>
+/// <param name="Turner">The input that turns its plane, in degrees; any one where nothing does.</param>
 /// <param name="Unturned">The value of that input at which the plane isn't turned.</param>
 internal readonly record struct LimbAim(int Goal, int Pole, Quaternion TipInGoal, int Stretch, float Most, float Softness, int Turner, float Unturned)
 {
-    /// <summary>Stands for the input of a limb whose plane nothing turns.</summary>
-    public const int NoTurner = -1;
-
     public readonly int Goal = Goal;
     public readonly int Pole = Pole;
     public readonly Quaternion TipInGoal = TipInGoal;
@@ -55,8 +71,6 @@ internal readonly record struct LimbAim(int Goal, int Pole, Quaternion TipInGoal
     public readonly float Softness = Softness;
     public readonly int Turner = Turner;
     public readonly float Unturned = Unturned;
-
-    public bool HasPole => Pole != SolverEnds.NoPole;
 }
 
 /// <summary>The plane of an unsolved limb, in its root.</summary>
@@ -103,6 +117,9 @@ internal readonly record struct ScaledLimb(
 /// <param name="Root">The frame of the unsolved root in its base.</param>
 /// <param name="First">The unsolved first bone, in the root.</param>
 /// <param name="Second">The unsolved second bone, in the root.</param>
+/// <param name="FirstLength">The first bone's length.</param>
+/// <param name="SecondLength">The second bone's length.</param>
+/// <param name="Reach">How far the tip is from the root, unsolved.</param>
 /// <param name="FirstTurn">How the root is turned from the frame of the first bone in its plane.</param>
 /// <param name="SecondTurn">How the middle joint is turned from that of the second.</param>
 /// <param name="Tip">The origin of the tip in the middle joint.</param>
@@ -110,7 +127,7 @@ internal readonly record struct ScaledLimb(
 /// <param name="MiddleFrame">Where the middle joint's goes.</param>
 /// <param name="TipFrame">Where the tip's goes.</param>
 internal readonly record struct RigidLimb(
-    LimbAim Aim, LimbBend Bend, int Base, Rigid Root, Vector3 First, Vector3 Second, Quaternion FirstTurn, Quaternion SecondTurn, Vector3 Tip, int RootFrame, int MiddleFrame, int TipFrame)
+    LimbAim Aim, LimbBend Bend, int Base, Rigid Root, Vector3 First, Vector3 Second, float FirstLength, float SecondLength, float Reach, Quaternion FirstTurn, Quaternion SecondTurn, Vector3 Tip, int RootFrame, int MiddleFrame, int TipFrame)
 {
     public readonly LimbAim Aim = Aim;
     public readonly LimbBend Bend = Bend;
@@ -118,6 +135,9 @@ internal readonly record struct RigidLimb(
     public readonly Rigid Root = Root;
     public readonly Vector3 First = First;
     public readonly Vector3 Second = Second;
+    public readonly float FirstLength = FirstLength;
+    public readonly float SecondLength = SecondLength;
+    public readonly float Reach = Reach;
     public readonly Quaternion FirstTurn = FirstTurn;
     public readonly Quaternion SecondTurn = SecondTurn;
     public readonly Vector3 Tip = Tip;

@@ -9,6 +9,13 @@ internal static class Rigs
 {
     public const int Width = 1;
 
+    /// <summary>Items are taken one by one.</summary>
+    public const int Step = 1;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static ReadOnlySpan<TItem> Of<TItem>(Items<TItem> items)
+        where TItem : struct => items.Each;
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector128<float> Load(ref float first, int at) => Vector128.CreateScalar(Unsafe.Add(ref first, at));
 

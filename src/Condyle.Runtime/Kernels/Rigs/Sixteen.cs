@@ -9,6 +9,13 @@ internal static class Rigs
 {
     public const int Width = 16;
 
+    /// <summary>Items are taken one by one.</summary>
+    public const int Step = 1;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static ReadOnlySpan<TItem> Of<TItem>(Items<TItem> items)
+        where TItem : struct => items.Each;
+
     /// <summary>The register that is so many further than the first.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector512<float> Load(ref float first, int at) => Vector512.LoadUnsafe(ref Unsafe.Add(ref first, at * Width));

@@ -9,21 +9,31 @@ internal static class TwoBoneKernel
     public static void Run(TwoBoneBatch batch, Buffers pose)
     {
         foreach (ref readonly var item in batch.Limbs.AsSpan())
-            Solve(item, pose);
+            Solve(item, batch.Kind, pose);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Solve(in ScaledLimb item, Buffers pose)
+    private static void Solve(in ScaledLimb item, LimbKind kind, Buffers pose)
     {
         var root = pose.Worlds.Wide(item.Base) * WideAffine.All(item.Root);
         var limb = Unsolved(item, root);
-        limb.Solve(item.Aim, root.Origin, pose);
+        var frames = pose.Frames.Registers;
+        var goal = frames[item.Aim.Goal];
+        var aim = new WideAim
+        {
+            Goal = goal.Origin,
+            Pole = frames[item.Aim.Pole].Origin,
+            Stretch = pose.Weights.Wide(item.Aim.Stretch),
+            Most = Lanes.Create(item.Aim.Most),
+            Softness = Lanes.Create(item.Aim.Softness),
+            Turn = kind.IsTurned ? pose.Inputs.Wide(item.Aim.Turner) - Lanes.Create(item.Aim.Unturned) : Lanes.Create(0f),
+        };
+        limb.Solve(aim, kind, root.Origin);
 
         var longer = limb.Factor - Lanes.Create(1f);
         var middle = Write(item.RootChannel, limb.FirstTurn, WideVector.Zero, root, pose) * WideAffine.All(item.Middle);
         var tip = Write(item.MiddleChannel, limb.SecondTurn, WideVector.All(item.MiddleAgain) * longer, middle, pose) * WideAffine.All(item.Tip);
-        var goal = pose.Frames.Registers[item.Aim.Goal].Turn;
-        Write(item.TipChannel, goal * WideTurn.All(item.Aim.TipInGoal), WideVector.All(item.TipAgain) * longer, tip, pose);
+        Write(item.TipChannel, goal.Turn * WideTurn.All(item.Aim.TipInGoal), WideVector.All(item.TipAgain) * longer, tip, pose);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
@@ -32,12 +42,16 @@ internal static class TwoBoneKernel
         var middle = root * WideAffine.All(item.Middle);
         var first = root.Direction(WideVector.All(item.Middle.Origin));
         var second = middle.Direction(WideVector.All(item.Tip.Origin));
-        var near = (first.Length + second.Length) * Lanes.Create(SolverEnds.Near);
+        var (firstLength, secondLength) = (first.Length, second.Length);
+        var near = (firstLength + secondLength) * Lanes.Create(SolverEnds.Near);
         var plane = WidePlane.Spanned(root.Direction(WideVector.All(item.Bend.Line)), root.Direction(WideVector.All(item.Bend.Side)));
         return new()
         {
             First = first,
             Second = second,
+            FirstLength = firstLength,
+            SecondLength = secondLength,
+            Reach = (first + second).Length,
             Plane = plane,
             FirstTurn = WideTurn.Seen(WideLimb.Frame(plane, first, near), root.Turn),
             SecondTurn = WideTurn.Seen(WideLimb.Frame(plane, second, near), middle.Turn),

@@ -12,10 +12,10 @@ internal readonly ref struct WideNumbers(ref float first)
     public Lane this[int slot]
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        get => Rigs.Load(ref Unsafe.Add(ref first, slot * Rigs.Width), 0);
+        get => Rigs.Load(ref Unsafe.Add(ref first, (nint)slot * Rigs.Width), 0);
 
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        set => Rigs.Store(value, ref Unsafe.Add(ref first, slot * Rigs.Width), 0);
+        set => Rigs.Store(value, ref Unsafe.Add(ref first, (nint)slot * Rigs.Width), 0);
     }
 }
 
@@ -29,10 +29,10 @@ internal readonly ref struct WideVectors(ref float first)
     public WideVector this[int slot]
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        get => WideVector.Load(ref Unsafe.Add(ref first, slot * Stride), 0);
+        get => Slot.Vector(ref Unsafe.Add(ref first, (nint)slot * Stride), 0);
 
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        set => WideVector.Store(value, ref Unsafe.Add(ref first, slot * Stride), 0);
+        set => Slot.Put(value, ref Unsafe.Add(ref first, (nint)slot * Stride), 0);
     }
 }
 
@@ -46,10 +46,10 @@ internal readonly ref struct WideTurns(ref float first)
     public WideTurn this[int slot]
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        get => WideTurn.Load(ref Unsafe.Add(ref first, slot * Stride), 0);
+        get => Slot.Turn(ref Unsafe.Add(ref first, (nint)slot * Stride), 0);
 
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        set => WideTurn.Store(value, ref Unsafe.Add(ref first, slot * Stride), 0);
+        set => Slot.Put(value, ref Unsafe.Add(ref first, (nint)slot * Stride), 0);
     }
 }
 
@@ -65,22 +65,18 @@ internal readonly ref struct WideRigids(ref float first)
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         get
         {
-            ref var at = ref Unsafe.Add(ref first, slot * Stride);
-            return new() { Origin = WideVector.Load(ref at, 0), Turn = WideTurn.Load(ref at, Vectors.Components) };
+            ref var at = ref Unsafe.Add(ref first, (nint)slot * Stride);
+            return new() { Origin = Slot.Vector(ref at, 0), Turn = Slot.Turn(ref at, Vectors.Components) };
         }
 
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         set
         {
-            ref var at = ref Unsafe.Add(ref first, slot * Stride);
-            WideVector.Store(value.Origin, ref at, 0);
-            WideTurn.Store(value.Turn, ref at, Vectors.Components);
+            ref var at = ref Unsafe.Add(ref first, (nint)slot * Stride);
+            Slot.Put(value.Origin, ref at, 0);
+            Slot.Put(value.Turn, ref at, Vectors.Components);
         }
     }
-
-    /// <summary>What channels stand in: base · placement.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideRigid Of(in RigidStand stand, bool isPlaced) => isPlaced ? this[stand.Base] * WideRigid.All(stand.Placement) : this[stand.Base];
 }
 
 /// <summary>Translation and rotation channels as registers.</summary>
@@ -116,18 +112,56 @@ internal readonly ref struct WideAffines(ref float first)
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         get
         {
-            ref var at = ref Unsafe.Add(ref first, slot * Stride);
-            return new(WideVector.Load(ref at, 0), WideVector.Load(ref at, 3), WideVector.Load(ref at, 6), WideVector.Load(ref at, 9));
+            ref var at = ref Unsafe.Add(ref first, (nint)slot * Stride);
+            return new(Slot.Vector(ref at, 0), Slot.Vector(ref at, 3), Slot.Vector(ref at, 6), Slot.Vector(ref at, 9));
         }
 
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         set
         {
-            ref var at = ref Unsafe.Add(ref first, slot * Stride);
-            WideVector.Store(value.X, ref at, 0);
-            WideVector.Store(value.Y, ref at, 3);
-            WideVector.Store(value.Z, ref at, 6);
-            WideVector.Store(value.Origin, ref at, 9);
+            ref var at = ref Unsafe.Add(ref first, (nint)slot * Stride);
+            Slot.Put(value.X, ref at, 0);
+            Slot.Put(value.Y, ref at, 3);
+            Slot.Put(value.Z, ref at, 6);
+            Slot.Put(value.Origin, ref at, 9);
         }
+    }
+}
+
+/// <summary>Takes what lies from a number on, and puts it there.</summary>
+internal static class Slot
+{
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideVector Vector(ref float first, int at) => new()
+    {
+        X = Rigs.Load(ref first, at),
+        Y = Rigs.Load(ref first, at + 1),
+        Z = Rigs.Load(ref first, at + 2),
+    };
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideTurn Turn(ref float first, int at) => new()
+    {
+        X = Rigs.Load(ref first, at),
+        Y = Rigs.Load(ref first, at + 1),
+        Z = Rigs.Load(ref first, at + 2),
+        W = Rigs.Load(ref first, at + 3),
+    };
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void Put(in WideVector value, ref float first, int at)
+    {
+        Rigs.Store(value.X, ref first, at);
+        Rigs.Store(value.Y, ref first, at + 1);
+        Rigs.Store(value.Z, ref first, at + 2);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void Put(in WideTurn value, ref float first, int at)
+    {
+        Rigs.Store(value.X, ref first, at);
+        Rigs.Store(value.Y, ref first, at + 1);
+        Rigs.Store(value.Z, ref first, at + 2);
+        Rigs.Store(value.W, ref first, at + 3);
     }
 }

@@ -15,7 +15,7 @@ internal struct WidePlane
     public WideVector Normal;
 
     /// <summary>The plane through a line and a direction beside it; some plane, always the same, where they are no two directions.</summary>
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     public static WidePlane Spanned(in WideVector line, in WideVector beside)
     {
         var one = Lanes.Create(1f);
@@ -32,10 +32,9 @@ internal struct WidePlane
     /// The plane towards a goal. Its bend faces the pole; without one, or with the pole nearer to the line than <paramref name="near"/>,
     /// the bend is carried along by the smallest turn of the line. A goal nearer than that leaves the line as it is.
     /// </summary>
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    public readonly WidePlane Towards(in WideVector toGoal, in WideVector toPole, Lane near)
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    public readonly WidePlane Towards(in WideVector toGoal, Lane distance, in WideVector toPole, Lane near)
     {
-        var distance = toGoal.Length;
         var isGoal = Lanes.LessThan(near, distance) & Lanes.LessThan(Lanes.Create(Rotation.Tiny), distance);
         var line = toGoal * (Lanes.Create(1f) / distance);
         if (!Rigs.Every(isGoal))
@@ -64,7 +63,7 @@ internal struct WidePlane
         WideVector.MultiplyAdd(to.Side, WideVector.Dot(vector, Side), to.Normal * WideVector.Dot(vector, Normal)));
 
     /// <summary>The rotation of a frame whose first axis is a bone, the line where it has no length, and whose second is nearest to the normal.</summary>
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     public readonly WideTurn Bone(in WideVector bone)
     {
         var along = bone.Direction(out var isBone);

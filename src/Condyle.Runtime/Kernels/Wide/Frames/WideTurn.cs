@@ -43,25 +43,6 @@ internal struct WideTurn
         };
     }
 
-    /// <summary>Takes what lies from a number on.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideTurn Load(ref float first, int at) => new()
-    {
-        X = Rigs.Load(ref first, at),
-        Y = Rigs.Load(ref first, at + 1),
-        Z = Rigs.Load(ref first, at + 2),
-        W = Rigs.Load(ref first, at + 3),
-    };
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static void Store(in WideTurn value, ref float first, int at)
-    {
-        Rigs.Store(value.X, ref first, at);
-        Rigs.Store(value.Y, ref first, at + 1);
-        Rigs.Store(value.Z, ref first, at + 2);
-        Rigs.Store(value.W, ref first, at + 3);
-    }
-
     /// <summary>The second one first, then the first one, as matrices that multiply columns.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static WideTurn operator *(in WideTurn a, in WideTurn b) => new()
@@ -167,7 +148,7 @@ internal struct WideTurn
             Y = Lanes.FusedMultiplyAdd(a.Y, ofA, b.Y * ofB),
             Z = Lanes.FusedMultiplyAdd(a.Z, ofA, b.Z * ofB),
             W = Lanes.FusedMultiplyAdd(a.W, ofA, b.W * ofB),
-        }.Trued();
+        };
     }
 
     /// <summary>The rotation whose frame has these axes, right-handed, of length one and across each other (Shepperd 1978: a large component first).</summary>

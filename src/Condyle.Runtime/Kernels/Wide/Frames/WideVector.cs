@@ -33,28 +33,18 @@ internal struct WideVector
         get => Lanes.Sqrt(LengthSquared);
     }
 
+    /// <summary>Its lengths along the axes together: no less than its length, and no root to draw.</summary>
+    public readonly Lane Span
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => Lanes.Abs(X) + Lanes.Abs(Y) + Lanes.Abs(Z);
+    }
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static WideVector All(in Vector3 value)
     {
         ref var first = ref Unsafe.As<Vector3, float>(ref Unsafe.AsRef(in value));
         return new() { X = Lanes.Create(first), Y = Lanes.Create(Unsafe.Add(ref first, 1)), Z = Lanes.Create(Unsafe.Add(ref first, 2)) };
-    }
-
-    /// <summary>Takes what lies from a number on.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideVector Load(ref float first, int at) => new()
-    {
-        X = Rigs.Load(ref first, at),
-        Y = Rigs.Load(ref first, at + 1),
-        Z = Rigs.Load(ref first, at + 2),
-    };
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static void Store(in WideVector value, ref float first, int at)
-    {
-        Rigs.Store(value.X, ref first, at);
-        Rigs.Store(value.Y, ref first, at + 1);
-        Rigs.Store(value.Z, ref first, at + 2);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

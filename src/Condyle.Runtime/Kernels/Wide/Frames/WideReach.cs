@@ -24,27 +24,35 @@ internal struct WideReach
     public static Lane Settle(Lane distance, Lane atRest, Lane farOut) =>
         Lanes.ConditionalSelect(Lanes.LessThanOrEqual(Lanes.Abs(distance - atRest), farOut * Lanes.Create(RestDistance.Rounding)), atRest, distance);
 
+    /// <summary>Without softness and stretch: the nearest distance that the bones reach.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideReach Plain(Lane goal, Lane atRest, Lane first, Lane second)
+    {
+        var outer = Lanes.MaxNative(first + second, atRest);
+        var distance = Lanes.MinNative(outer, Lanes.MaxNative(goal, Lanes.MinNative(Lanes.Abs(first - second), atRest)));
+        return new() { Distance = distance, Short = outer - distance, Factor = Lanes.Create(1f) };
+    }
+
     /// <param name="aim">What limits it.</param>
-    /// <param name="stretch">The weight w.</param>
     /// <param name="goal">The distance d.</param>
     /// <param name="atRest">The tip's distance, unsolved.</param>
     /// <param name="first">The length of the first bone.</param>
     /// <param name="second">The length of the second.</param>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public static WideReach Of(in LimbAim aim, Lane stretch, Lane goal, Lane atRest, Lane first, Lane second)
+    public static WideReach Of(in WideAim aim, Lane goal, Lane atRest, Lane first, Lane second)
     {
         var inner = Lanes.MinNative(Lanes.Abs(first - second), atRest);
         var outer = Lanes.MaxNative(first + second, atRest);
-        var hard = Lanes.MaxNative(outer - (Lanes.Create(aim.Softness) * (first + second)), atRest);
+        var hard = Lanes.MaxNative(outer - (aim.Softness * (first + second)), atRest);
         var isHard = Lanes.LessThanOrEqual(goal, hard);
         var within = Lanes.MaxNative(goal, inner);
         var soft = outer - hard;
-        var beyond = aim.Softness > 0 ? Lanes.ConditionalSelect(Lanes.LessThan(Lanes.Create(0f), soft), soft * Lanes.Exp((hard - goal) / soft), Lanes.Create(0f)) : Lanes.Create(0f);
+        var beyond = Lanes.ConditionalSelect(Lanes.LessThan(Lanes.Create(0f), soft), soft * Lanes.Exp((hard - goal) / soft), Lanes.Create(0f));
         var distance = Lanes.ConditionalSelect(isHard, within, outer - beyond);
         var one = Lanes.Create(1f);
         var isShort = Lanes.LessThan(distance, goal) & Lanes.LessThan(Lanes.Create(Rotation.Tiny), distance);
-        var weight = Lanes.MinNative(Lanes.MaxNative(stretch, Lanes.Create(0f)), one);
-        var factor = Lanes.FusedMultiplyAdd(weight, Lanes.MinNative(goal / distance, Lanes.Create(aim.Most)) - one, one);
+        var weight = Lanes.MinNative(Lanes.MaxNative(aim.Stretch, Lanes.Create(0f)), one);
+        var factor = Lanes.FusedMultiplyAdd(weight, Lanes.MinNative(goal / distance, aim.Most) - one, one);
         return new()
         {
             Distance = distance,

@@ -1,0 +1,55 @@
+using System.Runtime.CompilerServices;
+
+namespace Condyle.Runtime.Kernels.One;
+
+/// <summary>World frames of nodes that stand still on a base that moves: frame = base · offset.</summary>
+internal static class StillFrameKernel
+{
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    public static void Run(StillFrameBatch batch, Buffers pose)
+    {
+        var items = Rigs.Of(batch.Items);
+        var frames = pose.Frames.Each<StillFrame>();
+        for (var i = 0; i < items.Length; i += Rigs.Step)
+        {
+            ref readonly var item = ref items[i];
+            frames[item.Frame] = (frames[item.Base] * Each<StillFrame>.Rigid(item.Offset)).Trued();
+        }
+    }
+}
+
+/// <summary>World frames of nodes with channels: frame = base · placement · T · R.</summary>
+internal static class ChannelFrameKernel
+{
+    public static void Run(ChannelFrameBatch batch, Buffers pose)
+    {
+        if (batch.IsPlaced)
+            Placed(Rigs.Of(batch.Items), pose);
+        else
+            Unplaced(Rigs.Of(batch.Items), pose);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    private static void Placed(ReadOnlySpan<ChannelFrame> items, Buffers pose)
+    {
+        var frames = pose.Frames.Each<ChannelFrame>();
+        var channels = pose.Each<ChannelFrame>();
+        for (var i = 0; i < items.Length; i += Rigs.Step)
+        {
+            ref readonly var item = ref items[i];
+            frames[item.Frame] = (frames[item.Stand.Base] * (Each<ChannelFrame>.Rigid(item.Stand.Placement) * channels[item.Channel])).Trued();
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    private static void Unplaced(ReadOnlySpan<ChannelFrame> items, Buffers pose)
+    {
+        var frames = pose.Frames.Each<ChannelFrame>();
+        var channels = pose.Each<ChannelFrame>();
+        for (var i = 0; i < items.Length; i += Rigs.Step)
+        {
+            ref readonly var item = ref items[i];
+            frames[item.Frame] = (frames[item.Stand.Base] * channels[item.Channel]).Trued();
+        }
+    }
+}
