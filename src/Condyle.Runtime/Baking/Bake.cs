@@ -10,6 +10,9 @@ public static class Bake
     /// <summary>How many times progress is reported in a bake.</summary>
     private const int ProgressSteps = 100;
 
+    /// <summary>How many frames are evaluated together.</summary>
+    private const int Together = 64;
+
     private const double AllowedMetres = 2e-5, AllowedDegrees = 0.002;
 
     /// <summary>Up to this distance from the origin, in metres, <see cref="AllowedMetres"/> holds; beyond it, it grows in proportion, as a float's rounding does.</summary>
@@ -66,29 +69,39 @@ public static class Bake
 
     private static List<BakedTrack> Sample(ClipPlayer player, float[] times, IReadOnlyList<JointRest> rest, Action<int> tick)
     {
-        var live = player.Rig.NewInstance();
+        var live = player.Rig.NewCrowd(Math.Min(Together, times.Length));
         JointSamples[] samples = [.. player.Rig.Joints.Select(joint => new JointSamples(joint, times.Length))];
-        for (var frame = 0; frame < times.Length; frame++)
+        for (var first = 0; first < times.Length; first += live.Count)
         {
-            tick(frame);
-            player.Pose(live, times[frame]);
+            var count = Math.Min(live.Count, times.Length - first);
+            for (var member = 0; member < count; member++)
+                player.Pose(live[member], times[first + member]);
             live.Evaluate();
-            foreach (var joint in player.Rig.Joints)
+            for (var member = 0; member < count; member++)
             {
-                if (!samples[joint.Index].TryTake(live, frame))
-                {
-                    throw player.Clip.Wrong(
-                        string.Create(CultureInfo.InvariantCulture, $"gets a value that is no finite number on frame {frame}"),
-                        "Look at what drives the joint there",
-                        joint.Name,
-                        times[frame]);
-                }
+                tick(first + member);
+                Take(samples, live[member], first + member, player, times);
             }
         }
 
         var units = Units(player.Rig, rest);
         var tracks = samples.Select((joint, index) => joint.ToTrack(rest[index], units[index])).Where(track => track is not (_, null, null, null)).ToList();
         return tracks.Count > 0 ? tracks : [samples[0].ToStillTrack()];
+    }
+
+    private static void Take(JointSamples[] samples, RigInstance live, int frame, ClipPlayer player, float[] times)
+    {
+        foreach (var joint in player.Rig.Joints)
+        {
+            if (!samples[joint.Index].TryTake(live, frame))
+            {
+                throw player.Clip.Wrong(
+                    string.Create(CultureInfo.InvariantCulture, $"gets a value that is no finite number on frame {frame}"),
+                    "Look at what drives the joint there",
+                    joint.Name,
+                    times[frame]);
+            }
+        }
     }
 
     /// <summary>How many metres of the world a unit of each joint's translation is at rest, along the axis that is scaled most.</summary>
@@ -111,18 +124,20 @@ public static class Bake
     private static BakeReport Compare(ClipPlayer player, float[] times, IReadOnlyList<JointRest> rest, IReadOnlyList<BakedTrack> tracks, BakeSettings settings, Action<int> tick)
     {
         var rig = player.Rig;
-        var live = rig.NewInstance();
+        var live = rig.NewCrowd(Together);
         var playback = new Playback(rig, rest, tracks);
         var (on, between) = (new Comparison(rig), new Comparison(rig));
-        for (var frame = 0; frame < times.Length; frame++)
+
+        // Each frame, and the middle between it and the next: the last one has none.
+        var moments = (2 * times.Length) - 1;
+        for (var first = 0; first < moments; first += Together)
         {
-            tick(frame);
-            Take(on, frame, times[frame], 0);
-            if (frame + 1 == times.Length)
-                break;
-            var (from, to) = ((double)times[frame], (double)times[frame + 1]);
-            var middle = (float)((from + to) / 2);
-            Take(between, frame, middle, (middle - from) / (to - from));
+            var count = Math.Min(Together, moments - first);
+            for (var member = 0; member < count; member++)
+                player.Pose(live[member], TimeOf(first + member));
+            live.Evaluate();
+            for (var member = 0; member < count; member++)
+                Take(live[member], first + member);
         }
 
         return new BakeReport(
@@ -136,11 +151,20 @@ public static class Bake
             AllowedDegrees,
             [.. rig.Joints.Select(joint => new JointDeviation(joint.Name, on.Of(joint.Index), between.Of(joint.Index)))]);
 
-        void Take(Comparison comparison, int frame, float time, double amount)
+        float TimeOf(int moment) => moment % 2 == 0 ? times[moment / 2] : (float)(((double)times[moment / 2] + times[(moment / 2) + 1]) / 2);
+
+        void Take(RigInstance member, int moment)
         {
-            player.Pose(live, time);
-            live.Evaluate();
-            comparison.Take(live, playback.At(frame, amount), time);
+            var (frame, time) = (moment / 2, TimeOf(moment));
+            if (moment % 2 == 0)
+            {
+                tick(frame);
+                on.Take(member, playback.At(frame, 0), time);
+            }
+            else
+            {
+                between.Take(member, playback.At(frame, ((double)time - times[frame]) / ((double)times[frame + 1] - times[frame])), time);
+            }
         }
     }
 }
