@@ -30,7 +30,10 @@ internal static class RigReader
     private static ReadingResult Read(string subject, MethodRef entry, Program program, Conventions conventions, Budget budget, Action<Machine> run) =>
         budget.Run(() =>
         {
-            var paths = Paths(entry, budget, run, decisions => new Machine(subject, program, new RigDraft(conventions, new ProgramPlaces()), decisions, budget));
+            IReadOnlyList<ReadPath> Read() => Paths(entry, budget, run, decisions => new Machine(subject, program, new RigDraft(conventions, new ProgramPlaces()), decisions, budget));
+            var paths = Read();
+            if (program.FindsMoreSetOutside())
+                paths = Read();
             return new ReadingResult(paths, [.. program.Source.Files], [.. program.Source.Methods]);
         });
 
@@ -112,6 +115,7 @@ internal static class RigReader
         var self = type.New(machine);
         if (definition.Constructor is { } constructor && machine.Program.BodyOf(constructor) is { } body)
             machine.Call(body, self, [.. constructor.Parameters.Select(parameter => Opens.Of(parameter, machine, canFork: true))]);
+        machine.OpenSet(type, self.Fields);
         return self;
     }
 

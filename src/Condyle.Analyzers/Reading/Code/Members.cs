@@ -16,9 +16,15 @@ internal sealed class StoreField(string field) : Instruction
         if (Fields.CellOf(owner, field) is { } cell)
             machine.Write(cell.Items, cell.Index, value);
         else if (owner is OpenValue)
-            machine.Lost.Store(field, value);
+            StoreInUnknown(machine, value);
         else
             Fields.ThrowIfNull(owner);
+    }
+
+    private void StoreInUnknown(Machine machine, object? value)
+    {
+        machine.Lost.Store(field, value);
+        machine.Changes.Store(field);
     }
 }
 
@@ -28,6 +34,8 @@ internal sealed class PushFieldCell(string field) : Instruction
     {
         var owner = frame.Pop();
         Fields.ThrowIfNull(owner);
+        if (owner is OpenValue)
+            machine.Changes.Store(field); // whoever gets the place may store there
         frame.Push((object?)Fields.CellOf(owner, field) ?? OpenValue.Any);
     }
 }

@@ -155,7 +155,10 @@ internal sealed class CastReference(TypeKey type, bool throws) : Instruction
     public override void Run(Machine machine, Frame frame)
     {
         var value = frame.Pop();
-        if (value is null || TypeTests.Is(value, frame.Resolve(type)!, machine) is not false)
+        var fits = value is null ? true : TypeTests.Is(value, frame.Resolve(type)!, machine);
+        if (throws && value is OpenValue)
+            machine.MayThrow("a cast may fail");
+        if (fits is not false)
         {
             frame.Push(value);
             return;

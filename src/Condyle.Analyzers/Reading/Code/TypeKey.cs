@@ -82,7 +82,7 @@ internal sealed class TypeKey(string id, TypeShape shape) : IEquatable<TypeKey>
     /// <summary>A structure of the user's, which C# copies on assignment.</summary>
     public bool IsUserStruct => Shape == TypeShape.User && !IsReference;
 
-    public bool IsForkable => Shape is TypeShape.Bool || (Shape is TypeShape.Enum && Members.Count is > 0 and <= 8) || Host == typeof(Side);
+    public bool IsForkable => Shape is TypeShape.Bool || (Shape is TypeShape.Enum && !IsFlags && Members.Count is > 0 and <= 8) || Host == typeof(Side);
 
     /// <summary>The values that an unknown of this type can have.</summary>
     public IReadOnlyList<object> Choices => Shape switch

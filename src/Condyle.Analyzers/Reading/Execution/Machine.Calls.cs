@@ -16,9 +16,12 @@ internal sealed partial class Machine
                 UnknownCode.Touch(this, handed, Here, $"'{method.Name}'");
             if (self is OpenValue)
                 Lost.Call();
+            var asks = self is OpenValue && arguments.Length == 0 && method.Name.StartsWith("get_", StringComparison.Ordinal);
+            foreach (var value in asks ? [] : handed)
+                Changes.Hand(value);
             MayThrow($"'{method.Name}' may fail");
             if (pushesResult)
-                caller.Push(self is OpenValue && arguments.Length == 0 ? MemberOf(self, method.Id, method.Returns) : Opens.Of(caller.Resolve(method.Returns), this));
+                caller.Push(asks ? MemberOf((OpenValue)self!, method.Id, method.Returns) : Opens.Of(caller.Resolve(method.Returns), this));
             return;
         }
 

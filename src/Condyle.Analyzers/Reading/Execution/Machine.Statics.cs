@@ -40,6 +40,18 @@ internal sealed partial class Machine
         return failed.TryGetValue(type.FullId, out var failure) ? throw failure : values;
     }
 
+    /// <summary>Opens those fields that whoever builds the rig may have set before.</summary>
+    public void OpenSet(UserType type, object?[] values)
+    {
+        foreach (var field in type.Writable)
+        {
+            if (Program.SetOutside.Contains(field))
+                Write(values, type.IndexOf(field), Opens.Of(type.FieldTypes[type.IndexOf(field)], this, canFork: true));
+            else
+                Program.TakenAsInitialised.Add(field);
+        }
+    }
+
     /// <summary>A type whose initialisers throw can't be used from then on: each use throws the same.</summary>
     private void Initialise(TypeKey type, IReadOnlyDictionary<string, TypeKey>? known)
     {
@@ -47,6 +59,7 @@ internal sealed partial class Machine
         {
             foreach (var body in Program.StaticInitialisersOf(type.Id))
                 Call(body, null, [], known);
+            OpenSet(Program.StaticsOf(type.Id), statics[type.FullId]);
         }
         catch (ThrownByCode thrown)
         {

@@ -20,6 +20,7 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
     private KnownEquality? equality;
     private readonly HashSet<Frame> suspended = [];
     private LostReferences? lost;
+    private UnknownChanges? unknownChanges;
 
     public Program Program { get; } = program;
 
@@ -52,6 +53,9 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
                 yield return values;
         }
     }
+
+    /// <summary>What may have changed of objects that aren't known.</summary>
+    public UnknownChanges Changes => unknownChanges ??= new UnknownChanges(this);
 
     /// <summary>What values that aren't known may stand for.</summary>
     public LostReferences Lost => lost ??= new LostReferences(this);
@@ -312,11 +316,13 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
         return decided[open] = answer < 0 ? open : choices[answer];
     }
 
-    /// <summary>A member of something unknown: asked for twice it is the same unknown.</summary>
-    public object? MemberOf(object owner, string member, TypeKey? type)
+    /// <summary>A member of something unknown: asked for twice it is the same unknown, as long as nothing can have changed it.</summary>
+    public object? MemberOf(OpenValue owner, string member, TypeKey? type)
     {
+        if (Changes.MayHaveChanged(owner, member))
+            return Opens.Of(type, this);
         if (!openMembers.TryGetValue((owner, member), out var value))
-            openMembers[(owner, member)] = value = Opens.Of(type, this, canFork: true);
+            openMembers[(owner, member)] = value = Opens.Of(type, this, canFork: owner.Type is not { Shape: TypeShape.Other, IsReference: false });
         return value;
     }
 }

@@ -155,6 +155,8 @@ internal static class FrameworkTable
         if (arguments.Length == 1 && !method.IsStatic && method.Name.StartsWith("get_", StringComparison.Ordinal) && arguments[0] is OpenValue owner)
             return machine.MemberOf(owner, method.Id, returns);
         UnknownCode.Touch(machine, arguments, at, $"'{method.Name}'");
+        foreach (var value in arguments)
+            machine.Changes.Hand(value);
         machine.MayThrow($"'{method.Name}' may fail");
         return Opens.Of(returns, machine, canFork: true);
     }

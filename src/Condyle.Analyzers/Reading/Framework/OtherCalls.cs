@@ -41,7 +41,7 @@ internal static class OtherCalls
     private static void Objects()
     {
         FrameworkTable.Add("System.Object", ".ctor", _ => new object());
-        FrameworkTable.Add("System.Object", "ReferenceEquals", call => call.Arguments.All(argument => argument is not (OpenValue or TextValue { MayBeNull: true })) ? ReferenceEquals(call[0], call[1]) : null);
+        FrameworkTable.Add("System.Object", "ReferenceEquals", call => call.Arguments.All(argument => argument is not OpenValue) && !call.Arguments.All(argument => argument is TextValue) ? ReferenceEquals(call[0], call[1]) : null);
         foreach (var type in new[] { "System.Object", "System.ValueType", "System.IEquatable" })
             FrameworkTable.Add(type, "Equals", new FrameworkMethod(call => call.Machine.Equality.Equals(call[0], call[1])) { NeedsAll = true });
     }
@@ -59,7 +59,7 @@ internal static class OtherCalls
     {
         const string type = "System.Nullable";
         FrameworkTable.Add(type, "get_HasValue", call => call[0] is OpenValue ? null : call[0] is not null);
-        FrameworkTable.Add(type, "get_Value", call => call[0] ?? throw new ThrownByCode("System.InvalidOperationException", "A nullable value is null."));
+        FrameworkTable.Add(type, "get_Value", call => call[0] is OpenValue ? throw call.Unknown() : call[0] ?? throw new ThrownByCode("System.InvalidOperationException", "A nullable value is null."));
         FrameworkTable.Add(type, "GetValueOrDefault", call => call[0] ?? (call.Count > 1 ? call[1] : call.Default()));
         FrameworkTable.Add(type, "Equals", new FrameworkMethod(call => call.Machine.Equality.Equals(call[0], call[1])) { NeedsAll = true });
     }

@@ -7,7 +7,7 @@ internal static class TypeCalls
     {
         foreach (var type in new[] { "System.Object", "System.Exception" })
             FrameworkTable.Add(type, "GetType", call => TypeOf(call[0]) ?? (object)OpenValue.Any);
-        FrameworkTable.Add("System.Reflection.MemberInfo", "get_Name", call => call[0] is TypeKey { Shape: not TypeShape.Parameter } type ? TextValue.Plain(type.Name) : TextValue.Open);
+        FrameworkTable.Add("System.Reflection.MemberInfo", "get_Name", call => call[0] is TypeKey { Shape: not (TypeShape.Parameter or TypeShape.Nullable) } type ? TextValue.Plain(type.Name) : TextValue.Open);
         FrameworkTable.Add("System.Type", "op_Equality", call => call.Arguments is [TypeKey a, TypeKey b] ? a.Equals(b) : null);
         FrameworkTable.Add("System.Type", "op_Inequality", call => call.Arguments is [TypeKey a, TypeKey b] ? !a.Equals(b) : null);
     }

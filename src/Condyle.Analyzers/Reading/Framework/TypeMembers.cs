@@ -64,6 +64,7 @@ internal sealed class TypeMembers<T>(string type)
     // What isn't known stays so, but a query that is handed over runs all the same.
     private static object WhileOpen(Invocation call)
     {
+        call.Machine.MayThrow($"'{call.Method.Name}' may fail");
         for (var i = 1; i < call.Count; i++)
         {
             call.Machine.Lost.Add(call[i]);

@@ -68,6 +68,8 @@ internal static class UnknownCode
                 // It may be called any number of times, and change what it captures.
                 foreach (var reached in function.Reaches.Where(_ => depth > 0))
                     Touch(machine, reached, at, what, depth - 1);
+                foreach (var values in machine.Statics)
+                    Open(values);
                 machine.Lose(at, $"{what.Name} is handed a function and may call it");
                 break;
         }

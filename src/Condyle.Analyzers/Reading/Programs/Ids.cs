@@ -28,4 +28,12 @@ internal static class Ids
             ? DocumentationCommentId.GetFirstSymbolForDeclarationId(id, compilation)
             : DocumentationCommentId.GetSymbolsForDeclarationId(id.Substring(0, file), compilation).FirstOrDefault(symbol => Of(symbol) == id);
     }
+
+    /// <summary>The simple name of a member.</summary>
+    public static string NameIn(string member)
+    {
+        var file = member.IndexOf(OfFile);
+        var id = file < 0 ? member : member.Substring(0, file);
+        return id.Substring(id.LastIndexOf('.') + 1);
+    }
 }

@@ -1,4 +1,5 @@
 using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace Condyle.Analyzers.Reading;
 
@@ -73,6 +74,28 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     }
 
     private bool IsFound(BodyPlace place) => SymbolEqualityComparer.Default.Equals(Ids.Find(place.Id, compilation), Find(place.Id));
+
+    /// <summary>The fields that a reading found as they were initialised and that others may write.</summary>
+    public HashSet<string> TakenAsInitialised { get; } = [];
+
+    /// <summary>Those of them that some code sets which wasn't run; it isn't known what they hold when a reading begins.</summary>
+    public HashSet<string> SetOutside { get; } = [];
+
+    /// <summary>Looks for code that builds rigs and sets what was taken as it was initialised.</summary>
+    /// <returns>Whether there is more of it than was known.</returns>
+    public bool FindsMoreSetOutside()
+    {
+        var known = SetOutside.Count;
+        SetOutside.UnionWith(TakenAsInitialised.Where(field => OutsideWrites.Of(Ids.NameIn(field), compilation, cancellation).Any(written => Writes(written, field))));
+        return SetOutside.Count > known;
+    }
+
+    private bool Writes(ExpressionSyntax written, string field) => models(written.SyntaxTree).GetSymbolInfo(written, cancellation).Symbol switch
+    {
+        IFieldSymbol symbol => Members.IdOf(symbol) == field,
+        IPropertySymbol symbol => Members.IdOf(symbol) == field,
+        _ => false,
+    };
 
     public UserType? TypeOf(string id)
     {
