@@ -1,6 +1,6 @@
 using System.Numerics;
-using CsCheck;
 using Condyle.Tests.Shared;
+using CsCheck;
 
 namespace Condyle.Runtime.Tests.Evaluation;
 
