@@ -1,7 +1,7 @@
 using System.Numerics;
-using CsCheck;
 using Condyle.Evaluation;
 using Condyle.Tests.Shared;
+using CsCheck;
 
 namespace Condyle.Runtime.Tests.Evaluation;
 
