@@ -41,7 +41,7 @@ internal static class OtherCalls
     private static void Objects()
     {
         FrameworkTable.Add("System.Object", ".ctor", _ => new object());
-        FrameworkTable.Add("System.Object", "ReferenceEquals", call => call.Arguments.All(argument => argument is not OpenValue) && !call.Arguments.All(argument => argument is TextValue) ? ReferenceEquals(call[0], call[1]) : null);
+        FrameworkTable.Add("System.Object", "ReferenceEquals", call => call.Arguments.All(argument => argument is not (OpenValue or TextValue { MayBeNull: true })) && !call.Arguments.All(argument => argument is TextValue) ? ReferenceEquals(call[0], call[1]) : null);
         foreach (var type in new[] { "System.Object", "System.ValueType", "System.IEquatable" })
             FrameworkTable.Add(type, "Equals", new FrameworkMethod(call => call.Machine.Equality.Equals(call[0], call[1])) { NeedsAll = true });
     }
