@@ -63,6 +63,9 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     /// <summary>Its world frame is there once the batches of this level have run; 0: it never changes.</summary>
     public int Level { get; private set; }
 
+    /// <summary>The level from which on something is in its slot: a writer gives a frame even where a response comes on top and it is worked out again.</summary>
+    public int WrittenFrom => Writer is { GivesFrames: true } ? Math.Min(Level, Writer.Level) : Level;
+
     /// <summary>Whether somebody reads its world frame.</summary>
     public bool IsRead { get; set; }
 

@@ -20,7 +20,8 @@ internal sealed class RigLayout
         LabelWeights = [.. model.Labels.Select(label =>
             Facts.Known(label.ShownBy, $"The weight of {label.Title}") is { } weight ? weights.SlotOf(weight) : NoWeight)];
 
-        var builder = new ScheduleBuilder(graph, model, [.. joints, .. labels.OfType<PlannedNode>(), .. riders.Select(rider => rider.Control)], weights);
+        var ridden = riders.SelectMany(rider => new[] { rider.Control, rider.Control.Stand.Root });
+        var builder = new ScheduleBuilder(graph, model, [.. joints, .. labels.Concat(ridden).OfType<PlannedNode>()], weights);
         (Schedule, AtRest) = builder.Build(graph.Inputs.AtRest);
         Inputs = graph.Inputs;
         Riders = [.. riders.Select(rider => RiderOf(rider.Control, model.Choices.IndexOf(rider.Choice)))];

@@ -26,7 +26,7 @@ internal sealed class ScheduleBuilder
             .. written,
             .. measures.Where(measure => measure.Node.Moves).Distinct(),
             .. curves];
-        slots = new Slots([.. model.Nodes.Select(node => graph[node])], [.. read.Where(node => node.World.Root is null)], changing);
+        slots = new Slots([.. model.Nodes.Select(node => graph[node])], [.. read.Where(node => node.World.Root is null)], changing, outputs.ToHashSet());
     }
 
     /// <summary>The schedule and the pose at rest, not evaluated yet.</summary>

@@ -7,7 +7,8 @@ namespace Condyle.Runtime.Compilation;
 /// <summary>
 /// Gives every value that is read its place in a pose. Channels: the controls, the exported joints, the other written nodes, second ones for nodes with responses on top
 /// (of a control the first are what an animator sets; of another node they are what comes out), and one slot for what nobody reads.
-/// World frames: the world itself, the frames that never change, the others in the order in which the schedule writes them, and one slot for what nobody reads.
+/// World frames: the world itself, the frames that never change, those that are asked for, then the others in the order in which the schedule writes them, whose slots
+/// are used again once the last batch that reads them is through, so that what a frame of the rig moves stays small; and one slot for what nobody reads.
 /// </summary>
 internal sealed class Slots
 {
@@ -18,7 +19,7 @@ internal sealed class Slots
     private readonly IReadOnlyList<PlannedNode> channelled;
     private readonly int unread;
 
-    public Slots(IReadOnlyList<PlannedNode> inModelOrder, IReadOnlyList<PlannedNode> constants, IReadOnlyList<PlannedNode> changing)
+    public Slots(IReadOnlyList<PlannedNode> inModelOrder, IReadOnlyList<PlannedNode> constants, IReadOnlyList<PlannedNode> changing, IReadOnlyCollection<PlannedNode> askedFor)
     {
         this.constants = constants;
         var controls = inModelOrder.Where(node => node.Node.Kind == NodeKind.Control);
@@ -38,14 +39,15 @@ internal sealed class Slots
         }
 
         Worlds = World + 1;
-        foreach (var node in constants.Concat(changing))
+        foreach (var node in constants.Concat(changing.Where(askedFor.Contains)))
             node.WorldSlot = Worlds++;
+        ShareWorlds(changing.Where(node => !askedFor.Contains(node)), LastReads(changing));
         Worlds++;
     }
 
     public int Channels => unread + 1;
 
-    public int Worlds { get; }
+    public int Worlds { get; private set; }
 
     /// <summary>The slot of a frame that a writer gives; the unread one where nobody reads it.</summary>
     public int FrameOf(PlannedNode node) => node.IsRead ? node.WorldSlot : Worlds - 1;
@@ -73,6 +75,35 @@ internal sealed class Slots
         }
 
         Fill(pose, unread, Trs.Identity);
+    }
+
+    /// <summary>The level of the last batch that reads each node's frame.</summary>
+    private static Dictionary<PlannedNode, int> LastReads(IEnumerable<PlannedNode> readers)
+    {
+        var last = new Dictionary<PlannedNode, int>();
+        foreach (var reader in readers)
+        {
+            foreach (var node in reader.Reads)
+                last[node] = Math.Max(last.GetValueOrDefault(node), reader.Level);
+        }
+
+        return last;
+    }
+
+    private void ShareWorlds(IEnumerable<PlannedNode> nodes, Dictionary<PlannedNode, int> lastReads)
+    {
+        var free = new SortedSet<int>();
+        var taken = new PriorityQueue<int, int>();
+        foreach (var node in nodes.OrderBy(node => node.WrittenFrom))
+        {
+            while (taken.TryPeek(out _, out var until) && until < node.WrittenFrom)
+                free.Add(taken.Dequeue());
+            if (free.Count == 0)
+                free.Add(Worlds++);
+            node.WorldSlot = free.Min;
+            free.Remove(free.Min);
+            taken.Enqueue(node.WorldSlot, lastReads.GetValueOrDefault(node, node.Level));
+        }
     }
 
     private static void Fill(Buffers pose, int slot, Trs channels)

@@ -3,7 +3,9 @@ using Condyle.Runtime.Kernels;
 
 namespace Condyle.Runtime.Compilation;
 
-/// <summary>Gives equal weights one slot, so that an inverse asked for twice is worked out once. Constants are slots that nothing writes.</summary>
+/// <summary>
+/// Gives equal weights one slot, so that an inverse asked for twice is worked out once. A switch alone has its input's slot; constants are slots that nothing writes.
+/// </summary>
 internal sealed class WeightTable(InputTable inputs)
 {
     private readonly Dictionary<WeightPolynomial, int> slots = [];
@@ -13,9 +15,11 @@ internal sealed class WeightTable(InputTable inputs)
 
     public int SlotOf(WeightPolynomial weight)
     {
+        if (weight.Terms is [{ Coefficient: 1, Factors: [var id] }])
+            return inputs.SlotOf(id);
         if (!slots.TryGetValue(weight, out var slot))
         {
-            slots[weight] = slot = weights.Count;
+            slots[weight] = slot = inputs.AtRest.Count + weights.Count;
             weights.Add(weight);
         }
 
@@ -24,11 +28,8 @@ internal sealed class WeightTable(InputTable inputs)
 
     public void FoldConstants(Buffers pose)
     {
-        for (var slot = 0; slot < weights.Count; slot++)
-        {
-            if (IsConstant(weights[slot]))
-                pose.Weights[slot] = (float)weights[slot].At(_ => 0);
-        }
+        foreach (var weight in weights.Where(IsConstant))
+            pose.Weights[SlotOf(weight)] = (float)weight.At(_ => 0);
     }
 
     /// <summary>Whether two weights add up to one, and neither is ever below zero: one is a part of a product of switches, the other the rest.</summary>
@@ -37,30 +38,26 @@ internal sealed class WeightTable(InputTable inputs)
     /// <summary>The batches of the weights that switches and choices change.</summary>
     public IEnumerable<Batch> ToBatches()
     {
-        var changing = Enumerable.Range(0, weights.Count).Where(slot => !IsConstant(weights[slot])).ToLookup(slot => IsLinear(weights[slot]));
+        var changing = weights.Where(weight => !IsConstant(weight)).ToLookup(IsLinear);
         if (changing[true].Any())
             yield return new LinearWeightBatch { Items = [.. changing[true].Select(Linear)] };
         if (changing[false].Any())
             yield return Products([.. changing[false]]);
     }
 
-    private LinearWeight Linear(int slot)
-    {
-        var terms = weights[slot].Terms;
-        return new(
-            slot,
-            inputs.SlotOf(terms.Single(term => term.Factors.Length == 1).Factors[0]),
-            (float)terms.Where(term => term.Factors.Length == 0).Sum(term => term.Coefficient),
-            (float)terms.Single(term => term.Factors.Length == 1).Coefficient);
-    }
+    private LinearWeight Linear(WeightPolynomial weight) => new(
+        SlotOf(weight),
+        inputs.SlotOf(weight.Terms.Single(term => term.Factors.Length == 1).Factors[0]),
+        (float)weight.Terms.Where(term => term.Factors.Length == 0).Sum(term => term.Coefficient),
+        (float)weight.Terms.Single(term => term.Factors.Length == 1).Coefficient);
 
-    private WeightBatch Products(int[] changing)
+    private WeightBatch Products(IReadOnlyList<WeightPolynomial> changing)
     {
-        var terms = changing.SelectMany(slot => weights[slot].Terms).ToList();
+        var terms = changing.SelectMany(weight => weight.Terms).ToList();
         return new WeightBatch
         {
-            Slots = changing,
-            TermEnds = Ends(changing.Select(slot => weights[slot].Terms.Count)),
+            Slots = [.. changing.Select(SlotOf)],
+            TermEnds = Ends(changing.Select(weight => weight.Terms.Count)),
             Coefficients = [.. terms.Select(term => (float)term.Coefficient)],
             FactorEnds = Ends(terms.Select(term => term.Factors.Length)),
             Factors = [.. terms.SelectMany(term => term.Factors).Select(inputs.SlotOf)],

@@ -38,8 +38,9 @@ internal sealed class Buffers
         Moves = new(block, Take(sizes.Channels * Vectors.Components), sizes.Channels, width) { Lane = lane };
         Turns = new(block, Take(sizes.Channels * Rotations.Components), sizes.Channels, width) { Lane = lane };
         Scales = new(block, Take(sizes.Channels * Vectors.Components), sizes.Channels, width) { Lane = lane };
-        Inputs = new(block, Take(sizes.Inputs), sizes.Inputs, width) { Lane = lane };
-        Weights = new(block, Take(sizes.Weights), sizes.Weights, width) { Lane = lane };
+        var inputs = Take(sizes.Inputs + sizes.Weights);
+        Inputs = new(block, inputs, sizes.Inputs, width) { Lane = lane };
+        Weights = new(block, inputs, sizes.Inputs + sizes.Weights, width) { Lane = lane };
         Morphs = new(block, Take(sizes.Morphs), sizes.Morphs, width) { Lane = lane };
         MixTurns = new(block, Take(sizes.BlendSources * Rotations.Components), sizes.BlendSources, width) { Lane = lane };
         MixWeights = new(block, Take(sizes.BlendSources), sizes.BlendSources, width) { Lane = lane };
@@ -70,6 +71,7 @@ internal sealed class Buffers
     /// <summary>Switches, dials and options, which an animator sets, and measured angles.</summary>
     public Numbers Inputs { get; }
 
+    /// <summary>The inputs, which are weights as they are, and after them the weights that are made from them.</summary>
     public Numbers Weights { get; }
 
     /// <summary>The weights of morph targets.</summary>

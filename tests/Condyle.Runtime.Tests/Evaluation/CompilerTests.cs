@@ -139,7 +139,7 @@ public class CompilerTests
             draft.Label("label", "left").ShownBy(amount.Inverse);
         });
         Assert.Equal(3, rig.Layout.AtRest.Weights.Count);
-        Assert.Equal(2, Assert.IsType<LinearWeightBatch>(rig.Layout.Schedule.Batches[0]).Items.Length);
+        Assert.Single(Assert.IsType<LinearWeightBatch>(rig.Layout.Schedule.Batches[0]).Items);
     }
 
     [Fact]

@@ -19,14 +19,17 @@ internal static class PairMeetKernel
         var items = Rigs.Of(batch.Items);
         var frames = pose.Frames.Each<PairMeeting>();
         var weights = pose.Weights.Each<PairMeeting>();
+        var channels = pose.Each<PairMeeting>();
         for (var i = 0; i < items.Length; i += Rigs.Step)
         {
             ref readonly var item = ref items[i];
             var mean = WideRigid.Between(frames[item.First.Frame], frames[item.Second.Frame], weights[item.Weight]);
             frames[item.Target.Frame] = mean;
+            if (batch.WritesChannels && !batch.IsPlaced)
+                channels[item.Target.Channel] = mean.In(frames[item.Target.Stand.Base]).Trued();
         }
 
-        if (batch.WritesChannels)
+        if (batch.WritesChannels && batch.IsPlaced)
             Write(batch, pose);
     }
 
