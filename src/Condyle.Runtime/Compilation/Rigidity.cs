@@ -11,8 +11,5 @@ internal static class Rigidity
     public static bool Of(Affine3d frame) =>
         IsOne(frame.X.Length) && IsOne(frame.Y.Length) && IsOne(frame.Z.Length) && IsOne(frame.Determinant) && frame.Shear < Rounding;
 
-    /// <summary>Whether a scale leaves the rotation's signs alone.</summary>
-    public static bool IsPositive(Vector3d scale) => scale.X > 0 && scale.Y > 0 && scale.Z > 0;
-
     private static bool IsOne(double length) => Math.Abs(length - 1) < Rounding;
 }

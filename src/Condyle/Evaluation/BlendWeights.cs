@@ -8,8 +8,8 @@ namespace Condyle.Evaluation;
 /// </summary>
 internal static class BlendWeights
 {
-    /// <summary>A sum below this is no weight at all.</summary>
-    public const double None = 1e-9;
+    /// <summary>A sum below this is no weight at all: it is what a float's rounding leaves of weights that cancel.</summary>
+    public const double None = 1e-6;
 
     public static IReadOnlyList<double>? Of(RigBlend blend, PoseFrames frames)
     {

@@ -67,7 +67,20 @@ public class OpenStateTests
         var finding = Assert.Single(await FrontEnds.Read([
             .. new RigSnippet("rig.Group(\"arm\" + Suffix + count++ + Naming.Suffix);", "public string Suffix { get; init; } = \"_\"; private static int count;", More: "internal static class Naming { public static string Suffix = \"\"; }").PlainFiles,
             ("/0/program.cs", "internal static class Builds { public static void One(string suffix) { suffix = \"_group\"; Rig.Examine(new Docker()); } }"),
+            ("/0/other.cs", "internal static class Other { public static void Two() { Naming.Suffix = \"_group\"; System.Threading.Tasks.Task.Run(Two); } }"),
         ]));
         Assert.Contains("'arm_0'", finding.GetMessage(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("new System.Threading.Thread(() => Other.Name = \"b_group\").Start();")]
+    [InlineData("System.Threading.Tasks.Parallel.For(0, 3, i => Other.Name = \"b_group\");")]
+    [InlineData("void Set() { Other.Name = \"b_group\"; System.Threading.Tasks.Task.Run(Set); } System.Threading.Tasks.Task.Run(Set);")]
+    public async Task What_a_function_sets_that_is_handed_away_is_not_known(string code)
+    {
+        var found = await FrontEnds.Read(new RigSnippet("_ = Other.Kept; " + code + " rig.Group(Other.Name); rig.Group(Other.Kept);", More: "internal static class Other { public static string Name = \"a\"; public static string Kept = \"kept\"; }").PlainFiles);
+        Assert.Equal(["Other.Kept"], found.Where(finding => finding.Id == "CDY1001").Select(finding => finding.Location.SourceTree!.GetText().ToString(finding.Location.SourceSpan)));
+        Assert.All(found, finding => Assert.True(finding.Id is "CDY1001" or "CDY9002", finding.GetMessage()));
+        Assert.DoesNotContain(found, finding => finding.GetMessage().Contains("the reader failed", StringComparison.Ordinal));
     }
 }

@@ -172,10 +172,10 @@ internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int 
         }
 
         return body.IsIterator
-            ? new FunctionValue((_, arguments) => new IteratorValue(() => machine.Iterate(() => Start(arguments)), body.Handlers.Count > 0)) { Reaches = reaches }
+            ? new FunctionValue((_, arguments) => new IteratorValue(() => machine.Iterate(() => Start(arguments)), body.Handlers.Count > 0)) { Takes = body.ParameterCount, Reaches = reaches }
             : body.IsAsync
-            ? new FunctionValue((running, arguments) => TaskValue.Of(() => running.RunToEnd(Start(arguments)))) { Reaches = reaches }
-            : new FunctionValue((running, arguments) => running.RunToEnd(Start(arguments))) { Start = Start, Reaches = reaches, Group = isNamed ? (body, [self, .. shared.Select(pair => pair.Cell)]) : null };
+            ? new FunctionValue((running, arguments) => TaskValue.Of(() => running.RunToEnd(Start(arguments)))) { Takes = body.ParameterCount, Reaches = reaches }
+            : new FunctionValue((running, arguments) => running.RunToEnd(Start(arguments))) { Start = Start, Takes = body.ParameterCount, Reaches = reaches, Group = isNamed ? (body, [self, .. shared.Select(pair => pair.Cell)]) : null };
     }
 
     private IReadOnlyDictionary<string, TypeKey>? TypeArguments(Frame frame)
@@ -213,6 +213,7 @@ internal sealed class MakeMethodFunction(Instruction call, MethodRef method, int
         })
         {
             Group = (method.Id, [self]),
+            Takes = count,
             Reaches = [self],
         });
     }

@@ -3,6 +3,7 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>How unknown conditions and loops of unknown length are read: every way is tried, and what they write differently is open afterwards.</summary>
 internal sealed partial class Machine
 {
+    private bool runsHanded;
     private int speculation;
     private int speculations;
     private int scopes;
@@ -79,6 +80,22 @@ internal sealed partial class Machine
         foreach (var way in turn.All.Where(way => way.End == End.Returned || (way.End == End.Joined && way.Position != stops[0].Position && way.Position != exit)))
             BecomeUncertain(frame, way);
         DoubtAfterOpenItems(frame);
+    }
+
+    /// <summary>Runs a function that code was handed which isn't known; what it hands on in turn isn't run again.</summary>
+    public void RunHanded(FunctionValue function)
+    {
+        if (runsHanded)
+            return;
+        runsHanded = true;
+        try
+        {
+            AnyNumberOfTimes(() => function.Invoke(this, [.. Enumerable.Repeat<object?>(OpenValue.Any, function.Takes)]));
+        }
+        finally
+        {
+            runsHanded = false;
+        }
     }
 
     /// <summary>Runs what may be done any number of times, none included, such as a function that is handed over with items that aren't known.</summary>

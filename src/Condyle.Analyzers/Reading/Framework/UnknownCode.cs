@@ -65,11 +65,10 @@ internal static class UnknownCode
                 machine.AnyNumberOfTimes(() => sequence.Item());
                 break;
             case FunctionValue function:
-                // It may be called any number of times, and change what it captures.
+                // It may be called any number of times, now and later.
+                machine.RunHanded(function);
                 foreach (var reached in function.Reaches.Where(_ => depth > 0))
                     Touch(machine, reached, at, what, depth - 1);
-                foreach (var values in machine.Statics)
-                    Open(values);
                 machine.Lose(at, $"{what.Name} is handed a function and may call it");
                 break;
         }

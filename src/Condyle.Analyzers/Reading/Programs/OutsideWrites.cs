@@ -12,33 +12,48 @@ namespace Condyle.Analyzers.Reading;
 internal static class OutsideWrites
 {
     private static readonly ConditionalWeakTable<SyntaxTree, Dictionary<string, List<ExpressionSyntax>>> Kept = new();
-
-    private static readonly HashSet<string> Builders = ["Build", "Examine", "Run"];
+    private static readonly ConditionalWeakTable<Compilation, Dictionary<string, List<ExpressionSyntax>>> OfAll = new();
+    private static readonly Dictionary<string, HashSet<string>> Builders = new() { ["Rig"] = ["Build", "Examine"], ["RigProgram"] = ["Run"] };
 
     /// <summary>The expressions by which something of a name is written.</summary>
-    public static IEnumerable<ExpressionSyntax> Of(string name, Compilation compilation, CancellationToken cancellation) =>
-        compilation.SyntaxTrees.SelectMany(tree => WritesIn(tree, cancellation).TryGetValue(name, out var written) ? (IEnumerable<ExpressionSyntax>)written : []);
+    public static IReadOnlyList<ExpressionSyntax> Of(string name, Compilation compilation, CancellationToken cancellation)
+    {
+        if (!OfAll.TryGetValue(compilation, out var all))
+        {
+            all = [];
+            foreach (var tree in compilation.SyntaxTrees)
+                AddTo(all, WritesIn(tree, cancellation).SelectMany(some => some.Value));
+            all = OfAll.GetValue(compilation, _ => all);
+        }
+
+        return all.TryGetValue(name, out var written) ? written : [];
+    }
 
     private static Dictionary<string, List<ExpressionSyntax>> WritesIn(SyntaxTree tree, CancellationToken cancellation)
     {
         if (Kept.TryGetValue(tree, out var known))
             return known;
         var writes = new Dictionary<string, List<ExpressionSyntax>>();
-        foreach (var written in Building(tree.GetRoot(cancellation)).SelectMany(code => code.DescendantNodes()).SelectMany(Written))
-        {
-            if (NameOf(written) is not { } name)
-                continue;
-            if (!writes.TryGetValue(name, out var some))
-                writes[name] = some = [];
-            some.Add(written);
-        }
-
+        AddTo(writes, Building(tree.GetRoot(cancellation)).SelectMany(code => code.DescendantNodes()).SelectMany(Written));
         return Kept.GetValue(tree, _ => writes);
     }
 
-    // The types, and the statements of a program, that call what builds a rig: or what makes its main program of a project.
+    private static void AddTo(Dictionary<string, List<ExpressionSyntax>> writes, IEnumerable<ExpressionSyntax> written)
+    {
+        foreach (var one in written)
+        {
+            if (NameOf(one) is not { } name)
+                continue;
+            if (!writes.TryGetValue(name, out var some))
+                writes[name] = some = [];
+            some.Add(one);
+        }
+    }
+
+    // The types, and the statements of a program, that call what builds a rig, or what makes the main program of a project.
     private static IEnumerable<SyntaxNode> Building(SyntaxNode file) => file.DescendantNodes().OfType<InvocationExpressionSyntax>()
-        .Where(call => call.Expression is MemberAccessExpressionSyntax { Name.Identifier.ValueText: var name } && Builders.Contains(name))
+        .Where(call => call.Expression is MemberAccessExpressionSyntax { Expression: var type, Name.Identifier.ValueText: var name }
+            && Builders.TryGetValue(NameOf(type) ?? "", out var methods) && methods.Contains(name))
         .Select(call => (SyntaxNode?)call.FirstAncestorOrSelf<TypeDeclarationSyntax>() ?? file)
         .Distinct();
 

@@ -12,13 +12,20 @@ internal sealed class FunctionValue(Func<Machine, object?[], object?> call)
     /// <summary>The object that it is called on, and the places that it captures.</summary>
     public IReadOnlyList<object?> Reaches { get; init; } = [];
 
+    /// <summary>How many arguments it takes.</summary>
+    public int Takes { get; init; }
+
     /// <summary>The functions that it calls one after another; none where it is only itself.</summary>
     public IReadOnlyList<FunctionValue> Parts => parts ?? [this];
 
     private readonly IReadOnlyList<FunctionValue>? parts;
 
     private FunctionValue(IReadOnlyList<FunctionValue> parts)
-        : this((machine, arguments) => parts.Aggregate((object?)null, (_, part) => part.Invoke(machine, [.. arguments]))) => this.parts = parts;
+        : this((machine, arguments) => parts.Aggregate((object?)null, (_, part) => part.Invoke(machine, [.. arguments])))
+    {
+        this.parts = parts;
+        Takes = parts[0].Takes;
+    }
 
     /// <summary>Calls it with its arguments and gives back what it returns.</summary>
     public object? Invoke(Machine machine, params object?[] arguments) => call(machine, arguments);

@@ -6,8 +6,8 @@ namespace Condyle.Runtime.Kernels.One;
 /// <summary>The weighted mean of a blend's sources: origins by their mean, rotations by their spherical average. Weights are divided by their sum.</summary>
 internal static class Mix
 {
-    /// <summary>A sum of weights below this is no weight at all: nobody has the target. It is what a float's rounding leaves of weights that cancel.</summary>
-    public const float None = 1e-6f;
+    /// <inheritdoc cref="Evaluation.BlendWeights.None"/>
+    public const float None = (float)Evaluation.BlendWeights.None;
 
     /// <summary>The iteration ends at a step below this, in radians of the half angle: a float's rounding.</summary>
     private const float Tolerance = 1e-7f;

@@ -37,14 +37,6 @@ internal readonly struct WideAffine(WideVector x, WideVector y, WideVector z, Wi
     public WideVector Point(in WideVector local) =>
         WideVector.MultiplyAdd(X, local.X, WideVector.MultiplyAdd(Y, local.Y, WideVector.MultiplyAdd(Z, local.Z, Origin)));
 
-    /// <summary>A point of the world as a frame without scale and shear sees it.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public WideVector SeenRigidly(in WideVector point)
-    {
-        var from = point - Origin; // first, so that far from the world's origin no digits are lost
-        return new(WideVector.Dot(X, from), WideVector.Dot(Y, from), WideVector.Dot(Z, from));
-    }
-
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public WideAffine Scaled(in WideVector scale) => new(X * scale.X, Y * scale.Y, Z * scale.Z, Origin);
 
