@@ -29,9 +29,9 @@ internal static class OutsideChecks
     public static double[][][] Play(string file, string clip, IEnumerable<double> times, IEnumerable<int> nodes) =>
         JsonSerializer.Deserialize<double[][][]>(Run("play.mjs", JsonSerializer.Serialize(new { times, nodes }), file, clip))!;
 
-    /// <summary>Spherical interpolation by gl-matrix, in double precision; quaternions as x, y, z, w.</summary>
-    public static double[][] Slerp(IEnumerable<(double[] A, double[] B, double T)> questions) =>
-        JsonSerializer.Deserialize<double[][]>(Run("slerp.mjs", JsonSerializer.Serialize(questions.Select(q => new { a = q.A, b = q.B, t = q.T }))))!;
+    /// <summary>Spherical interpolation by gl-matrix, then by three.js, in double precision; quaternions as x, y, z, w.</summary>
+    public static double[][][] Slerp(IEnumerable<(double[] A, double[] B, double T)> questions) =>
+        JsonSerializer.Deserialize<double[][][]>(Run("slerp.mjs", JsonSerializer.Serialize(questions.Select(q => new { a = q.A, b = q.B, t = q.T }))))!;
 
     /// <summary>Runs a script of tests/outside and returns what it prints.</summary>
     /// <exception cref="SkipException">Node.js or the packages are missing; the test is skipped.</exception>
