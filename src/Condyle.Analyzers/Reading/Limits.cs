@@ -27,6 +27,9 @@ internal static class Limits
     /// <summary>Runs of the machine inside each other: lambdas called by a framework method, arms of an unknown condition.</summary>
     public const int Nesting = 60;
 
+    /// <summary>Functions inside each other that are handed to code that isn't known.</summary>
+    public const int HandedOn = 3;
+
     /// <summary>Parts of a value inside each other, when it is compared.</summary>
     public const int ValueDepth = 200;
 

@@ -75,7 +75,8 @@ public class OpenStateTests
     [Theory]
     [InlineData("new System.Threading.Thread(() => Other.Name = \"b_group\").Start();")]
     [InlineData("System.Threading.Tasks.Parallel.For(0, 3, i => Other.Name = \"b_group\");")]
-    [InlineData("void Set() { Other.Name = \"b_group\"; System.Threading.Tasks.Task.Run(Set); } System.Threading.Tasks.Task.Run(Set);")]
+    [InlineData("void Set(object? _) { Other.Name = \"b_group\"; System.Threading.ThreadPool.QueueUserWorkItem(Set); } System.Threading.ThreadPool.QueueUserWorkItem(Set);")]
+    [InlineData("System.Threading.ThreadPool.QueueUserWorkItem(_ => System.Threading.ThreadPool.QueueUserWorkItem(_ => Other.Name = \"b_group\"));")]
     public async Task What_a_function_sets_that_is_handed_away_is_not_known(string code)
     {
         var found = await FrontEnds.Read(new RigSnippet("_ = Other.Kept; " + code + " rig.Group(Other.Name); rig.Group(Other.Kept);", More: "internal static class Other { public static string Name = \"a\"; public static string Kept = \"kept\"; }").PlainFiles);

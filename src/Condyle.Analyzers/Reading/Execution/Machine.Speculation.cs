@@ -3,7 +3,7 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>How unknown conditions and loops of unknown length are read: every way is tried, and what they write differently is open afterwards.</summary>
 internal sealed partial class Machine
 {
-    private bool runsHanded;
+    private readonly List<FunctionValue> handed = [];
     private int speculation;
     private int speculations;
     private int scopes;
@@ -82,19 +82,19 @@ internal sealed partial class Machine
         DoubtAfterOpenItems(frame);
     }
 
-    /// <summary>Runs a function that code was handed which isn't known; what it hands on in turn isn't run again.</summary>
+    /// <summary>Runs a function that code was handed which isn't known. One that hands itself on isn't run again.</summary>
     public void RunHanded(FunctionValue function)
     {
-        if (runsHanded)
+        if (handed.Count == Limits.HandedOn || handed.Contains(function))
             return;
-        runsHanded = true;
+        handed.Add(function);
         try
         {
             AnyNumberOfTimes(() => function.Invoke(this, [.. Enumerable.Repeat<object?>(OpenValue.Any, function.Takes)]));
         }
         finally
         {
-            runsHanded = false;
+            handed.Remove(function);
         }
     }
 
