@@ -22,6 +22,9 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
         InvertWeight invert => Invert(invert, call),
         InverseOf inverse => UseInverseOf(inverse, call),
         CallInstead instead => CallOther(instead, call),
+        ReplaceText replace => Replace(replace, call),
+        GoOn further => Continue(further, call),
+        LeaveOut omitted => Omit(omitted, call),
         _ => null,
     };
 
@@ -74,6 +77,36 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
     private PlannedRepair? CallOther(CallInstead instead, CallRecord call) =>
         FileOf(call, (nameof(CallInstead), instead.Method), other => other is CallInstead same && same.Method == instead.Method) is { } file
             ? Plan(instead, file, call.Call.Span, new TextEdit(call.Path, call.Call.NameSpan, instead.Method))
+            : null;
+
+    private PlannedRepair? Replace(ReplaceText replace, CallRecord call) =>
+        FileOf(call, (nameof(ReplaceText), replace.Argument, replace.To), other => other is ReplaceText same && same.Argument == replace.Argument && same.To == replace.To) is { } file
+            && ArgumentOf(call, replace.Argument, file) is LiteralExpressionSyntax { RawKind: (int)SyntaxKind.StringLiteralExpression } literal
+            ? Plan(replace, file, literal.Span, new TextEdit(call.Path, literal.Span, SymbolDisplay.FormatLiteral(replace.To, quote: true)))
+            : null;
+
+    private PlannedRepair? Continue(GoOn further, CallRecord call) =>
+        FileOf(call, (nameof(GoOn), further.Call), other => other is GoOn same && same.Call == further.Call) is { } file && InvocationOf(call, file) is { } invocation
+            ? Plan(further, file, call.Call.Span, new TextEdit(call.Path, new TextSpan(invocation.Span.End, 0), further.Call))
+            : null;
+
+    // Only a call that gives its sentence back as it was, and nothing that somebody wrote between.
+    private PlannedRepair? Omit(LeaveOut omitted, CallRecord call)
+    {
+        if (FileOf(call, nameof(LeaveOut), other => other is LeaveOut) is not { } file
+            || InvocationOf(call, file) is not { Expression: MemberAccessExpressionSyntax { Expression: var sentence } } invocation
+            || !SymbolEqualityComparer.Default.Equals(file.Model.GetTypeInfo(sentence).Type, file.Model.GetTypeInfo(invocation).Type)
+            || (invocation.Parent is ExpressionStatementSyntax && sentence is not (InvocationExpressionSyntax or ObjectCreationExpressionSyntax)))
+            return null;
+        var omittedSpan = TextSpan.FromBounds(sentence.Span.End, invocation.Span.End);
+        return invocation.DescendantTrivia(omittedSpan).Any(trivia => !trivia.IsKind(SyntaxKind.WhitespaceTrivia) && !trivia.IsKind(SyntaxKind.EndOfLineTrivia) && omittedSpan.Contains(trivia.Span))
+            ? null
+            : Plan(omitted, file, call.Call.Span, new TextEdit(call.Path, omittedSpan, ""));
+    }
+
+    private static InvocationExpressionSyntax? InvocationOf(CallRecord call, FileReadings file) =>
+        file.Tree.GetRoot().FindNode(call.Call.NameSpan, getInnermostNodeForTie: true) is SimpleNameSyntax name
+            ? (name.Parent is MemberAccessExpressionSyntax access && access.Name == name ? access.Parent : name.Parent) as InvocationExpressionSyntax
             : null;
 
     // Where others may share the text who weren't read, it is blamed but left as it is.

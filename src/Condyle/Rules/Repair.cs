@@ -16,3 +16,12 @@ internal sealed record InverseOf(int Event, int Argument, int OtherEvent, int Ot
 
 /// <summary>Say the same sentence with another verb.</summary>
 internal sealed record CallInstead(int Event, string Method, string Title) : Repair(Event, Title);
+
+/// <summary>Give a call another text. It is the rig's, so only a text that is written in the call itself is replaced.</summary>
+internal sealed record ReplaceText(int Event, int Argument, string To, string Title) : Repair(Event, Title);
+
+/// <summary>Go on with the sentence: a further call behind the one that was made.</summary>
+internal sealed record GoOn(int Event, string Call, string Title) : Repair(Event, Title);
+
+/// <summary>Leave a call out of its sentence.</summary>
+internal sealed record LeaveOut(int Event, string Title) : Repair(Event, Title);

@@ -7,11 +7,14 @@ namespace Condyle.Tests.Rules;
 /// <summary>A rig that is said in a test, and what the rules find in it.</summary>
 internal static class Checked
 {
+    // What is said here is half a rig. The other rules have their cases in the corpus.
+    private static readonly HashSet<string> Rules = ["CDY1001", "CDY2001", "CDY3001"];
+
     public static IReadOnlyList<Finding> Findings(Action<RigDraft> say, Conventions? conventions = null)
     {
         var draft = new RigDraft(conventions ?? Conventions.Default, new ProgramPlaces());
         say(draft);
-        return RuleBook.Check(RigModel.Of(draft.Log), conventions ?? Conventions.Default);
+        return [.. RuleBook.Check(RigModel.Of(draft.Log), conventions ?? Conventions.Default).Where(finding => Rules.Contains(finding.Rule.Id))];
     }
 
     public static Finding Only(Action<RigDraft> say, Conventions? conventions = null) => Assert.Single(Findings(say, conventions));

@@ -1,0 +1,52 @@
+using Condyle.Analyzers.Reporting;
+using Condyle.Analyzers.Tests.Corpus;
+using Condyle.Analyzers.Tests.Reading;
+using Condyle.Analyzers.Tests.Reporting;
+using Condyle.Tests.Shared;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.Text;
+
+namespace Condyle.CodeFixes.Tests;
+
+/// <summary>Every fix that is offered in the corpus: the code compiles, the finding is gone, no other has come, and the rig is the same but for what was blamed.</summary>
+public class CorpusRepairTests
+{
+    public static TheoryData<string> Slips => CorpusCase.In("Slips");
+
+    [Theory]
+    [MemberData(nameof(Slips))]
+    public async Task A_fix_removes_its_finding_and_changes_nothing_else(string name)
+    {
+        var given = new CorpusCase("Slips", name);
+        foreach (var finding in await FrontEnds.Read(given.Files))
+        {
+            foreach (var offered in OfferedRepair.Of(finding))
+                await Repairs(given, finding, offered.Repair);
+        }
+    }
+
+    private static async Task Repairs(CorpusCase given, Diagnostic finding, PlannedRepair repair)
+    {
+        (string Path, string Source)[] after = [.. given.Files.Select(file => (file.Path, Edited(file.Path, file.Source, repair)))];
+        Assert.NotEqual(given.Files, after);
+        Assert.DoesNotContain(CompiledCode.Compile(after).GetDiagnostics(), problem => problem.Severity == DiagnosticSeverity.Error);
+        var left = (await FrontEnds.Read(after)).Select(other => other.Id).ToList();
+        Assert.True(!left.Contains(finding.Id) || left.Count(id => id == finding.Id) < given.Marked.Count(mark => mark.Rule == finding.Id), $"{repair.Title}: {finding.Id} is still found.");
+        Assert.Subset(given.Marked.Select(mark => mark.Rule).ToHashSet(), left.ToHashSet());
+        var (lines, changed) = (Lines(given.Files), Lines(after));
+        Assert.True(lines.Except(changed).Count() <= MostChanged(repair, lines), $"{repair.Title} changes more than it says:{Environment.NewLine}{string.Join(Environment.NewLine, lines.Except(changed).Concat(changed.Except(lines)))}");
+    }
+
+    // A new name shows wherever the node does; everything else is one fact of one element, or an element that comes or goes.
+    private static int MostChanged(PlannedRepair repair, IReadOnlyList<string> lines) => repair.Kind is "AppendText" or "ReplaceText" ? lines.Count : 1;
+
+    private static string Edited(string path, string source, PlannedRepair repair) =>
+        SourceText.From(source).WithChanges(repair.Edits.Where(edit => edit.Path == path).OrderBy(edit => edit.Span.Start).Select(edit => new TextChange(edit.Span, edit.Text))).ToString();
+
+    private static List<string> Lines((string Path, string Source)[] files)
+    {
+        var compilation = CompiledCode.Compile(files);
+        var definition = compilation.GetSymbolsWithName(_ => true, SymbolFilter.Type).OfType<INamedTypeSymbol>().Single(type => !type.IsAbstract && type.AllInterfaces.Any(face => face.Name == nameof(IRigDefinition)));
+        return [.. Oracle.Read(compilation, definition.ToDisplayString()).Paths.SelectMany(path => Oracle.Lines(path, compilation))];
+    }
+}
