@@ -4,7 +4,8 @@ namespace Condyle.Tests.Shared;
 
 /// <summary>
 /// A rig of random choices, the same for the same seed: joints with random frames, a bent rest and a root away from the origin, controls, groups,
-/// copies, drives both ways, blends of chains and of lone nodes, solvers with their options, dials, choices, responses, spaces and labels. What it says makes no loop.
+/// copies, drives both ways and of some channels, blends of chains and of lone nodes, solvers with their options, dials, choices, responses, spaces, aims, twists, falloffs
+/// and labels. What it says makes no loop.
 /// </summary>
 /// <param name="seed">Picks the rig.</param>
 /// <param name="jitter">
@@ -31,6 +32,7 @@ internal sealed partial class RandomRig(int seed, float jitter = 0) : IRigDefini
         Times(choices.Below(8), () => AddDrive(rig));
         Times(choices.Below(4), () => AddLoneBlend(rig));
         AddSettings(rig);
+        AddTurns(rig);
         Times(choices.Below(3), () => rig.Label(Name("label"), "shown").Under(choices.Of(hangers)).ShownBy(RandomWeight()));
     }
 
@@ -190,6 +192,8 @@ internal sealed partial class RandomRig(int seed, float jitter = 0) : IRigDefini
             drive.KeepingOffset();
         if (choices.Chance(0.2))
             drive.WithScale();
+        if (way == DriveByChannels && choices.Chance(0.3))
+            drive.Writing(RandomChannels());
     }
 
     private static Drive DriveByMatrix(Drive drive, Node source) => drive.ByMatrix(source);

@@ -7,6 +7,7 @@ namespace Condyle.Runtime.Compilation;
 internal sealed class BatchBuilder(Slots slots, WeightTable weights)
 {
     private readonly SolverPacking solvers = new(slots, weights);
+    private readonly TurnPacking turns = new(slots);
 
     public Batch Worlds(BatchKey key, IReadOnlyList<PlannedNode> nodes)
     {
@@ -42,6 +43,9 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
         BatchKind.TwoBone => new TwoBoneBatch { Limbs = [.. writers.Cast<TwoBoneWriter>().Select(solvers.Scaled)], Kind = key.Limbs },
         BatchKind.ManyBone => solvers.ManyBones([.. writers.Cast<ManyBoneWriter>()]),
         BatchKind.CurveChain => solvers.CurveChains([.. writers.Cast<CurveChainWriter>()]),
+        BatchKind.Aim => turns.Aims([.. writers.Cast<AimWriter>()]),
+        BatchKind.Twist => turns.Twists([.. writers.Cast<TwistWriter>()]),
+        BatchKind.Falloff => TurnPacking.Falloffs([.. writers.Cast<FalloffWriter>()]),
         BatchKind.Measure => ResponsePacking.Measures([.. writers.Cast<MeasureWriter>()]),
         BatchKind.Response => ResponsePacking.Responses([.. writers.Cast<ResponseWriter>()]),
         BatchKind.Morph => ResponsePacking.Morphs([.. writers.Cast<MorphWriter>()]),
@@ -93,6 +97,7 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
         Stands = StandsOf(key, [.. drives.Select(drive => drive.Target)]),
         Sources = [.. drives.Select(drive => Slots.WorldOf(drive.Source.Root))],
         Offsets = Frames(drives, drive => drive.Source.Offset),
+        Writes = [.. drives.Select(drive => drive.Writes)],
         WritesScale = [.. drives.Select(drive => drive.WritesScale)],
         RestScales = Pack.Vectors([.. drives.Select(drive => drive.Target.Rest.Scale)]),
     };

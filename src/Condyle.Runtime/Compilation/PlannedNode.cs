@@ -6,6 +6,8 @@ namespace Condyle.Runtime.Compilation;
 /// <summary>A node on its way into the schedule: what its channels stand in, what writes them, and where its values will lie.</summary>
 internal sealed class PlannedNode(RigNode node, Trs rest)
 {
+    private readonly ChannelOwners<Writer> owners = new();
+
     public RigNode Node { get; } = node;
 
     /// <summary>Its channels when nothing writes them.</summary>
@@ -24,14 +26,26 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     /// <summary>The constant frame between the base and the channels: the placement, or the offset of a drive by matrix.</summary>
     public Affine3d Fixed { get; private set; }
 
-    /// <summary>What writes its channels; none: an animator does, or nobody.</summary>
-    public Writer? Writer { get; set; }
+    /// <summary>What writes all of its channels; none: an animator does, or nobody.</summary>
+    public Writer? Writer => owners.FirstOrDefault(owner => owner.Writer.Writes == Channels.All).Writer;
+
+    /// <summary>What writes some of its channels, after what writes all of them; aims come last, since they look from where the node is moved to.</summary>
+    public IEnumerable<Writer> Parts => owners.Select(owner => owner.Writer).Where(writer => writer.Writes != Channels.All).OrderBy(writer => writer is AimWriter);
+
+    /// <summary>What comes on top of those, before the responses; none: it takes no share of a falloff.</summary>
+    public FalloffWriter? Falloff { get; set; }
+
+    /// <summary>All that writes its channels but the responses, in the order in which it runs.</summary>
+    public IEnumerable<Writer> Writers => Falloff is null && owners.Count == 0 ? [] : new[] { Writer }.OfType<Writer>().Concat(Parts).Concat(Falloff is null ? [] : [Falloff]);
 
     /// <summary>What comes on top of its channels; none: nothing responds on it.</summary>
     public ResponseWriter? Response { get; set; }
 
     /// <summary>Whether more than an animator moves it.</summary>
-    public bool IsWritten => Writer is not null || Response is not null;
+    public bool IsWritten => owners.Count > 0 || Falloff is not null || Response is not null;
+
+    /// <summary>Whether something comes on top of what is written or set, so that there are channels before and after it.</summary>
+    public bool HasOnTop => Falloff is not null || Response is not null;
 
     /// <summary>Whether it can stand anywhere but at a fixed frame from its base.</summary>
     public bool Moves => IsWritten || Node.Kind == NodeKind.Control;
@@ -46,10 +60,10 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     public bool IsRigid { get; private set; }
 
     /// <summary>Whether its writer gives its world frame too, without scale on the way.</summary>
-    public bool IsFramedByWriter => IsRigid && Response is null && Writer is { GivesFrames: true };
+    public bool IsFramedByWriter => IsRigid && !HasOnTop && owners.Count == 1 && Writer is { GivesFrames: true };
 
     /// <summary>Whether somebody reads its channels by themselves.</summary>
-    public bool ChannelsAreRead => Node.IsExported || IsMeasured || Response is not null;
+    public bool ChannelsAreRead => Node.IsExported || IsMeasured || HasOnTop || Parts.Any();
 
     /// <summary>Whether an angle is measured in its channels.</summary>
     public bool IsMeasured { get; set; }
@@ -60,11 +74,14 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     /// <summary>Whether somebody reads the axes of its world frame.</summary>
     public bool AxesAreRead { get; set; }
 
+    /// <summary>All that writes its channels but the responses has run on this level.</summary>
+    public int WritersLevel => Writers.Select(writer => writer.Level).DefaultIfEmpty(0).Max();
+
     /// <summary>Its world frame is there once the batches of this level have run; 0: it never changes.</summary>
     public int Level { get; private set; }
 
     /// <summary>The level from which on something is in its slot: a writer gives a frame even where a response comes on top and it is worked out again.</summary>
-    public int WrittenFrom => Writer is { GivesFrames: true } ? Math.Min(Level, Writer.Level) : Level;
+    public int WrittenFrom => Writer is { GivesFrames: true } writer ? Math.Min(Level, writer.Level) : Level;
 
     /// <summary>Whether somebody reads its world frame.</summary>
     public bool IsRead { get; set; }
@@ -73,31 +90,38 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
 
     public int ChannelSlot { get; set; } = -1;
 
-    /// <summary>Its channels before the responses come on top; where there are none, the same as <see cref="ChannelSlot"/>.</summary>
+    /// <summary>Its channels before falloffs and responses come on top; where there are none, the same as <see cref="ChannelSlot"/>.</summary>
     public int BaseSlot { get; set; } = -1;
 
     /// <summary>All that must be evaluated before it, as the rig says it.</summary>
-    public IEnumerable<PlannedNode> Needs => new[] { Parent, Base }.OfType<PlannedNode>().Concat(Writer?.Inputs ?? []).Concat(Response?.Inputs ?? []);
+    public IEnumerable<PlannedNode> Needs => new[] { Parent, Base }.OfType<PlannedNode>().Concat(Writers.SelectMany(writer => writer.Inputs)).Concat(Response?.Inputs ?? []);
 
     /// <summary>The nodes whose world frames are read when its own is worked out, after folding.</summary>
-    public IEnumerable<PlannedNode> Reads => (Stand.Root is { } root ? [root] : Array.Empty<PlannedNode>()).Concat(Writer?.Reads ?? []).Concat(Response?.Reads ?? []);
+    public IEnumerable<PlannedNode> Reads => (Stand.Root is { } root ? [root] : Array.Empty<PlannedNode>()).Concat(Writers.SelectMany(writer => writer.Reads)).Concat(Response?.Reads ?? []);
 
     /// <summary>Those of them that may have scale, or whose axes are read because it may have scale itself.</summary>
     public IEnumerable<PlannedNode> ReadsAxesOf => IsFramedByWriter
         ? []
-        : (Stand.Root is { } root && !IsRigid ? [root] : Array.Empty<PlannedNode>()).Concat(Writer?.ReadsAxesOf ?? []);
+        : (Stand.Root is { } root && !IsRigid ? [root] : Array.Empty<PlannedNode>()).Concat(Writers.SelectMany(writer => writer.ReadsAxesOf));
 
     /// <summary>Whether it has no scale where its base has none.</summary>
     public bool AddsNoScale => HasUnitScale && Rigidity.Of(Fixed);
 
     // What an animator may scale, or a sentence does, isn't.
-    private bool HasUnitScale => Rest.Scale == Vector3d.One && Response is not { WritesScale: true } && (Writer is { } writer
-        ? !writer.WritesScale
-        : Node.Kind != NodeKind.Control || (Node.Locked.TryKnown(out var locked) && (locked & Channels.Scale) == Channels.Scale));
+    private bool HasUnitScale => Rest.Scale == Vector3d.One && Response is not { WritesScale: true } && !owners.Any(owner => owner.Writer.WritesScale) && (Writer is not null
+        || Node.Kind != NodeKind.Control || (Node.Locked.TryKnown(out var locked) && (locked & Channels.Scale) == Channels.Scale));
 
     public void HangUnder(PlannedNode? parent, Affine3d placement) => (Parent, Base, Fixed) = (parent, parent, placement);
 
     public void HoldByMatrix(PlannedNode source, Affine3d offset) => (Base, Fixed, IsHeldByMatrix) = (source, offset, true);
+
+    /// <summary>Gives it something that writes its channels; of several that write one, the last has it.</summary>
+    public void Write(Writer writer) => owners.Add(writer, writer.Writes);
+
+    public Writer? OwnerOf(Channels channel) => owners.FirstOrDefault(owner => (owner.Has & channel) == channel).Writer;
+
+    /// <summary>The level after which the channels are there that a writer of it comes on top of.</summary>
+    public int LevelBefore(Writer writer) => Writers.TakeWhile(other => other != writer).Select(other => other.Level).DefaultIfEmpty(0).Max();
 
     /// <summary>Folds what stands still and takes a level; all that it needs is settled already.</summary>
     public void Settle()
@@ -107,6 +131,6 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
         IsRigid = Stand.IsRigid && (Moves ? HasUnitScale : World.IsRigid);
         Level = World.Root is null ? 0
             : IsFramedByWriter ? Writer!.Level
-            : 1 + Math.Max(Stand.Root?.Level ?? 0, Math.Max(Writer?.Level ?? 0, Response?.Level ?? 0));
+            : 1 + Math.Max(Stand.Root?.Level ?? 0, Math.Max(WritersLevel, Response?.Level ?? 0));
     }
 }

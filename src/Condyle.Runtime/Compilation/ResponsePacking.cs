@@ -16,7 +16,7 @@ internal static class ResponsePacking
     public static ResponseBatch Responses(IReadOnlyList<ResponseWriter> responses) => new()
     {
         Channels = [.. responses.Select(response => response.Target.ChannelSlot)],
-        Bases = [.. responses.Select(response => response.Target.BaseSlot)],
+        Bases = [.. responses.Select(response => response.Target.Falloff is null ? response.Target.BaseSlot : response.Target.ChannelSlot)],
         RestTurns = Pack.Rotations([.. responses.Select(response => response.Target.Rest.Rotation)]),
         Ends = Ends(responses.Select(response => response.Curves.Count)),
         Curves = CurvesOf([.. responses.SelectMany(response => response.Curves.Zip(response.AtRest))]),

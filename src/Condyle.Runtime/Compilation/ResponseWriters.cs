@@ -48,7 +48,7 @@ internal sealed class ResponseWriter(PlannedNode target, IReadOnlyList<CurveInpu
     public override bool WritesScale => channels.Any(channel => channel >= 6);
 
     /// <summary>They come on top of what another sentence writes.</summary>
-    public override int Level => Math.Max(base.Level, 1 + (target.Writer?.Level ?? 0));
+    public override int Level => Math.Max(base.Level, 1 + target.WritersLevel);
 }
 
 /// <summary>The weight of a morph target.</summary>

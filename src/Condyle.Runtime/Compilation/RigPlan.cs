@@ -18,7 +18,8 @@ internal sealed class RigPlan
         nodes = model.Nodes.ToDictionary(node => node.Id, node => new PlannedNode(node, RestPose.ChannelsOf(node)));
         foreach (var node in nodes.Values)
             node.HangUnder(Facts.Known(node.Node.Parent, $"What {node.Node.Title} hangs under") is { } parent ? this[parent] : null, rest.PlacementOf(node.Node));
-        foreach (var sentence in model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).Concat(model.ManyBones).Concat(model.Curves).Concat(model.Spaces).OrderBy(sentence => sentence.Id))
+        var turns = new TurnPlan(this, model, rest);
+        foreach (var sentence in model.WritingSentences)
         {
             switch (sentence)
             {
@@ -27,10 +28,13 @@ internal sealed class RigPlan
                 case RigTwoBone solver: Add(SolverPlan.Of(solver, this, rest)); break;
                 case RigManyBone solver: Add(SolverPlan.Of(solver, this, rest)); break;
                 case RigCurve curve: Add(SolverPlan.Of(curve, this, rest)); break;
+                case RigAim aim: turns.Add(aim); break;
+                case RigTwist twist: turns.Add(twist); break;
                 case RigSpace { Parents.Count: > 0 } space: Add(space); break;
             }
         }
 
+        turns.Finish();
         Morphs = new ResponsePlan(RigResponses.Of(model), this).Morphs;
         Ordered = EvaluationOrder.Of(nodes.Values);
         foreach (var solver in Ordered.Select(node => node.Writer).OfType<CopyWriter>().Distinct())
@@ -53,7 +57,7 @@ internal sealed class RigPlan
 
     /// <summary>The controls that ride one of several nodes and have nothing else that moves them, each after all that it needs.</summary>
     public IReadOnlyList<(PlannedNode Control, RigChoice Choice)> Riders =>
-        [.. Ordered.Where(node => node is { Writer: null, Base: not null } && spaces.ContainsKey(node.Base)).Select(node => (node, spaces[node.Base!]))];
+        [.. Ordered.Where(node => node.Base is not null && !node.Writers.Any() && spaces.ContainsKey(node.Base)).Select(node => (node, spaces[node.Base!]))];
 
     public PlannedNode this[RigNode node] => nodes[node.Id];
 
@@ -70,10 +74,11 @@ internal sealed class RigPlan
             var offset = Facts.Known(drive.KeepsOffset, $"Whether {drive.Title} keeps its offset")
                 ? rest.WorldOf(said.Source).Inverse() * rest.WorldOf(drive.Target)
                 : Affine3d.Identity;
+            var channels = DrivenChannels.Of(drive);
             if (said.Way == DriveWay.Matrix)
                 target.HoldByMatrix(source, offset);
             else
-                target.Writer = new DriveWriter(target, source, offset, Facts.Known(drive.WritesScale, $"Whether {drive.Title} writes scale"));
+                target.Write(new DriveWriter(target, source, offset, channels));
         }
     }
 
@@ -92,8 +97,8 @@ internal sealed class RigPlan
     }
 
     private void AddLone(RigBlend blend, PlannedNode target) =>
-        target.Writer = new BlendWriter(target, before: null, [.. blend.Sources.Select(source => new BlendInput(
-            this[source.Node ?? throw new RigGeometryException($"A source of {blend.Title} isn't known.")], Before: null, WeightOf(source, blend)))]);
+        target.Write(new BlendWriter(target, before: null, [.. blend.Sources.Select(source => new BlendInput(
+            this[source.Node ?? throw new RigGeometryException($"A source of {blend.Title} isn't known.")], Before: null, WeightOf(source, blend)))]));
 
     private void AddChain(RigBlend blend, IReadOnlyList<RigNode> joints)
     {
@@ -105,7 +110,7 @@ internal sealed class RigPlan
         foreach (var joint in joints.Where(joint => copies.All(copy => copy.ContainsKey(joint.Id))))
         {
             var sources = copies.Zip(weights, (copy, weight) => new BlendInput(copy[joint.Id], before is null ? null : copy[before.Id], weight)).ToList();
-            this[joint].Writer = new BlendWriter(this[joint], before is null ? null : this[before], sources);
+            this[joint].Write(new BlendWriter(this[joint], before is null ? null : this[before], sources));
             before = joint;
         }
     }
@@ -113,7 +118,7 @@ internal sealed class RigPlan
     private void Add(CopyWriter? solver)
     {
         foreach (var joint in solver?.Joints ?? [])
-            joint.Writer = solver;
+            joint.Write(solver!);
     }
 
     private void Add(RigSpace space)
@@ -123,11 +128,19 @@ internal sealed class RigPlan
         var sources = blend.Parents.Select(parent => new SpaceInput(this[parent.Node], RestOffset.Between(parent.Node, control.Node, keeps: true, rest), parent.Weight)).ToList();
         if (!blend.Rest.Equals(WeightPolynomial.Zero))
             sources.Add(new SpaceInput(control.Parent, rest.PlacementOf(control.Node), blend.Rest));
-        var carrier = new PlannedNode(space.Carrier, Trs.Identity) { Writer = new SpaceWriter(sources) };
-        carrier.HangUnder(parent: null, Affine3d.Identity);
-        nodes[space.Carrier.Id] = carrier;
+        var carrier = Add(space.Carrier, parent: null, Affine3d.Identity, new SpaceWriter(sources));
         spaces[carrier] = space.Choice!;
         control.HoldByMatrix(carrier, Affine3d.Identity);
+    }
+
+    /// <summary>Adds a node that isn't one of the rig's.</summary>
+    public PlannedNode Add(RigNode node, PlannedNode? parent, Affine3d placement, Writer? writer)
+    {
+        var added = nodes[node.Id] = new PlannedNode(node, Trs.Identity);
+        added.HangUnder(parent, placement);
+        if (writer is not null)
+            added.Write(writer);
+        return added;
     }
 
     private static void CheckIsWhole(CopyWriter solver)

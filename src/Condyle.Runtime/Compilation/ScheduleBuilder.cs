@@ -20,7 +20,7 @@ internal sealed class ScheduleBuilder
         changing = [.. read.Where(node => node.World.Root is not null).OrderBy(node => node.Level).ThenBy(BatchKey.Of)];
         List<CurveWriter> curves = [.. read.Select(node => node.Response).OfType<ResponseWriter>(), .. graph.Morphs];
         morphs = graph.Morphs.Count;
-        List<Writer> written = [.. read.Select(node => node.Writer).OfType<Writer>().Where(writer => writer is not SpaceWriter).Distinct()];
+        List<Writer> written = [.. read.SelectMany(node => node.Writers).Where(writer => writer is not SpaceWriter).Distinct()];
         var measures = curves.SelectMany(writer => writer.Measures).Concat(written.OfType<TwoBoneWriter>().Select(solver => solver.Measure).OfType<MeasureWriter>());
         writers = [
             .. written,
@@ -64,7 +64,7 @@ internal sealed class ScheduleBuilder
         {
             if (!ordered[i].IsRead)
                 continue;
-            foreach (var framed in ordered[i].Writer?.ReadsFramesOf ?? [])
+            foreach (var framed in ordered[i].Writers.SelectMany(writer => writer.ReadsFramesOf))
                 framed.FrameIsRead = true;
             foreach (var axed in ordered[i].ReadsAxesOf)
                 axed.AxesAreRead = true;

@@ -5,7 +5,7 @@ using Condyle.Runtime.Kernels;
 namespace Condyle.Runtime.Compilation;
 
 /// <summary>
-/// Gives every value that is read its place in a pose. Channels: the controls, the exported joints, the other written nodes, second ones for nodes with responses on top
+/// Gives every value that is read its place in a pose. Channels: the controls, the exported joints, the other written nodes, second ones for nodes with falloffs or responses on top
 /// (of a control the first are what an animator sets; of another node they are what comes out), and one slot for what nobody reads.
 /// World frames: the world itself, the frames that never change, those that are asked for, then the others in the order in which the schedule writes them, whose slots
 /// are used again once the last batch that reads them is through, so that what a frame of the rig moves stays small; and one slot for what nobody reads.
@@ -30,7 +30,7 @@ internal sealed class Slots
         for (var slot = 0; slot < channelled.Count; slot++)
             channelled[slot].BaseSlot = channelled[slot].ChannelSlot = slot;
         unread = channelled.Count;
-        foreach (var node in channelled.Where(node => node is { Response: not null, IsRead: true }))
+        foreach (var node in channelled.Where(node => node is { HasOnTop: true, IsRead: true }))
         {
             if (node.Node.Kind == NodeKind.Control)
                 node.ChannelSlot = unread++;
@@ -53,7 +53,7 @@ internal sealed class Slots
     public int FrameOf(PlannedNode node) => node.IsRead ? node.WorldSlot : Worlds - 1;
 
     /// <summary>The slot of the channels that a writer writes to a node; the unread one where another writer has the node or nobody reads it.</summary>
-    public int ChannelsOf(PlannedNode node, Writer writer) => node.Writer == writer && node.IsRead ? node.BaseSlot : unread;
+    public int ChannelsOf(PlannedNode node, Writer writer) => node.IsRead && node.Writers.Contains(writer) ? node.BaseSlot : unread;
 
     public static int WorldOf(PlannedNode? node) => node?.WorldSlot ?? World;
 

@@ -12,6 +12,9 @@ internal abstract class Writer
     /// <summary>The nodes whose world frames it reads, after folding. They are settled when this is asked.</summary>
     public abstract IEnumerable<PlannedNode> Reads { get; }
 
+    /// <summary>The channels that it writes.</summary>
+    public virtual Channels Writes => Channels.All;
+
     /// <summary>Whether it writes scale that may be other than at rest.</summary>
     public virtual bool WritesScale => false;
 
@@ -27,20 +30,25 @@ internal abstract class Writer
     /// <summary>It runs in the batches of this level.</summary>
     public virtual int Level => 1 + Reads.Select(node => node.Level).DefaultIfEmpty(0).Max();
 
+    /// <summary>The same for another node, which then stands as this one's would whatever that one hangs under; none where it can't be said so.</summary>
+    public virtual Writer? For(PlannedNode other) => null;
+
     protected static IEnumerable<PlannedNode> Those(params IEnumerable<PlannedNode?> nodes) => nodes.OfType<PlannedNode>();
 }
 
 /// <summary>A drive by channels.</summary>
-internal sealed class DriveWriter(PlannedNode target, PlannedNode source, Affine3d offset, bool writesScale) : Writer
+internal sealed class DriveWriter(PlannedNode target, PlannedNode source, Affine3d offset, DrivenChannels channels) : Writer
 {
     public PlannedNode Target => target;
+
+    public override Channels Writes => channels.Written;
 
     /// <summary>The frame to land on: the source's with the rest offset.</summary>
     public Anchor Source => source.World.Below(offset);
 
-    public override bool WritesScale => writesScale;
+    public override bool WritesScale => channels.Scales;
 
-    public override bool GivesFrames => Source.IsRigid && Target.IsRigid;
+    public override bool GivesFrames => Writes == Channels.All && Source.IsRigid && Target.IsRigid;
 
     public override IEnumerable<PlannedNode> ReadsFramesOf => GivesFrames ? Reads : [];
 
@@ -49,6 +57,10 @@ internal sealed class DriveWriter(PlannedNode target, PlannedNode source, Affine
     public override IEnumerable<PlannedNode> Inputs => [source];
 
     public override IEnumerable<PlannedNode> Reads => Those(Source.Root, Target.Stand.Root);
+
+    public override int Level => Math.Max(base.Level, 1 + target.LevelBefore(this));
+
+    public override Writer For(PlannedNode other) => new DriveWriter(other, source, offset, new(Channels.All, Scales: false));
 }
 
 /// <summary>A source of a blend; from a chain's second joint on, its frame is taken as seen from the source joint before.</summary>
@@ -75,4 +87,6 @@ internal sealed class BlendWriter(PlannedNode target, PlannedNode? before, IRead
     public override IEnumerable<PlannedNode> Inputs => Those(Sources.SelectMany(source => new[] { source.Before, source.Node }).Append(before));
 
     public override IEnumerable<PlannedNode> Reads => Inputs.Concat(Those(Target.Stand.Root));
+
+    public override Writer For(PlannedNode other) => new BlendWriter(other, before, sources);
 }

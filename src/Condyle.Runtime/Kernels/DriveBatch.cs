@@ -1,6 +1,6 @@
 namespace Condyle.Runtime.Kernels;
 
-/// <summary>Drives by channels with scale on the way: local = (base · placement)⁻¹ · source · offset, written as translation, rotation and, if asked, scale.</summary>
+/// <summary>Drives by channels with scale on the way: local = (base · placement)⁻¹ · source · offset, written as translation, rotation and, if asked, scale, or as some of them.</summary>
 internal sealed class DriveBatch : Batch
 {
     public required int[] Channels { get; init; }
@@ -10,6 +10,9 @@ internal sealed class DriveBatch : Batch
     public required int[] Sources { get; init; }
 
     public required Affines Offsets { get; init; }
+
+    /// <summary>The channels that are written; the others stay as they are.</summary>
+    public required Channels[] Writes { get; init; }
 
     public required bool[] WritesScale { get; init; }
 

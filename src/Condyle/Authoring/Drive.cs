@@ -73,6 +73,26 @@ public readonly record struct Drive : IHandle
         return this;
     }
 
+    /// <summary>
+    /// Writes these channels alone; the others stay with whatever else writes them, else with the animator, else at rest. So translation, rotation and scale can
+    /// follow different nodes, or one of them none.
+    /// </summary>
+    /// <param name="channels">The channels: moves and scales by axis in the space of the node's channels, the rotation whole.</param>
+    /// <returns>The drive.</returns>
+    /// <exception cref="ArgumentException">There is no channel among them, or a part of the rotation.</exception>
+    [OverloadResolutionPriority(1)]
+    public Drive Writing(Channels channels, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) => Writing(channels, Draft.Place(file, line));
+
+    /// <inheritdoc cref="Writing(Channels, string, int)"/>
+    public Drive Writing(Channels channels) => Writing(channels, PlaceId.None);
+
+    internal Drive Writing(Fact<Channels> channels, PlaceId place)
+    {
+        Given.Writable(channels);
+        Draft.Record(new DriveChannelsSet(place, Id, channels));
+        return this;
+    }
+
     /// <summary>Keeps what a rule finds about this drive, with the reason; the analyzer and the program both honour it.</summary>
     /// <param name="rule">The rule's id, for instance <c>CDY3001</c>.</param>
     /// <param name="because">Why the team means it so.</param>

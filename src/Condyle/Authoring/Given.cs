@@ -23,5 +23,15 @@ internal static class Given
             throw new ArgumentException($"{(int)value} is no axis. Give X, Y or Z.");
     }
 
+    public static void Writable(Fact<Channels> channels)
+    {
+        if (!channels.TryKnown(out var value))
+            return;
+        if (value == Channels.None || (value & ~Channels.All) != Channels.None)
+            throw new ArgumentException($"{value} names no channel to write. Give moves, turns or scales, such as Channels.Move.");
+        if ((value & Channels.Turn) is not (Channels.None or Channels.Turn))
+            throw new ArgumentException($"{value} holds a part of the rotation, which is written whole. Give Channels.Turn, or leave the rotation out.");
+    }
+
     public static bool IsFinite(float value) => !float.IsNaN(value) && !float.IsInfinity(value);
 }

@@ -11,7 +11,7 @@ namespace Condyle.Evaluation;
 /// Frames are taken without scale, as metres in the world: a skeleton under a scale and its copies beside it then mean the same bone. Joints that a source doesn't copy are left alone.
 /// Not continuous where two sources of a joint are half a turn apart (see <see cref="Slerp"/>).
 /// </remarks>
-internal sealed class BlendedChain : IChannelWriter
+internal sealed class BlendedChain : IFrameWriter
 {
     private readonly RigBlend blend;
     private readonly IReadOnlyList<Dictionary<int, RigNode>> sources;
@@ -35,15 +35,25 @@ internal sealed class BlendedChain : IChannelWriter
     public Trs ChannelsOf(RigNode joint, PoseFrames frames)
     {
         var stand = frames.StandOf(joint);
-        var previous = order[joint.Id] > 0 ? Joints[order[joint.Id] - 1] : null;
-        var from = (previous is null ? stand : frames.WorldOf(previous)).Frame;
+        return FrameFrom(Before(joint) is null ? stand : null, joint, frames) is { } frame
+            ? frames.Project(joint, stand.Inverse() * frame)
+            : RestPose.ChannelsOf(joint);
+    }
+
+    public Affine3d? FrameOf(RigNode joint, PoseFrames frames) => FrameFrom(Before(joint) is null ? Affine3d.Identity : null, joint, frames);
+
+    private RigNode? Before(RigNode joint) => order[joint.Id] > 0 ? Joints[order[joint.Id] - 1] : null;
+
+    /// <param name="space">In which the first joint is averaged; none for the later ones, which have the joint before.</param>
+    private Affine3d? FrameFrom(Affine3d? space, RigNode joint, PoseFrames frames)
+    {
+        var previous = Before(joint);
+        var from = (space ?? frames.WorldOf(previous!)).Frame;
         var each = sources.Select(source =>
         {
             var start = previous is null ? from : frames.WorldOf(source[previous.Id]).Frame;
             return start.Inverse() * frames.WorldOf(source[joint.Id]).Frame;
         }).ToList(); // all of them, so that a loop is found whatever the switches say
-        return BlendWeights.Of(blend, frames) is { } weights
-            ? frames.Project(joint, stand.Inverse() * from * FrameAverage.Of(each, weights))
-            : RestPose.ChannelsOf(joint);
+        return BlendWeights.Of(blend, frames) is { } weights ? from * FrameAverage.Of(each, weights) : null;
     }
 }

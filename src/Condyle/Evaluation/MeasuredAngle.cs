@@ -9,7 +9,6 @@ namespace Condyle.Evaluation;
 /// </summary>
 /// <remarks>
 /// Not continuous at 180 degrees, where it jumps to −180, nor where the turn across the axis is a half turn, which leaves no turn about it: there it is 180.
-/// A node that something writes is worked out first, with all that carries it; one that only an animator moves needs nothing.
 /// A drive by matrix leaves channels alone, so it isn't measured.
 /// </remarks>
 internal static class MeasuredAngle
@@ -17,19 +16,11 @@ internal static class MeasuredAngle
     public static double Of(RigMeasure measure, PoseFrames frames)
     {
         var (node, axis) = (NodeOf(measure), AxisOf(measure));
-        if (frames.IsWritten(node))
-            frames.WorldOf(node);
-        return About(axis, RestPose.ChannelsOf(node).Rotation.Inverse * frames.ChannelsOf(node).Rotation);
+        return About(axis, RestPose.ChannelsOf(node).Rotation.Inverse * frames.MeasuredChannelsOf(node).Rotation);
     }
 
     /// <summary>How much of a turn goes about an axis, in degrees.</summary>
-    public static double About(Axis axis, Quaterniond turn)
-    {
-        var (sine, cosine) = (Vector3d.Dot(turn.Vector, Vector3d.Unit(axis)), turn.W);
-        if (cosine < 0 || (cosine == 0 && sine < 0))
-            (sine, cosine) = (-sine, -cosine);
-        return sine == 0 && cosine == 0 ? 180 : 2 * Math.Atan2(sine, cosine) * (180 / Math.PI);
-    }
+    public static double About(Axis axis, Quaterniond turn) => SwingTwist.Angle(turn, Vector3d.Unit(axis)) is { } angle ? angle * (180 / Math.PI) : 180;
 
     public static RigNode NodeOf(RigMeasure measure) => measure.Node ?? throw new RigGeometryException($"The node of {measure.Title} isn't known.");
 

@@ -6,6 +6,7 @@ namespace Condyle.Evaluation;
 internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose)
 {
     private readonly RigWriters writers = RigWriters.Of(model, rest);
+    private readonly RigFalloffs falloffs = RigFalloffs.Of(model, rest);
     private readonly RigResponses responses = RigResponses.Of(model);
     private readonly Dictionary<int, RigElement> variables = model.Switches.Concat<RigElement>(model.Options).ToDictionary(given => given.Id);
     private readonly Dictionary<int, Affine3d> worlds = [];
@@ -39,21 +40,36 @@ internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose)
         writers.PlacementOf(node) is { } writer ? writer.PlacementOf(node, this) : rest.PlacementOf(node);
 
     /// <summary>Whether a sentence sets the node's channels, so that more than an animator moves it.</summary>
-    public bool IsWritten(RigNode node) => writers.ChannelsOf(node) is not null || responses.On(node) is not null;
+    public bool IsWritten(RigNode node) => writers.ChannelsOf(node).Count > 0 || falloffs.On(node).Count > 0 || responses.On(node) is not null;
 
-    /// <summary>The node's own translation, rotation and scale: written by what drives it, else set by the animator, else at rest; responses come on top.</summary>
+    /// <summary>Whether a sentence has the node's rotation.</summary>
+    public bool IsTurned(RigNode node) => writers.ChannelsOf(node).Any(owner => (owner.Has & Channels.Turn) != Channels.None);
+
+    /// <summary>What a sentence writes so that the node's rotation is the same whatever it hangs under; none where there is no such sentence.</summary>
+    public IFrameWriter? FrameWriterOf(RigNode node) => writers.ChannelsOf(node).FirstOrDefault(owner => (owner.Has & Channels.Turn) != Channels.None).Writer as IFrameWriter;
+
+    /// <summary>The node's own translation, rotation and scale: written by what drives it, else set by the animator, else at rest; falloffs and then responses come on top.</summary>
     public Trs ChannelsOf(RigNode node)
     {
         if (!channels.TryGetValue(node.Id, out var own))
         {
-            own = writers.ChannelsOf(node) is { } writer ? writer.ChannelsOf(node, this)
-                : node.Kind is NodeKind.Control or NodeKind.Group ? pose.ChannelsOf(node)
-                : RestPose.ChannelsOf(node);
+            own = falloffs.On(node).Aggregate(OwnChannelsOf(node, Channels.All), (below, share) => share.On(below, this));
             own = responses.On(node)?.On(own, this) ?? own;
             channels[node.Id] = own;
         }
 
         return own;
+    }
+
+    /// <summary>Where a node stands, whatever turns it; what comes on top isn't counted.</summary>
+    public Vector3d OriginOf(RigNode node) => StandOf(node).Apply(OwnChannelsOf(node, Channels.Move).Translation);
+
+    /// <summary>A node's channels for who measures them. One that something writes is worked out first, with all that carries it; one that only an animator moves needs nothing.</summary>
+    public Trs MeasuredChannelsOf(RigNode node)
+    {
+        if (IsWritten(node))
+            WorldOf(node);
+        return ChannelsOf(node);
     }
 
     public double ValueOf(WeightPolynomial weight) => weight.At(id => pose.ValueOf(variables[id]));
@@ -76,6 +92,18 @@ internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose)
     {
         NoteShear(node, local);
         return local.ToTrs(RestPose.ChannelsOf(node).Scale);
+    }
+
+    private Trs OwnChannelsOf(RigNode node, Channels asked)
+    {
+        var own = node.Kind is NodeKind.Control or NodeKind.Group ? pose.ChannelsOf(node) : RestPose.ChannelsOf(node);
+        foreach (var (writer, has) in writers.ChannelsOf(node))
+        {
+            if ((has & asked) != Channels.None)
+                own = own.Taking(has, writer.ChannelsOf(node, this));
+        }
+
+        return own;
     }
 
     private static RigNode? ParentNodeOf(RigNode node) =>

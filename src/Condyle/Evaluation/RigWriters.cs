@@ -9,31 +9,37 @@ internal interface IChannelWriter
     Trs ChannelsOf(RigNode node, PoseFrames frames);
 }
 
+/// <summary>Writes a node's channels so that it stands in a frame that doesn't depend on what it hangs under.</summary>
+internal interface IFrameWriter : IChannelWriter
+{
+    /// <summary>The frame in the world; none where it leaves the node at rest.</summary>
+    Affine3d? FrameOf(RigNode node, PoseFrames frames);
+}
+
 /// <summary>Writes a node's placement.</summary>
 internal interface IPlacementWriter
 {
     Affine3d PlacementOf(RigNode node, PoseFrames frames);
 }
 
-/// <summary>Which sentence of the rig writes a node's channels and which its placement. Where several do, the one begun last has it.</summary>
+/// <summary>Which sentences of the rig write a node's channels and which its placement. Where several do, the one begun last has it.</summary>
 internal sealed class RigWriters
 {
-    private readonly Dictionary<int, IChannelWriter> channels = [];
+    private readonly Dictionary<int, ChannelOwners<IChannelWriter>> channels = [];
     private readonly Dictionary<int, IPlacementWriter> placements = [];
 
     private RigWriters()
     {
     }
 
-    public IChannelWriter? ChannelsOf(RigNode node) => channels.TryGetValue(node.Id, out var writer) ? writer : null;
+    public IReadOnlyList<(IChannelWriter Writer, Channels Has)> ChannelsOf(RigNode node) => channels.TryGetValue(node.Id, out var owners) ? owners : [];
 
     public IPlacementWriter? PlacementOf(RigNode node) => placements.TryGetValue(node.Id, out var writer) ? writer : null;
 
     public static RigWriters Of(RigModel model, RestPose rest)
     {
         var writers = new RigWriters();
-        var sentences = model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).Concat(model.ManyBones).Concat(model.Curves).Concat(model.Spaces).OrderBy(sentence => sentence.Id);
-        foreach (var sentence in sentences)
+        foreach (var sentence in model.WritingSentences)
         {
             switch (sentence)
             {
@@ -42,6 +48,8 @@ internal sealed class RigWriters
                 case RigTwoBone solver: writers.Add(solver); break;
                 case RigManyBone solver: writers.Add(solver); break;
                 case RigCurve curve: writers.Add(curve, rest); break;
+                case RigAim aim: writers.Add(aim, rest); break;
+                case RigTwist twist: writers.Add(twist, model, rest); break;
                 case RigSpace { Parents.Count: > 0, Control: { } control } space: writers.placements[control.Id] = SpaceBlend.Of(space); break;
             }
         }
@@ -55,12 +63,11 @@ internal sealed class RigWriters
         {
             if (drive.Target is not { } target || said.Source is not { } source || !said.IsCertain || !drive.KeepsOffset.TryKnown(out var keeps))
                 throw new RigGeometryException($"What {drive.Title} follows isn't known.");
+            var (written, scales) = DrivenChannels.Of(drive);
             if (said.Way == DriveWay.Matrix)
                 placements[target.Id] = new MatrixDrive(source, keeps);
-            else if (drive.WritesScale.TryKnown(out var scales))
-                channels[target.Id] = new ChannelDrive(source, keeps, scales);
             else
-                throw new RigGeometryException($"Whether {drive.Title} writes scale isn't known.");
+                Write(target, new ChannelDrive(source, keeps, scales), written);
         }
     }
 
@@ -69,12 +76,12 @@ internal sealed class RigWriters
         if (blend.SourcesAreOpen)
             throw new RigGeometryException($"The sources of {blend.Title} aren't known.");
         if (blend.Node is { } node)
-            channels[node.Id] = new BlendedNode(blend);
+            Write(node, new BlendedNode(blend));
         if (blend.Chain is null)
             return;
         var blended = new BlendedChain(blend);
         foreach (var joint in blended.Joints)
-            channels[joint.Id] = blended;
+            Write(joint, blended);
     }
 
     private void Add(RigTwoBone solver)
@@ -95,6 +102,21 @@ internal sealed class RigWriters
             Solve(curve.Copy!, new SolvedCurve(atRest, curve.Copy!));
     }
 
+    private void Add(RigAim aim, RestPose rest)
+    {
+        if (AimRest.Of(aim, rest) is { } atRest)
+            Write(atRest.Node, new AimedNode(atRest), Channels.Turn);
+    }
+
+    private void Add(RigTwist twist, RigModel model, RestPose rest)
+    {
+        if (TwistRest.Of(twist, model, rest) is not { } atRest)
+            return;
+        var shared = new SharedTwist(atRest);
+        foreach (var joint in atRest.Joints)
+            Write(joint.Node, shared, Channels.Turn);
+    }
+
     private static bool Ends(RigSolver solver, out RigCopy copy, [NotNullWhen(true)] out RigNode? goal, out RigNode? pole)
     {
         if (solver.Copy is not { IsUnknown: false } known || !solver.Goal.TryKnown(out goal) || !solver.Pole.TryKnown(out pole))
@@ -106,6 +128,13 @@ internal sealed class RigWriters
     private void Solve(RigCopy copy, IChannelWriter solver)
     {
         foreach (var joint in copy.Joints)
-            channels[joint.Id] = solver;
+            Write(joint, solver);
+    }
+
+    private void Write(RigNode node, IChannelWriter writer, Channels written = Channels.All)
+    {
+        if (!channels.TryGetValue(node.Id, out var owners))
+            channels[node.Id] = owners = new();
+        owners.Add(writer, written);
     }
 }

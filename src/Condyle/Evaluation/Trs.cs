@@ -16,5 +16,16 @@ internal readonly record struct Trs(Vector3d Translation, Quaterniond Rotation, 
         Rotation.Rotate(Vector3d.UnitZ) * Scale.Z,
         Translation);
 
+    /// <summary>These channels, with some of them taken from others; the rotation is taken whole.</summary>
+    public Trs Taking(Channels taken, Trs from) => new(
+        Taking(taken, Channels.MoveX, Channels.MoveY, Channels.MoveZ, Translation, from.Translation),
+        (taken & Channels.Turn) != Channels.None ? from.Rotation : Rotation,
+        Taking(taken, Channels.ScaleX, Channels.ScaleY, Channels.ScaleZ, Scale, from.Scale));
+
+    private static Vector3d Taking(Channels taken, Channels x, Channels y, Channels z, Vector3d own, Vector3d from) => new(
+        (taken & x) != Channels.None ? from.X : own.X,
+        (taken & y) != Channels.None ? from.Y : own.Y,
+        (taken & z) != Channels.None ? from.Z : own.Z);
+
     public override string ToString() => $"{Translation} {Rotation} {Scale}";
 }

@@ -44,6 +44,9 @@ internal sealed class ModelFold
             case RigTwoBone solver: Model.TwoBones.Add(solver); break;
             case RigManyBone solver: Model.ManyBones.Add(solver); break;
             case RigCurve curve: Model.Curves.Add(curve); break;
+            case RigAim aim: Model.Aims.Add(aim); break;
+            case RigTwist twist: Model.Twists.Add(twist); break;
+            case RigFalloff falloff: Model.Falloffs.Add(falloff); break;
             case RigSwitch given: Model.Switches.Add(given); break;
             case RigDial dial: Model.Dials.Add(dial); break;
             case RigChoice choice: Model.Choices.Add(choice); break;

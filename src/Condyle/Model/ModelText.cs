@@ -64,7 +64,7 @@ internal static class ModelText
             yield return new("drive", drive.Id, [
                 $"of {Node(drive.Target)}",
                 .. drive.Sources.Select(source => $"by {source.Way} {Node(source.Source)} certain {source.IsCertain} {At(source.Place)}"),
-                $"offset {drive.KeepsOffset} scale {drive.WritesScale}",
+                $"offset {drive.KeepsOffset} scale {drive.WritesScale} writes {Ask(drive.Writes, only => only?.ToString() ?? "all")}",
                 At(drive.Place)]);
         }
 
@@ -95,6 +95,35 @@ internal static class ModelText
                 $"through {(curve.NodesAreOpen ? Text.Hole : "")}{string.Join(", ", curve.Nodes.Select(Node))}",
                 $"stretch {Ask(curve.Stretch, weight => weight?.ToString() ?? "none")}",
                 At(curve.Place)]);
+        }
+
+        foreach (var aim in model.Aims)
+        {
+            yield return new("aim", aim.Id, [
+                $"of {Node(aim.Node)}",
+                $"at {Ask(aim.Target, Node)}",
+                $"along {Ask(aim.Along, axis => axis?.ToString() ?? "what points there")}",
+                $"up {Ask(aim.Up, up => up is null ? "none" : $"{Node(up.Node)} {Ask(up.Axis, axis => axis?.ToString() ?? "itself")}")}",
+                At(aim.Place)]);
+        }
+
+        foreach (var twist in model.Twists)
+        {
+            yield return new("twist", twist.Id, [
+                $"of {(twist.Joints is null ? Text.Hole : string.Join(", ", twist.Joints.Select(Node)))}",
+                $"between {Ask(twist.Ends, ends => ends is null ? "nothing" : $"{Node(ends.Start)} and {Node(ends.End)}")}",
+                $"shares {Ask(twist.Shares, shares => shares is null ? "by place" : $"{shares.First} to {shares.Last}")}",
+                At(twist.Place)]);
+        }
+
+        foreach (var falloff in model.Falloffs)
+        {
+            yield return new("falloff", falloff.Id, [
+                $"of #{falloff.Copy?.Id ?? falloff.Chain?.Id}",
+                $"from {Ask(falloff.Source, Node)}",
+                $"shares {Ask(falloff.Shares, shares => shares is null ? "even" : $"{shares.First} to {shares.Last}, {shares.Total} together")}",
+                $"moves {falloff.Moves}",
+                At(falloff.Place)]);
         }
 
         foreach (var turned in model.Switches)

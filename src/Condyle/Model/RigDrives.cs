@@ -23,12 +23,16 @@ internal sealed class RigDrive(int id, RigEvent said, RigNode? target) : RigElem
 
     public Fact<bool> WritesScale { get; set; } = false;
 
+    /// <summary>The channels that it writes alone; none: it has them all.</summary>
+    public Fact<Channels?> Writes { get; set; } = (Channels?)null;
+
     public override string Title => $"the drive of {Target?.Title ?? "a node"}";
 
     public override void Forget()
     {
         KeepsOffset = Fact<bool>.Open;
         WritesScale = Fact<bool>.Open;
+        Writes = Fact<Channels?>.Open;
     }
 }
 

@@ -22,6 +22,12 @@ internal sealed class RigModel
 
     public List<RigCurve> Curves { get; } = [];
 
+    public List<RigAim> Aims { get; } = [];
+
+    public List<RigTwist> Twists { get; } = [];
+
+    public List<RigFalloff> Falloffs { get; } = [];
+
     public List<RigSwitch> Switches { get; } = [];
 
     public List<RigDial> Dials { get; } = [];
@@ -42,6 +48,10 @@ internal sealed class RigModel
     public List<RigAcceptance> Acceptances { get; } = [];
 
     public List<RigGap> Gaps { get; } = [];
+
+    /// <summary>The sentences that write channels or placements, in the order in which they were begun.</summary>
+    public IEnumerable<RigElement> WritingSentences => Drives.Cast<RigElement>()
+        .Concat(Blends).Concat(TwoBones).Concat(ManyBones).Concat(Curves).Concat(Aims).Concat(Twists).Concat(Spaces).OrderBy(sentence => sentence.Id);
 
     /// <summary>Whether there can be nothing in the rig that the model doesn't show.</summary>
     public bool IsWhole => Gaps.Count == 0;

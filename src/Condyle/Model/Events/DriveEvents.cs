@@ -32,6 +32,15 @@ internal sealed class DriveScaled(PlaceId place, int drive) : RigEvent(place)
     }
 }
 
+internal sealed class DriveChannelsSet(PlaceId place, int drive, Fact<Channels> channels) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigDrive>(drive) is { } found)
+            found.Writes = fold.IsCertain(this, found) && channels.TryKnown(out var known) ? known : Fact<Channels?>.Open;
+    }
+}
+
 internal sealed class BlendBegun(PlaceId place, int target) : RigEvent(place)
 {
     public override void Apply(ModelFold fold, int id) =>

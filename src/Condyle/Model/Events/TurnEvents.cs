@@ -1,0 +1,88 @@
+namespace Condyle.Model;
+
+internal sealed class AimBegun(PlaceId place, int node) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id) => fold.Add(new RigAim(id, this, fold.Find<RigNode>(node)));
+}
+
+internal sealed class AimTargetSet(PlaceId place, int aim, int target) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigAim>(aim) is { } found)
+            found.Target = fold.IsCertain(this, found) ? fold.Find<RigNode>(target) : Fact<RigNode?>.Open;
+    }
+}
+
+internal sealed class AimAxisSet(PlaceId place, int aim, Fact<Axis> axis) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigAim>(aim) is { } found)
+            found.Along = fold.IsCertain(this, found) && axis.TryKnown(out var known) ? known : Fact<Axis?>.Open;
+    }
+}
+
+internal sealed class AimUpSet(PlaceId place, int aim, int node, Fact<Axis?> axis) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigAim>(aim) is { } found)
+            found.Up = fold.IsCertain(this, found) && fold.Find<RigNode>(node) is { } up ? new AimUp(up, axis) : Fact<AimUp?>.Open;
+    }
+}
+
+internal sealed class TwistBegun(PlaceId place, IReadOnlyList<int>? joints) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id) => fold.Add(new RigTwist(id, this, joints?.Select(joint => fold.Find<RigNode>(joint)).ToArray()));
+}
+
+internal sealed class TwistEndsSet(PlaceId place, int twist, int start, int end) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigTwist>(twist) is { } found)
+            found.Ends = fold.IsCertain(this, found) && fold.Find<RigNode>(start) is { } from && fold.Find<RigNode>(end) is { } to ? new TwistEnds(from, to) : Fact<TwistEnds?>.Open;
+    }
+}
+
+internal sealed class TwistSharesSet(PlaceId place, int twist, Fact<float> first, Fact<float> last) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigTwist>(twist) is { } found)
+            found.Shares = fold.IsCertain(this, found) ? new TwistShares(first, last) : Fact<TwistShares?>.Open;
+    }
+}
+
+internal sealed class FalloffBegun(PlaceId place, int target) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id) => fold.Add(new RigFalloff(id, this, fold.Find<RigChain>(target), fold.Find<RigCopy>(target)));
+}
+
+internal sealed class FalloffSourced(PlaceId place, int falloff, int source) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigFalloff>(falloff) is { } found)
+            found.Source = fold.IsCertain(this, found) ? fold.Find<RigNode>(source) : Fact<RigNode?>.Open;
+    }
+}
+
+internal sealed class FalloffSharesSet(PlaceId place, int falloff, Fact<float> first, Fact<float> last, Fact<float> total) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigFalloff>(falloff) is { } found)
+            found.Shares = fold.IsCertain(this, found) ? new FalloffShares(first, last, total) : Fact<FalloffShares?>.Open;
+    }
+}
+
+internal sealed class FalloffMoved(PlaceId place, int falloff) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigFalloff>(falloff) is { } found)
+            found.Moves = fold.IsCertain(this, found) ? true : Fact<bool>.Open;
+    }
+}
