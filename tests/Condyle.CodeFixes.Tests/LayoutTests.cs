@@ -12,7 +12,7 @@ public class LayoutTests
         #region preview
         rig
             .Drive(arm.Root)      // the shoulder
-            .{|CDY3001:ByMatrix(hand)|};
+            .{|CDY3001:ByMatrix(hand)|}.KeepingOffset();
         #endregion
         """;
 
@@ -25,7 +25,7 @@ public class LayoutTests
         #region preview
         rig
             .Drive(arm.Root)      // the shoulder
-            .ByChannels(hand);
+            .ByChannels(hand).KeepingOffset();
         #endregion
         """;
 

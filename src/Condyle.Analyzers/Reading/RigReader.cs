@@ -20,6 +20,7 @@ internal static class RigReader
     public static ReadingResult ReadHelper(IMethodSymbol helper, Program program, Conventions conventions, Budget budget) =>
         Read($"the helper '{helper.Name}'", TypeKeys.MethodOf(helper), program, conventions, budget, machine =>
         {
+            machine.Draft.Record(new PartBegun());
             var body = machine.Program.BodyOf(helper);
             object? self = helper.IsStatic ? null : new OpenValue(TypeKeys.Of(helper.ContainingType));
             var arguments = helper.Parameters.Select(parameter => Opens.Of(TypeKeys.Of(parameter.Type), machine, canFork: true));

@@ -9,6 +9,9 @@ internal sealed class NodePath
     private readonly List<RigNode> nodes = [];
     private readonly HashSet<int> ids = [];
 
+    /// <summary>The node that is being worked out now; none at the beginning.</summary>
+    public RigNode? Current => nodes.Count == 0 ? null : nodes[nodes.Count - 1];
+
     /// <summary>Why the node can't be worked out now; none when it can, and then it is on the path until <see cref="Leave"/>.</summary>
     public string? Enter(RigNode node)
     {

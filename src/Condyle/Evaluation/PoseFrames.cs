@@ -3,7 +3,7 @@ using Condyle.Model;
 namespace Condyle.Evaluation;
 
 /// <summary>The frames of one pose while they are worked out: each node's once, after its parent's and after whatever drives it.</summary>
-internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose)
+internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose, NodeNeeds? needs = null)
 {
     private readonly RigWriters writers = RigWriters.Of(model, rest);
     private readonly RigFalloffs falloffs = RigFalloffs.Of(model, rest);
@@ -21,6 +21,8 @@ internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose)
 
     public Affine3d WorldOf(RigNode node)
     {
+        if (needs is not null && path.Current is { } asking)
+            needs.Add(asking, node);
         if (worlds.TryGetValue(node.Id, out var known))
             return known;
         if (path.Enter(node) is { } fault)

@@ -9,6 +9,7 @@ internal sealed class RestPose
     private readonly Dictionary<int, Affine3d> placements = [];
     private readonly Dictionary<int, Vector3d?> spots = [];
     private readonly List<string> faults = [];
+    private readonly HashSet<string> said = [];
     private readonly NodePath path = new();
 
     private RestPose()
@@ -114,7 +115,7 @@ internal sealed class RestPose
 
     private Affine3d? Fault(string message)
     {
-        if (!faults.Contains(message))
+        if (said.Add(message))
             faults.Add(message);
         return null;
     }

@@ -23,6 +23,7 @@ internal sealed class ModelFold
         {
             if (id % EventsBetweenQuestions == 0)
                 cancellation.ThrowIfCancellationRequested();
+            fold.Model.IsCertain &= log[id].Scope == 0;
             log[id].Apply(fold, id);
         }
 

@@ -53,8 +53,14 @@ internal sealed class RigModel
     public IEnumerable<RigElement> WritingSentences => Drives.Cast<RigElement>()
         .Concat(Blends).Concat(TwoBones).Concat(ManyBones).Concat(Curves).Concat(Aims).Concat(Twists).Concat(Spaces).OrderBy(sentence => sentence.Id);
 
+    /// <summary>Whether it is only a part of a rig, such as what a helper adds that nobody was seen to call: others may say more of what is in it.</summary>
+    public bool IsPart { get; set; }
+
+    /// <summary>Whether all of it is said once and for certain, and not by code that may or may not run, or run many times.</summary>
+    public bool IsCertain { get; set; } = true;
+
     /// <summary>Whether there can be nothing in the rig that the model doesn't show.</summary>
-    public bool IsWhole => Gaps.Count == 0;
+    public bool IsWhole => Gaps.Count == 0 && !IsPart;
 
     /// <summary>The switch that a weight's variable stands for; none where it stands for an option.</summary>
     public RigSwitch? SwitchOf(int variable) => ById(Switches, variable);

@@ -1,6 +1,4 @@
 using System.Reflection;
-using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
@@ -29,5 +27,5 @@ internal abstract class Rule
     /// <summary>What is flagged: the first paragraph of the page.</summary>
     public string Summary => Page.Split(["\n\n"], 3, StringSplitOptions.None)[1];
 
-    public abstract IEnumerable<Finding> Check(RigModel model, Conventions conventions);
+    public abstract IEnumerable<Finding> Check(CheckedRig rig);
 }

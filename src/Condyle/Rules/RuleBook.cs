@@ -12,6 +12,8 @@ internal static class RuleBook
         new GroupNameWithoutSuffix(),
         new BlendWithoutInverse(),
         new MatrixDriveOntoExportedJoint(),
+        new JointLeavesRest(),
+        new GoalOutOfReach(),
         new RigCodeFails(),
         new RigNotReadWhole(),
     ];
@@ -23,10 +25,11 @@ internal static class RuleBook
     {
         var findings = new List<Finding>();
         var accepted = new Acceptances(model);
+        var rig = new CheckedRig(model, conventions, cancellation);
         foreach (var rule in All)
         {
             cancellation.ThrowIfCancellationRequested();
-            findings.AddRange(rule.Check(model, conventions).Where(finding => !accepted.Cover(finding)));
+            findings.AddRange(rule.Check(rig).Where(finding => !accepted.Cover(finding)));
         }
 
         return findings;

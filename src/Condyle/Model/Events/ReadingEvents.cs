@@ -51,3 +51,9 @@ internal sealed class Gap(RigGap gap) : RigEvent(gap.Place)
 {
     public override void Apply(ModelFold fold, int id) => fold.Model.Gaps.Add(gap);
 }
+
+/// <summary>What is said is only a part of a rig: nobody was seen to call the code that says it.</summary>
+internal sealed class PartBegun() : RigEvent(PlaceId.None)
+{
+    public override void Apply(ModelFold fold, int id) => fold.Model.IsPart = true;
+}

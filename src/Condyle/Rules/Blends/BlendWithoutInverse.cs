@@ -1,5 +1,4 @@
 using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
@@ -17,8 +16,9 @@ internal sealed class BlendWithoutInverse : Rule
 
     public override Severity Severity => Severity.Error;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    public override IEnumerable<Finding> Check(CheckedRig rig)
     {
+        var model = rig.Model;
         foreach (var blend in model.Blends)
         {
             if (blend.SourcesAreOpen || blend.IsUnknown || blend.Sources.Count == 0 || SumOf(blend) is not { } sum || sum.Equals(WeightPolynomial.One))

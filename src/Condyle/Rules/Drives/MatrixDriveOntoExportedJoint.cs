@@ -1,5 +1,4 @@
 using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
@@ -12,9 +11,9 @@ internal sealed class MatrixDriveOntoExportedJoint : Rule
 
     public override Severity Severity => Severity.Error;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    public override IEnumerable<Finding> Check(CheckedRig rig)
     {
-        foreach (var drive in model.Drives)
+        foreach (var drive in rig.Model.Drives)
         {
             if (drive.Target is not { IsExported: true } joint)
                 continue;

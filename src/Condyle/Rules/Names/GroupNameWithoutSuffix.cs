@@ -1,5 +1,4 @@
 using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
@@ -12,10 +11,10 @@ internal sealed class GroupNameWithoutSuffix : Rule
 
     public override Severity Severity => Severity.Warning;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    public override IEnumerable<Finding> Check(CheckedRig rig)
     {
-        var suffix = conventions.GroupSuffix;
-        foreach (var group in model.Nodes)
+        var suffix = rig.Conventions.GroupSuffix;
+        foreach (var group in rig.Model.Nodes)
         {
             if (group.Kind != NodeKind.Group || group.IsUnknown || group.Name.EndsWith(suffix) != Answer.No)
                 continue;

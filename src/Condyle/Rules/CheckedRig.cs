@@ -1,0 +1,19 @@
+using Condyle.Model;
+using Condyle.Naming;
+
+namespace Condyle.Rules;
+
+/// <summary>A rig as the rules see it: its model, the team's conventions, and what is worked out once for all rules, when the first one asks.</summary>
+internal sealed class CheckedRig(RigModel model, Conventions conventions, CancellationToken cancellation)
+{
+    private readonly Lazy<EvaluatedRig?> evaluated = new(() => EvaluatedRig.Of(model, cancellation));
+
+    public RigModel Model => model;
+
+    public Conventions Conventions => conventions;
+
+    public CancellationToken Cancellation => cancellation;
+
+    /// <summary>The rig evaluated at rest; none where not all of it is known, where it can't be evaluated or where that is too much work.</summary>
+    public EvaluatedRig? Evaluated => evaluated.Value;
+}

@@ -1,0 +1,70 @@
+using System.Diagnostics.CodeAnalysis;
+using Condyle.Model;
+
+namespace Condyle.Rules;
+
+/// <summary>Which nodes don't stand where they rest while everything is at rest, and which of them is the first to leave.</summary>
+internal sealed class Departures
+{
+    private readonly EvaluatedRig rig;
+    private readonly Dictionary<int, Departure> departures = [];
+    private readonly Dictionary<int, RigNode> causes = [];
+    private readonly Dictionary<int, RigElement> sentences = [];
+
+    public Departures(RigModel model, EvaluatedRig rig)
+    {
+        this.rig = rig;
+        foreach (var node in model.Nodes)
+        {
+            var departure = Departure.Between(rig.Rest.WorldOf(node), rig.AtRest.WorldOf(node));
+            if (departure.Counts)
+                departures[node.Id] = departure;
+        }
+
+        if (departures.Count > 0)
+            NoteSentences(model);
+    }
+
+    public bool TryOf(RigNode node, out Departure departure) => departures.TryGetValue(node.Id, out departure);
+
+    /// <summary>The first node that leaves on the way to a node: what carries and drives it stays.</summary>
+    public RigNode CauseOf(RigNode node)
+    {
+        var way = new List<RigNode>();
+        var at = node;
+        while (!causes.TryGetValue(at.Id, out _) && rig.Needs.Of(at).FirstOrDefault(needed => departures.ContainsKey(needed.Id)) is { } earlier)
+        {
+            way.Add(at);
+            at = earlier;
+        }
+
+        var cause = causes.TryGetValue(at.Id, out var known) ? known : at;
+        foreach (var passed in way)
+            causes[passed.Id] = cause;
+        return cause;
+    }
+
+    /// <summary>The sentence that moves a node; none where nothing is known to.</summary>
+    public bool TrySentenceOf(RigNode node, [NotNullWhen(true)] out RigElement? sentence) => sentences.TryGetValue(node.Id, out sentence);
+
+    // Where several sentences move a node, the one begun last has it.
+    private void NoteSentences(RigModel model)
+    {
+        foreach (var sentence in model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).Concat(model.ManyBones).Concat(model.Curves).Concat(model.Spaces).OrderBy(sentence => sentence.Id))
+        {
+            foreach (var node in TargetsOf(sentence))
+                sentences[node.Id] = sentence;
+        }
+    }
+
+    private static IEnumerable<RigNode> TargetsOf(RigElement sentence) => sentence switch
+    {
+        RigDrive { Target: { } target, Sources.Count: > 0 } => [target],
+        RigBlend { Node: { } node, Sources.Count: > 0 } => [node],
+        RigBlend { Chain.Joints: { } joints, Sources.Count: > 0 } => joints,
+        RigSolver { Copy: { } copy } => copy.Joints,
+        RigCurve { Copy: { } copy } => copy.Joints,
+        RigSpace { Control: { } control, Parents.Count: > 0 } => [control],
+        _ => [],
+    };
+}
