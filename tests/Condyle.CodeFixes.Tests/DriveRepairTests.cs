@@ -5,7 +5,7 @@ namespace Condyle.CodeFixes.Tests;
 /// <summary>CDY3001: the verb changes, and nothing else of the sentence.</summary>
 public class DriveRepairTests
 {
-    private const string Joints = "var joints = Stage.Joints(rig, Side.Left);\nvar hand = rig.Control(\"hand\").PlacedAt(joints.Elbow);\n";
+    private const string Joints = "var joints = Stage.Joints(rig, Side.Left);\nvar hand = rig.Control(\"hand\");\n";
 
     [Fact]
     public Task The_drive_becomes_one_by_channels() => Repairs.Give(
@@ -20,13 +20,13 @@ public class DriveRepairTests
             foreach (var joint in rig.Chain(joints.Shoulder, joints.Wrist))
                 Follow(rig, joint, hand);
             """,
-            "private static void Follow(RigDraft rig, Joint joint, Control control) => rig.Drive(joint).{|CDY3001:ByMatrix(control)|}.KeepingOffset();"),
+            "private static void Follow(RigDraft rig, Joint joint, Control control) => rig.Drive(joint).{|CDY3001:ByMatrix(control)|};"),
         new RigSnippet(
             Joints + """
             foreach (var joint in rig.Chain(joints.Shoulder, joints.Wrist))
                 Follow(rig, joint, hand);
             """,
-            "private static void Follow(RigDraft rig, Joint joint, Control control) => rig.Drive(joint).ByChannels(control).KeepingOffset();"));
+            "private static void Follow(RigDraft rig, Joint joint, Control control) => rig.Drive(joint).ByChannels(control);"));
 
     [Fact]
     public Task A_helper_that_groups_use_as_well_is_left_alone() => Repairs.AreNotOffered(new RigSnippet(

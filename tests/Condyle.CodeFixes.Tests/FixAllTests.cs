@@ -97,14 +97,14 @@ public class FixAllTests
     public Task Drives_are_repaired_at_once() => Repairs.Give(
         """
         var joints = Stage.Joints(rig, Side.Left);
-        rig.Drive(joints.Shoulder).{|CDY3001:ByMatrix(rig.Control("shoulder").PlacedAt(joints.Shoulder))|};
-        rig.Drive(joints.Elbow).{|CDY3001:ByMatrix(rig.Control("elbow").PlacedAt(joints.Elbow))|};
+        rig.Drive(joints.Shoulder).{|CDY3001:ByMatrix(rig.Control("shoulder"))|};
+        rig.Drive(joints.Elbow).{|CDY3001:ByMatrix(rig.Control("elbow"))|};
         rig.Drive(rig.Group("arm_group")).ByMatrix(joints.Elbow);
         """,
         """
         var joints = Stage.Joints(rig, Side.Left);
-        rig.Drive(joints.Shoulder).ByChannels(rig.Control("shoulder").PlacedAt(joints.Shoulder));
-        rig.Drive(joints.Elbow).ByChannels(rig.Control("elbow").PlacedAt(joints.Elbow));
+        rig.Drive(joints.Shoulder).ByChannels(rig.Control("shoulder"));
+        rig.Drive(joints.Elbow).ByChannels(rig.Control("elbow"));
         rig.Drive(rig.Group("arm_group")).ByMatrix(joints.Elbow);
         """,
         steps: 2);

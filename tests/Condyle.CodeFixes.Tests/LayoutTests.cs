@@ -12,7 +12,7 @@ public class LayoutTests
         #region preview
         rig
             .Drive(arm.Root)      // the shoulder
-            .{|CDY3001:ByMatrix(hand)|}.KeepingOffset();
+            .{|CDY3001:ByMatrix(hand)|};
         #endregion
         """;
 
@@ -25,7 +25,7 @@ public class LayoutTests
         #region preview
         rig
             .Drive(arm.Root)      // the shoulder
-            .ByChannels(hand).KeepingOffset();
+            .ByChannels(hand);
         #endregion
         """;
 

@@ -3,7 +3,7 @@ namespace Condyle.Analyzers.Tests.Reporting;
 /// <summary>CDY3001, flagged at the verb.</summary>
 public class DriveTests
 {
-    private const string Joints = "var joints = Stage.Joints(rig, Side.Left);\nvar hand = rig.Control(\"hand\").PlacedAt(joints.Elbow);\n";
+    private const string Joints = "var joints = Stage.Joints(rig, Side.Left);\nvar hand = rig.Control(\"hand\");\n";
 
     [Fact]
     public Task A_deform_joint_driven_by_matrix_is_flagged() => RigSnippet.Finds(Joints + """
@@ -59,7 +59,7 @@ public class DriveTests
         foreach (var joint in rig.Chain(joints.Shoulder, joints.Wrist))
         {
             var drive = rig.Drive(joint);
-            _ = joint == joints.Elbow ? drive.{|CDY3001:ByMatrix(hand)|} : drive.ByChannels(hand).KeepingOffset();
+            _ = joint == joints.Elbow ? drive.{|CDY3001:ByMatrix(hand)|} : drive.ByChannels(hand);
         }
         """);
 

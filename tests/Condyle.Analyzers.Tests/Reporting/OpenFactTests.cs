@@ -85,7 +85,7 @@ public class OpenFactTests
         if (byMatrix)
             rig.Drive(arm.Root).{|CDY3001:ByMatrix(hand)|};
         else
-            rig.Drive(arm.Root).ByChannels(hand).KeepingOffset();
+            rig.Drive(arm.Root).ByChannels(hand);
         rig.Blend(arm).{|CDY2001:From(ik, byMatrix ? amount : amount.Inverse)|}.From(fk, amount);
         """);
 

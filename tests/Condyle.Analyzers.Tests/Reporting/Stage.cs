@@ -30,12 +30,8 @@ internal static class Stage
             {
                 var joints = Joints(rig, side);
                 var chain = rig.Chain(joints.Shoulder, joints.Wrist);
-                var hand = rig.Control($"hand_{side}").PlacedAt(chain.Tip);
-                var (ik, fk) = (chain.Copy("ik"), chain.Copy("fk"));
-                rig.TwoBone(ik).Reach(hand);
-                foreach (var joint in chain)
-                    rig.Drive(fk.Of(joint)).ByChannels(rig.Control($"turn_{joint}").PlacedAt(joint));
-                return new Limb(chain, ik, fk, hand, hand.Switch(switchName));
+                var hand = rig.Control($"hand_{side}");
+                return new Limb(chain, chain.Copy("ik"), chain.Copy("fk"), hand, hand.Switch(switchName));
             }
         }
         """;

@@ -1,4 +1,5 @@
 using Condyle.Model;
+using Condyle.Naming;
 
 namespace Condyle.Rules;
 
@@ -16,9 +17,8 @@ internal sealed class BlendWithoutInverse : Rule
 
     public override Severity Severity => Severity.Error;
 
-    public override IEnumerable<Finding> Check(CheckedRig rig)
+    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
-        var model = rig.Model;
         foreach (var blend in model.Blends)
         {
             if (blend.SourcesAreOpen || blend.IsUnknown || blend.Sources.Count == 0 || SumOf(blend) is not { } sum || sum.Equals(WeightPolynomial.One))

@@ -1,4 +1,5 @@
 using Condyle.Model;
+using Condyle.Naming;
 
 namespace Condyle.Rules;
 
@@ -11,9 +12,9 @@ internal sealed class MatrixDriveOntoExportedJoint : Rule
 
     public override Severity Severity => Severity.Error;
 
-    public override IEnumerable<Finding> Check(CheckedRig rig)
+    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
-        foreach (var drive in rig.Model.Drives)
+        foreach (var drive in model.Drives)
         {
             if (drive.Target is not { IsExported: true } joint)
                 continue;

@@ -1,4 +1,5 @@
 using Condyle.Model;
+using Condyle.Naming;
 
 namespace Condyle.Rules;
 
@@ -11,10 +12,10 @@ internal sealed class GroupNameWithoutSuffix : Rule
 
     public override Severity Severity => Severity.Warning;
 
-    public override IEnumerable<Finding> Check(CheckedRig rig)
+    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
-        var suffix = rig.Conventions.GroupSuffix;
-        foreach (var group in rig.Model.Nodes)
+        var suffix = conventions.GroupSuffix;
+        foreach (var group in model.Nodes)
         {
             if (group.Kind != NodeKind.Group || group.IsUnknown || group.Name.EndsWith(suffix) != Answer.No)
                 continue;

@@ -1,7 +1,7 @@
 namespace Condyle.Rules;
 
 /// <summary>CDY8003: a goal that its chain doesn't reach at rest moves the limb before anybody has touched it.</summary>
-internal sealed class GoalOutOfReach : Rule
+internal sealed class GoalOutOfReach : EvaluatedRule
 {
     public override string Id => "CDY8003";
 

@@ -3,7 +3,7 @@ using Condyle.Model;
 namespace Condyle.Rules;
 
 /// <summary>CDY8001: with every control at zero and every switch at its default, each exported joint stands where the skeleton was delivered.</summary>
-internal sealed class JointLeavesRest : Rule
+internal sealed class JointLeavesRest : EvaluatedRule
 {
     public override string Id => "CDY8001";
 

@@ -8,10 +8,12 @@ namespace Condyle.Rules;
 /// <param name="IsTooNear">Whether it is nearer to the root than the bones fold; else it is too far.</param>
 internal readonly record struct SolverReach(double Missing, bool IsTooNear)
 {
-    /// <summary>None where the goal is within reach, or where there is none.</summary>
+    /// <summary>None where the goal is within reach, where there is none, or where the goal or the copy's root has left its own rest: then what moved it is to blame.</summary>
     public static SolverReach? Missed(RigSolver solver, PoseFrames frames)
     {
         if (solver.Copy is not { } copy || !solver.Goal.TryKnown(out var goal) || goal is null || !IsSolved(solver, copy))
+            return null;
+        if (Departure.Between(frames.Rest.WorldOf(goal), frames.WorldOf(goal)).Counts || Departure.Between(frames.Rest.WorldOf(copy.Joints[0]), frames.StandOf(copy.Joints[0])).Counts)
             return null;
         var unsolved = UnsolvedCopy.Of(copy, frames);
         var distance = (frames.WorldOf(goal).Origin - unsolved.Frames[0].Origin).Length;

@@ -1,3 +1,6 @@
+using Condyle.Model;
+using Condyle.Naming;
+
 namespace Condyle.Rules;
 
 /// <summary>CDY9001: rig code that throws whenever it runs builds no rig.</summary>
@@ -9,8 +12,8 @@ internal sealed class RigCodeFails : Rule
 
     public override Severity Severity => Severity.Error;
 
-    public override IEnumerable<Finding> Check(CheckedRig rig) =>
-        from gap in rig.Model.Gaps
+    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
+        from gap in model.Gaps
         where gap.IsFailure
         select new Finding(this, null, $"Whichever way {gap.Of} goes, it fails here and can't be built: {gap.Reason}", gap.Place) { Related = gap.Callers };
 }

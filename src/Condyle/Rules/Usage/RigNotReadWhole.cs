@@ -1,3 +1,6 @@
+using Condyle.Model;
+using Condyle.Naming;
+
 namespace Condyle.Rules;
 
 /// <summary>CDY9002: a rig of which a part couldn't be read is checked only as far as it was.</summary>
@@ -9,8 +12,8 @@ internal sealed class RigNotReadWhole : Rule
 
     public override Severity Severity => Severity.Info;
 
-    public override IEnumerable<Finding> Check(CheckedRig rig) =>
-        from gap in rig.Model.Gaps
+    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
+        from gap in model.Gaps
         where !gap.IsFailure
         select new Finding(this, null, $"Slips in {gap.Of} may go unseen, as it isn't read whole: {gap.Reason}.", gap.Place) { Related = gap.Callers };
 }

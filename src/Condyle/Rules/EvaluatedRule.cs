@@ -1,0 +1,12 @@
+using Condyle.Model;
+using Condyle.Naming;
+
+namespace Condyle.Rules;
+
+/// <summary>A rule that needs numbers: where nodes rest or stand.</summary>
+internal abstract class EvaluatedRule : Rule
+{
+    public sealed override IEnumerable<Finding> Check(RigModel model, Conventions conventions) => Check(new CheckedRig(model, conventions, CancellationToken.None));
+
+    public abstract override IEnumerable<Finding> Check(CheckedRig rig);
+}
