@@ -13,6 +13,7 @@ internal static class RuleBook
         new BlendWithoutInverse(),
         new MatrixDriveOntoExportedJoint(),
         new JointLeavesRest(),
+        new LimbBreaksOverSwitch(),
         new GoalOutOfReach(),
         new RigCodeFails(),
         new RigNotReadWhole(),

@@ -77,6 +77,24 @@ public class EvaluatedRuleTests
         StringComparison.Ordinal);
 
     [Fact]
+    public void A_bone_that_shrinks_over_a_switch_is_told_with_its_lengths_and_the_value_where_it_is_worst()
+    {
+        var finding = Assert.Single(Findings(rig =>
+        {
+            var (shoulder, elbow, _) = Arm(rig);
+            var held = rig.Control("hold").Switch("held");
+            var free = rig.Control("free").PlacedAt(shoulder);
+            var still = rig.Control("still").PlacedAt(shoulder).Lock(Channels.Turn);
+            rig.Blend(shoulder).From(free, held.Inverse).From(still, held);
+            rig.Blend(elbow).From(rig.Control("free_elbow").Under(free).PlacedAt(elbow), held.Inverse).From(rig.Control("still_elbow").Under(still).PlacedAt(elbow), held);
+        }));
+        Assert.Equal("CDY8002", finding.Rule.Id);
+        Assert.Matches(
+            "^The bone from 'shoulder' to 'elbow' changes its length over switch 'held': with every control turned by up to 30° it is 2[0-9]{2} mm long with switch 'held' at 0.5, and 301 mm at either end. The limb shrinks while it is handed over. Blend the chain as a whole",
+            finding.Message);
+    }
+
+    [Fact]
     public void A_rig_with_a_loop_or_without_a_skeleton_or_with_names_twice_is_no_reason_to_fail()
     {
         Assert.Empty(Findings(_ => { }));

@@ -1,0 +1,37 @@
+namespace Harbour;
+
+public sealed class Slip : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var joints = Docker.In(rig);
+        var hips = rig.Control("hips").PlacedAt(joints.Pelvis);
+        rig.Drive(joints.Pelvis).ByChannels(hips);
+        foreach (var side in Side.Both)
+        {
+            var arm = rig.Chain(joints.Shoulder[side], joints.Wrist[side]);
+            var (ik, fk, amount) = Arm(rig, arm, hips, side);
+            foreach (var joint in arm)
+                Share(rig, joint, ik.Of(joint), fk.Of(joint), amount);
+        }
+    }
+
+    private static (Copy Ik, Copy Fk, Switch Fks) Arm(RigDraft rig, Chain arm, Control hips, Side side)
+    {
+        var (ik, fk) = (arm.Copy("ik"), arm.Copy("fk"));
+        var hand = rig.Control($"hand_{side}").PlacedAt(arm.Tip);
+        rig.TwoBone(ik).Reach(hand).Face(rig.Control($"elbow_pole_{side}").PlacedAt(ik.PolePoint(0.4f)));
+        var above = hips;
+        foreach (var joint in arm)
+        {
+            var control = rig.Control($"turn_{joint}").Under(above).PlacedAt(joint);
+            rig.Drive(fk.Of(joint)).ByChannels(control);
+            above = control;
+        }
+
+        return (ik, fk, hand.Switch("fk"));
+    }
+
+    private static void Share(RigDraft rig, Joint joint, CopyJoint ik, CopyJoint fk, Switch amount) =>
+        rig.Blend(joint).From(ik, amount.Inverse).From(fk, amount); // finds CDY8002
+}

@@ -1,0 +1,35 @@
+namespace Harbour;
+
+public sealed class Slip : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var joints = Docker.In(rig);
+        var hips = rig.Control("hips").PlacedAt(joints.Pelvis);
+        rig.Drive(joints.Pelvis).ByChannels(hips);
+        foreach (var side in Side.Both)
+        {
+            var arm = rig.Chain(joints.Shoulder[side], joints.Wrist[side]);
+            var (ik, fk, amount) = Arm(rig, arm, hips, side);
+            rig.Blend(arm.Root).From(ik.Root, amount.Inverse).From(fk.Root, amount);
+            rig.Blend(arm[1]).From(ik.Of(arm[1]), amount.Inverse).From(fk.Of(arm[1]), amount);
+            rig.Blend(arm.Tip).From(ik.Tip, amount.Inverse).From(fk.Tip, amount); // finds CDY8002
+        }
+    }
+
+    private static (Copy Ik, Copy Fk, Switch Fks) Arm(RigDraft rig, Chain arm, Control hips, Side side)
+    {
+        var (ik, fk) = (arm.Copy("ik"), arm.Copy("fk"));
+        var hand = rig.Control($"hand_{side}").PlacedAt(arm.Tip);
+        rig.TwoBone(ik).Reach(hand).Face(rig.Control($"elbow_pole_{side}").PlacedAt(ik.PolePoint(0.4f)));
+        var above = hips;
+        foreach (var joint in arm)
+        {
+            var control = rig.Control($"turn_{joint}").Under(above).PlacedAt(joint);
+            rig.Drive(fk.Of(joint)).ByChannels(control);
+            above = control;
+        }
+
+        return (ik, fk, hand.Switch("fk"));
+    }
+}
