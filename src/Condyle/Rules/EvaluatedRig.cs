@@ -12,6 +12,9 @@ internal sealed class EvaluatedRig
     /// <summary>For so many an average of three rotations or more counts: it converges in less.</summary>
     private const int RoundsOfAverage = 20;
 
+    /// <summary>So many nodes that are only looked at count as one that is worked out.</summary>
+    private const int NodesLookedAt = 32;
+
     private readonly RigModel model;
     private readonly long workOfOne;
     private readonly CancellationToken cancellation;
@@ -97,6 +100,7 @@ internal sealed class EvaluatedRig
             work += (curve.Copy?.Joints.Count ?? 0L) * curve.Nodes.Count;
         foreach (var blend in model.Blends)
             work += (blend.Chain?.Joints?.Count ?? 1L) * blend.Sources.Count * (blend.Sources.Count > 2 ? RoundsOfAverage : 1);
+        work += (long)model.Twists.Count * model.Nodes.Count / NodesLookedAt;
         foreach (var space in model.Spaces)
             work += space.Parents.Count;
         return work;

@@ -50,7 +50,7 @@ internal sealed class Departures
     // Where several sentences move a node, the one begun last has it.
     private void NoteSentences(RigModel model)
     {
-        foreach (var sentence in model.Drives.Cast<RigElement>().Concat(model.Blends).Concat(model.TwoBones).Concat(model.ManyBones).Concat(model.Curves).Concat(model.Spaces).OrderBy(sentence => sentence.Id))
+        foreach (var sentence in model.WritingSentences)
         {
             foreach (var node in TargetsOf(sentence))
                 sentences[node.Id] = sentence;
@@ -64,6 +64,8 @@ internal sealed class Departures
         RigBlend { Chain.Joints: { } joints, Sources.Count: > 0 } => joints,
         RigSolver { Copy: { } copy } => copy.Joints,
         RigCurve { Copy: { } copy } => copy.Joints,
+        RigAim { Node: { } aimed } => [aimed],
+        RigTwist { Joints: { } twisted } => twisted.OfType<RigNode>(),
         RigSpace { Control: { } control, Parents.Count: > 0 } => [control],
         _ => [],
     };
