@@ -21,7 +21,7 @@ internal sealed class TurnPacking(Slots slots)
         Items = [.. twists.Select(twist => new SharedRoll(
             twist.Start.WorldSlot,
             twist.End.WorldSlot,
-            twist.Carrier.WorldSlot,
+            twist.Rest.IsCarriedByEnd,
             (twist.Rest.IsCarriedByEnd ? twist.Rest.EndTurn.Inverse : Quaterniond.Identity).ToSingle(),
             (twist.Rest.IsCarriedByEnd ? Quaterniond.Identity : twist.Rest.EndTurn.Inverse).ToSingle(),
             twist.Rest.Axis.ToSingle(),

@@ -43,8 +43,6 @@ internal sealed class TwistWriter(PlannedNode target, TwistRest rest, TwistJoint
     /// <summary>The end, or what stands for one that hangs below the joints. It isn't known before all sentences are.</summary>
     public PlannedNode End { get; set; } = end;
 
-    public PlannedNode Carrier => rest.IsCarriedByEnd ? End : start;
-
     protected override IEnumerable<PlannedNode?> Follows => [start, End];
 }
 

@@ -19,33 +19,11 @@ internal sealed class FalloffBatch : Batch
 
     public required TurnShare[] Shares { get; init; }
 
-    protected override void RunOne(Buffers pose)
-    {
-        var next = 0;
-        for (var i = 0; i < Channels.Length; i++)
-        {
-            var (move, turn) = (pose.Moves[Bases[i]], pose.Turns[Bases[i]]);
-            for (; next < Ends[i]; next++)
-            {
-                ref readonly var share = ref Shares[next];
-                move += share.Moves.Direction(pose.Moves[share.Source] - share.RestMove);
-                turn = Quaternion.Normalize(turn * (share.Axes * Power(share.RestTurnBack * pose.Turns[share.Source], share.Share) * Quaternion.Conjugate(share.Axes)));
-            }
+    protected override void RunOne(Buffers pose) => One.FalloffKernel.Run(this, pose);
 
-            pose.Moves[Channels[i]] = move;
-            pose.Turns[Channels[i]] = turn;
-            pose.Scales[Channels[i]] = pose.Scales[Bases[i]];
-        }
-    }
+    protected override void RunEight(Buffers pose) => Eight.FalloffKernel.Run(this, pose);
 
-    /// <summary>So many times a turn, which is taken the short way.</summary>
-    private static Quaternion Power(Quaternion turn, float exponent)
-    {
-        var (vector, cosine) = turn.W < 0 ? (new Vector3(-turn.X, -turn.Y, -turn.Z), -turn.W) : (new Vector3(turn.X, turn.Y, turn.Z), turn.W);
-        var sine = vector.Length();
-        var half = exponent * MathF.Atan2(sine, cosine);
-        return sine > Rotation.Tiny ? new Quaternion(vector * (MathF.Sin(half) / sine), MathF.Cos(half)) : Quaternion.Identity;
-    }
+    protected override void RunSixteen(Buffers pose) => Sixteen.FalloffKernel.Run(this, pose);
 }
 
 /// <summary>A share of a source's turn and move.</summary>
