@@ -1,4 +1,6 @@
+using Condyle.Model;
 using Condyle.Runtime.Compilation;
+using Condyle.Runtime.Matching;
 
 namespace Condyle.Runtime;
 
@@ -11,8 +13,9 @@ public sealed class CompiledRig
     private readonly NameTable choiceNames;
     private readonly NameTable morphNames;
     private readonly NameTable jointNames;
+    private readonly Lazy<LimbTable> limbs;
 
-    internal CompiledRig(string name, RigParts parts, RigLayout layout)
+    internal CompiledRig(string name, RigParts parts, RigLayout layout, RigModel model)
     {
         Name = name;
         Controls = parts.Controls;
@@ -25,6 +28,7 @@ public sealed class CompiledRig
         (controlNames, jointNames, morphNames) = (parts.ControlNames, parts.JointNames, parts.MorphNames);
         (switchNames, dialNames, choiceNames) = (parts.SwitchNames, parts.DialNames, parts.ChoiceNames);
         Layout = layout;
+        limbs = new(() => new LimbTable(model));
     }
 
     /// <summary>The name of the definition's class.</summary>
@@ -50,6 +54,11 @@ public sealed class CompiledRig
 
     /// <summary>The labels in the order in which they were made.</summary>
     public IReadOnlyList<CompiledLabel> Labels { get; }
+
+    /// <summary>The limbs that can be matched: those that two-bone IK has by one source of their blend and controls by another. Worked out when it is first asked for.</summary>
+    public IReadOnlyList<CompiledLimb> Limbs => limbs.Value.Limbs;
+
+    internal LimbTable LimbTable => limbs.Value;
 
     internal RigLayout Layout { get; }
 
@@ -91,6 +100,12 @@ public sealed class CompiledRig
     /// <returns>Its index in <see cref="Joints"/>.</returns>
     /// <exception cref="ArgumentException">There is none; the message gives the nearest names.</exception>
     public int JointIndex(string name) => jointNames.Find(name);
+
+    /// <summary>Finds a limb that can be matched.</summary>
+    /// <param name="joint">The name of one of its three joints, for instance <c>elbow_left</c>.</param>
+    /// <returns>Its index in <see cref="Limbs"/>.</returns>
+    /// <exception cref="ArgumentException">There is none; the message gives the nearest names.</exception>
+    public int LimbIndex(string joint) => limbs.Value.Names.Find(joint);
 
     /// <summary>Makes a character that moves by this rig. It stands at rest, evaluated.</summary>
     /// <returns>The instance, independent of all others.</returns>

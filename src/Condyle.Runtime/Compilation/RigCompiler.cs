@@ -15,7 +15,7 @@ public static class RigCompiler
         try
         {
             var parts = RigParts.Of(rig.Model);
-            return new CompiledRig(rig.Name, parts, RigLayout.Of(rig.Model));
+            return new CompiledRig(rig.Name, parts, RigLayout.Of(rig.Model), rig.Model);
         }
         catch (RigGeometryException fault)
         {

@@ -1,6 +1,8 @@
 using System.Numerics;
+using Condyle.Model;
 using Condyle.Runtime.Compilation;
 using Condyle.Runtime.Kernels;
+using Condyle.Runtime.Matching;
 
 namespace Condyle.Runtime;
 
@@ -17,6 +19,7 @@ public sealed class RigInstance
     private readonly Buffers pose;
     private readonly Affine[] places;
     private readonly int controls;
+    private RigInstance? alone;
 
     internal RigInstance(CompiledRig rig, Buffers pose)
     {
@@ -127,14 +130,22 @@ public sealed class RigInstance
     /// </summary>
     /// <remarks>
     /// Locked channels stay as they are, so a control keeps its place as far as its unlocked ones reach: its turn if all three turn channels are unlocked, its scale likewise.
-    /// Shear that another node's scale gives it can't be kept. Allocates nothing.
+    /// Shear that another node's scale gives it can't be kept. Allocates nothing, but for a member of a crowd, which is evaluated alone for it, the first time.
     /// </remarks>
     /// <param name="choice">Its index in <see cref="CompiledRig.Choices"/>.</param>
     /// <param name="option">The index of the option.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such choice or option.</exception>
-    /// <exception cref="InvalidOperationException">It is a member of a crowd, which can't be evaluated alone.</exception>
     public void SetChoiceInPlace(int choice, int option)
     {
+        if (pose.Width > 1)
+        {
+            alone ??= Rig.NewInstance();
+            pose.CopyTo(alone.pose);
+            alone.SetChoiceInPlace(choice, option);
+            pose.CopyFrom(alone.pose);
+            return;
+        }
+
         var riders = Rig.Layout.Riders;
         Evaluate();
         for (var i = 0; i < riders.Count; i++)
@@ -150,6 +161,28 @@ public sealed class RigInstance
 
         Evaluate();
     }
+
+    /// <summary>
+    /// Sets the goal and the pole of a limb so that its solved copy stands as its turned one: after it the switch can flip from FK to IK without a jump.
+    /// </summary>
+    /// <remarks>
+    /// A stretch that a switch of its own turns on, and the dial that turns the plane of a limb without a pole, are set where that is needed. Locked channels stay as they are; limits are passed, and noted.
+    /// It is worked out in double precision for the controls, switches, dials and choices as they are set, and doesn't evaluate the instance. It allocates, and takes as long as evaluating some hundred times.
+    /// Where the limb is almost straight, the last digit of a float of the goal's place moves the middle joint by more than it is worth itself.
+    /// </remarks>
+    /// <param name="limb">Its index in <see cref="CompiledRig.Limbs"/>.</param>
+    /// <returns>How far each joint is off, and why.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such limb.</exception>
+    public LimbMatch MatchGoal(int limb) => GoalMatch.Make(Limb(limb), new LivePose(Rig.LimbTable, this));
+
+    /// <summary>
+    /// Sets the controls that turn a limb's joints so that its turned copy stands as its solved one: after it the switch can flip from IK to FK without a jump.
+    /// </summary>
+    /// <remarks>Locked channels stay as they are; limits are passed, and noted. It is worked out as <see cref="MatchGoal"/> is.</remarks>
+    /// <param name="limb">Its index in <see cref="CompiledRig.Limbs"/>.</param>
+    /// <returns>How far each joint is off, and why.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such limb.</exception>
+    public LimbMatch MatchTurns(int limb) => TurnMatch.Make(Limb(limb), new LivePose(Rig.LimbTable, this));
 
     /// <summary>A control's translation as it is set, or as <see cref="SetChoiceInPlace"/> set it.</summary>
     /// <param name="control">Its index in <see cref="CompiledRig.Controls"/>.</param>
@@ -198,6 +231,26 @@ public sealed class RigInstance
     /// </returns>
     public Matrix4x4 JointWorld(int joint) => World(Rig.Layout.JointWorlds[Joint(joint)]);
 
+    /// <summary>Where all exported joints are in the world after <see cref="Evaluate"/>, in the order of <see cref="CompiledRig.Joints"/>.</summary>
+    /// <param name="worlds">Takes the matrices as <see cref="JointWorld"/> gives them; as long as there are joints, or longer.</param>
+    /// <exception cref="ArgumentException">There is no room for all of them.</exception>
+    public void CopyJointWorlds(Span<Matrix4x4> worlds)
+    {
+        CheckRoom(worlds.Length, Rig.Joints.Count, "joints", nameof(worlds));
+        for (var joint = 0; joint < Rig.Joints.Count; joint++)
+            worlds[joint] = World(Rig.Layout.JointWorlds[joint]);
+    }
+
+    /// <summary>The weights of all morph targets after <see cref="Evaluate"/>, in the order of <see cref="CompiledRig.Morphs"/>.</summary>
+    /// <param name="weights">Takes the weights; as long as there are morph targets, or longer.</param>
+    /// <exception cref="ArgumentException">There is no room for all of them.</exception>
+    public void CopyMorphWeights(Span<float> weights)
+    {
+        CheckRoom(weights.Length, Rig.Morphs.Count, "morph targets", nameof(weights));
+        for (var morph = 0; morph < Rig.Morphs.Count; morph++)
+            weights[morph] = pose.Morphs[morph];
+    }
+
     /// <summary>The weight of a morph target after <see cref="Evaluate"/>.</summary>
     /// <param name="morph">Its index in <see cref="CompiledRig.Morphs"/>.</param>
     /// <returns>The sum of the responses on it; not limited to a range.</returns>
@@ -217,6 +270,15 @@ public sealed class RigInstance
     /// <param name="label">Its index in <see cref="CompiledRig.Labels"/>.</param>
     /// <returns>The matrix as <see cref="JointWorld"/> gives it.</returns>
     public Matrix4x4 LabelWorld(int label) => World(Rig.Layout.LabelWorlds[label]);
+
+    /// <summary>The value of a switch, a dial or an option as it is set.</summary>
+    internal float InputAt(RigElement value) => pose.Inputs[Rig.Layout.Inputs.SlotOf(value.Id)];
+
+    private LimbPlan Limb(int limb)
+    {
+        CheckIndex(limb, Rig.Limbs.Count, "limbs", nameof(limb));
+        return Rig.LimbTable.Plans[limb];
+    }
 
     private Matrix4x4 World(WorldSlot at)
     {
@@ -248,6 +310,12 @@ public sealed class RigInstance
     {
         if ((uint)index >= (uint)count)
             throw new ArgumentOutOfRangeException(parameter, index, $"The rig '{Rig.Name}' has {count} {what}, counted from 0.");
+    }
+
+    private void CheckRoom(int room, int count, string what, string parameter)
+    {
+        if (room < count)
+            throw new ArgumentException($"The rig '{Rig.Name}' has {count} {what}, and there is room for {room}.", parameter);
     }
 
     private static void CheckFinite(float value, string what, string name)

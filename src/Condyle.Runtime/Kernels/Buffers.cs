@@ -100,6 +100,13 @@ internal sealed class Buffers
             block[first + (i * Width) + Worlds.Lane] = other.block[other.first + i];
     }
 
+    /// <summary>Gives a single rig over.</summary>
+    public void CopyTo(Buffers other)
+    {
+        for (var i = 0; i < sizes.Numbers; i++)
+            other.block[other.first + i] = block[first + (i * Width) + Worlds.Lane];
+    }
+
     private static unsafe int LineIn(float[] pinned)
     {
         var address = (nuint)Unsafe.AsPointer(ref MemoryMarshal.GetArrayDataReference(pinned)) / sizeof(float);

@@ -29,6 +29,8 @@ internal sealed class BlendedChain : IFrameWriter
             order[Joints[at].Id] = at;
     }
 
+    public RigBlend Blend => blend;
+
     /// <summary>The joints that it writes: those that every source copies.</summary>
     public IReadOnlyList<RigNode> Joints { get; }
 

@@ -11,6 +11,8 @@ namespace Condyle.Evaluation;
 /// </remarks>
 internal sealed class ChannelDrive(RigNode source, bool keepsOffset, bool writesScale) : IFrameWriter
 {
+    public RigNode Source => source;
+
     public Trs ChannelsOf(RigNode node, PoseFrames frames)
     {
         var local = frames.StandOf(node).Inverse() * InWorld(node, frames);

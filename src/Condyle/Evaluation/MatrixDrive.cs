@@ -7,6 +7,8 @@ namespace Condyle.Evaluation;
 /// </summary>
 internal sealed class MatrixDrive(RigNode source, bool keepsOffset) : IPlacementWriter
 {
+    public RigNode Source => source;
+
     public Affine3d PlacementOf(RigNode node, PoseFrames frames) =>
         frames.ParentOf(node).Inverse() * frames.WorldOf(source) * RestOffset.Between(source, node, keepsOffset, frames.Rest);
 }

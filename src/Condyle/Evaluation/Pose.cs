@@ -36,6 +36,10 @@ internal sealed class Pose
         return this;
     }
 
+    /// <summary>Sets the value of one option by itself; whoever does sets the others too.</summary>
+    /// <exception cref="ArgumentException">The value isn't finite.</exception>
+    public Pose SetOption(int id, double value) => Set(id, value, "option");
+
     public Pose SetChoice(RigOption picked) => SetChoice(picked, picked, 1);
 
     public Trs ChannelsOf(RigNode node) => channels.TryGetValue(node.Id, out var set) ? set : Trs.Identity;

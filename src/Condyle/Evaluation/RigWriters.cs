@@ -87,7 +87,7 @@ internal sealed class RigWriters
     private void Add(RigTwoBone solver)
     {
         if (Ends(solver, out var copy, out var goal, out var pole) && copy.Joints.Count == 3)
-            Solve(copy, new SolvedTwoBone(solver, copy, goal, pole));
+            Solve(copy, new SolvedTwoBone(solver, goal, pole));
     }
 
     private void Add(RigManyBone solver)

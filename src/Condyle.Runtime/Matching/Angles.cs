@@ -1,0 +1,24 @@
+using Condyle.Evaluation;
+
+namespace Condyle.Runtime.Matching;
+
+/// <summary>A turn as angles in degrees about X, then about Y as it lies then, then about Z: the product X · Y · Z of <see cref="TurnOrder.XYZ"/>.</summary>
+/// <remarks>With Y at a quarter turn, X and Z turn about the same line: X has it all. Not continuous there, nor at half turns about X and Z.</remarks>
+internal readonly record struct Angles(double X, double Y, double Z)
+{
+    private const double DegreesPerRadian = 180 / Math.PI;
+
+    public double this[Axis axis] => axis switch { Axis.X => X, Axis.Y => Y, _ => Z };
+
+    public Quaterniond Turn => About(Axis.X) * About(Axis.Y) * About(Axis.Z);
+
+    public static Angles Of(Quaterniond turn)
+    {
+        var (x, y, z) = (turn.Rotate(Vector3d.UnitX), turn.Rotate(Vector3d.UnitY), turn.Rotate(Vector3d.UnitZ));
+        var across = Math.Sqrt((x.X * x.X) + (y.X * y.X));
+        var (aboutX, aboutZ) = across > 1e-9 ? (Math.Atan2(-z.Y, z.Z), Math.Atan2(-y.X, x.X)) : (Math.Atan2(y.Z, y.Y), 0);
+        return new(aboutX * DegreesPerRadian, Math.Atan2(z.X, across) * DegreesPerRadian, aboutZ * DegreesPerRadian);
+    }
+
+    private Quaterniond About(Axis axis) => Quaterniond.About(Vector3d.Unit(axis), this[axis] / DegreesPerRadian);
+}

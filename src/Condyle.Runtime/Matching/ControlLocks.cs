@@ -1,0 +1,57 @@
+using Condyle.Evaluation;
+using Condyle.Model;
+
+namespace Condyle.Runtime.Matching;
+
+/// <summary>Keeps the locked channels of a control as they are, and notes what that costs and which limits are passed.</summary>
+internal sealed class ControlLocks(CompiledControl control, List<MatchNote> notes)
+{
+    private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];
+
+    /// <summary>The wanted move with what is locked as it was.</summary>
+    public Vector3d Move(Vector3d set, Vector3d wanted)
+    {
+        var kept = new Vector3d(
+            IsLocked(Channels.MoveX) ? set.X : wanted.X,
+            IsLocked(Channels.MoveY) ? set.Y : wanted.Y,
+            IsLocked(Channels.MoveZ) ? set.Z : wanted.Z);
+        foreach (var axis in Axes)
+        {
+            var (along, off) = (Vector3d.Dot(kept, Vector3d.Unit(axis)), Vector3d.Dot(wanted - kept, Vector3d.Unit(axis)));
+            if (Math.Abs(off) > LimbMatch.AllowedMetres)
+                Note(MatchNoteKind.Locked, $"would have to move {Millimetres(off)} along {axis}, which is locked");
+            if (LimitOf(turns: false, axis) is { } limit && (along < limit.From - LimbMatch.AllowedMetres || along > limit.To + LimbMatch.AllowedMetres))
+                Note(MatchNoteKind.BeyondLimit, $"moves {Millimetres(along)} along {axis}, and its limits are {Millimetres(limit.From)} and {Millimetres(limit.To)}");
+        }
+
+        return kept;
+    }
+
+    /// <summary>The wanted turn with what is locked as it was; single axes are told apart as <see cref="Angles"/>.</summary>
+    public Quaterniond Turn(Quaterniond set, Quaterniond wanted)
+    {
+        var (before, after) = (Angles.Of(set), Angles.Of(wanted));
+        var kept = new Angles(
+            IsLocked(Channels.TurnX) ? before.X : after.X,
+            IsLocked(Channels.TurnY) ? before.Y : after.Y,
+            IsLocked(Channels.TurnZ) ? before.Z : after.Z);
+        foreach (var axis in Axes)
+        {
+            var off = Math.IEEERemainder(after[axis] - kept[axis], 360);
+            if (Math.Abs(off) > LimbMatch.AllowedDegrees)
+                Note(MatchNoteKind.Locked, $"would have to turn {Invariant.Short(off)}° about {axis}, which is locked");
+            if (LimitOf(turns: true, axis) is { } limit && (kept[axis] < limit.From - LimbMatch.AllowedDegrees || kept[axis] > limit.To + LimbMatch.AllowedDegrees))
+                Note(MatchNoteKind.BeyondLimit, $"turns {Invariant.Short(kept[axis])}° about {axis}, and its limits are {Invariant.Short(limit.From)}° and {Invariant.Short(limit.To)}°");
+        }
+
+        return (control.Locked & Channels.Turn) switch { Channels.None => wanted, Channels.Turn => set, _ => kept.Turn };
+    }
+
+    private void Note(MatchNoteKind kind, string what) => notes.Add(new(kind, $"'{control.Name}' {what}."));
+
+    private CompiledLimit? LimitOf(bool turns, Axis axis) => control.Limits.FirstOrDefault(limit => limit.Turns == turns && limit.Axis == axis);
+
+    private bool IsLocked(Channels channel) => (control.Locked & channel) != 0;
+
+    private static string Millimetres(double metres) => $"{Invariant.Short(metres * 1000)} mm";
+}

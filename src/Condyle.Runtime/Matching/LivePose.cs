@@ -1,0 +1,89 @@
+using Condyle.Evaluation;
+using Condyle.Model;
+
+namespace Condyle.Runtime.Matching;
+
+/// <summary>An instance as the reference evaluates it, in double precision, while a match sets its controls.</summary>
+internal sealed class LivePose
+{
+    private readonly LimbTable limbs;
+    private readonly RigInstance instance;
+
+    public LivePose(LimbTable limbs, RigInstance instance)
+    {
+        (this.limbs, this.instance) = (limbs, instance);
+        Refresh();
+    }
+
+    public PoseFrames Frames { get; private set; } = null!;
+
+    public List<MatchNote> Notes { get; } = [];
+
+    /// <summary>Evaluates what is asked for anew, for the controls as they are set now.</summary>
+    public void Refresh()
+    {
+        var pose = new Pose();
+        foreach (var (index, control) in limbs.Controls.Index())
+            pose.Set(control.Id, SetOn(index));
+        foreach (var given in limbs.Model.Switches)
+            pose.SetSwitch(given.Id, ValueOf(given));
+        foreach (var dial in limbs.Model.Dials)
+            pose.SetDial(dial.Id, ValueOf(dial));
+        foreach (var option in limbs.Model.Options)
+            pose.SetOption(option.Id, ValueOf(option));
+        Frames = new PoseFrames(limbs.Model, limbs.Rest, pose);
+    }
+
+    /// <summary>Sets a switch to the nearest value in its range.</summary>
+    public void Set(RigSwitch given, double value)
+    {
+        instance.SetSwitch(limbs.Model.Switches.IndexOf(given), (float)value);
+        Refresh();
+    }
+
+    /// <summary>Sets a dial to the nearest value in its range.</summary>
+    public void Set(RigDial dial, double value)
+    {
+        instance.SetDial(limbs.Model.Dials.IndexOf(dial), (float)value);
+        Refresh();
+    }
+
+    /// <summary>Sets the channels of a node's control so that the node has a frame in the world, as far as they are unlocked.</summary>
+    public void Place(Handle handle, Affine3d wanted)
+    {
+        Turn(handle, wanted.Rotation);
+        Move(handle, wanted.Origin);
+    }
+
+    /// <summary>Sets the move of a node's control so that the node stands at a point of the world.</summary>
+    public void Move(Handle handle, Vector3d wanted)
+    {
+        var (control, now, set) = Of(handle);
+        var carried = Frames.WorldOf(handle.Node).Origin - Frames.WorldOf(control).Origin;
+        var local = Frames.StandOf(control).Inverse().Apply(wanted - carried) - (now.Translation - set.Translation);
+        var locks = new ControlLocks(instance.Rig.Controls[handle.Index], Notes);
+        if (locks.Move(set.Translation, local) is var kept && IsFinite(kept.ToSingle()))
+            instance.SetMove(handle.Index, kept.ToSingle());
+        Refresh();
+    }
+
+    private void Turn(Handle handle, Quaterniond wanted)
+    {
+        var (control, now, set) = Of(handle);
+        var carried = Frames.WorldOf(control).Rotation.Inverse * Frames.WorldOf(handle.Node).Rotation;
+        var local = Frames.StandOf(control).Inverse() * Affine3d.Rigid(Vector3d.Zero, wanted * carried.Inverse);
+        var turn = local.RotationFor(now.Scale) * (set.Rotation.Inverse * now.Rotation).Inverse;
+        var locks = new ControlLocks(instance.Rig.Controls[handle.Index], Notes);
+        var kept = locks.Turn(set.Rotation, turn);
+        instance.SetTurn(handle.Index, (Quaterniond.Dot(kept, set.Rotation) < 0 ? -kept : kept).ToSingle()); // keys stay on one side
+        Refresh();
+    }
+
+    private (RigNode Control, Trs Now, Trs Set) Of(Handle handle) => (handle.Control, Frames.ChannelsOf(handle.Control), SetOn(handle.Index));
+
+    private Trs SetOn(int control) => new(instance.ControlMove(control), ((Quaterniond)instance.ControlTurn(control)).Normalized(), instance.ControlScale(control));
+
+    private double ValueOf(RigElement value) => instance.InputAt(value);
+
+    private static bool IsFinite(System.Numerics.Vector3 value) => float.IsFinite(value.X) && float.IsFinite(value.Y) && float.IsFinite(value.Z);
+}
