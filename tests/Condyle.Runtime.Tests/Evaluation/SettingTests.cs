@@ -196,6 +196,54 @@ public class SettingTests
         }
     }
 
+    [Fact]
+    public void A_choice_is_found_by_its_name_on_each_control_that_shows_it()
+    {
+        var rig = Ridden(new RandomChoices(3));
+        Assert.Equal("hand_control.ride", rig.Choices[rig.ChoiceIndex("hand_control.ride")].Name);
+        Assert.Equal(rig.ChoiceIndex("hand_control.ride"), rig.ChoiceIndex("held_control.ride"));
+        Assert.Contains("'hand_control.ride'", Assert.Throws<ArgumentException>(() => rig.ChoiceIndex("hand_control.rid")).Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(8)]
+    [InlineData(16)]
+    public void A_member_of_a_crowd_changes_a_choice_in_place_as_it_does_alone_bit_for_bit(int width)
+    {
+        for (var seed = 0; seed < 40; seed++)
+        {
+            var rig = Ridden(new RandomChoices(seed));
+            var (crowd, alone, neighbour) = (new RigCrowd(rig, width + 2, width), rig.NewInstance(), rig.NewInstance());
+            var (member, beside, picked) = (seed % crowd.Count, (seed + 1) % crowd.Count, seed % 3);
+            foreach (var instance in new[] { alone, crowd[member] })
+            {
+                new RandomPose(rig, seed).Set(instance);
+                instance.SetChoiceInPlace(0, picked);
+            }
+
+            foreach (var instance in new[] { neighbour, crowd[beside] })
+                new RandomPose(rig, ~seed).Set(instance);
+            neighbour.Evaluate();
+            AssertSame(alone, crowd[member]);
+            crowd.Evaluate();
+            AssertSame(alone, crowd[member]);
+            AssertSame(neighbour, crowd[beside]);
+        }
+    }
+
+    private static void AssertSame(RigInstance expected, RigInstance actual)
+    {
+        foreach (var control in expected.Rig.Controls)
+        {
+            Assert.Equal(expected.ControlMove(control.Index), actual.ControlMove(control.Index));
+            Assert.Equal(expected.ControlTurn(control.Index), actual.ControlTurn(control.Index));
+            Assert.Equal(expected.ControlScale(control.Index), actual.ControlScale(control.Index));
+        }
+
+        foreach (var joint in expected.Rig.Joints)
+            Assert.Equal(expected.JointWorld(joint.Index), actual.JointWorld(joint.Index));
+    }
+
     private static void AssertFinite(RigInstance instance)
     {
         foreach (var joint in instance.Rig.Joints)
