@@ -47,7 +47,7 @@ internal sealed class LimbTable
     private LimbPlan? PlanOf(RigBlend blend, int index)
     {
         var copies = blend.Sources.Select(source => source.Copy).OfType<RigCopy>().ToList();
-        var solvers = copies.Select(copy => copy.Joints is [var root, _, _] ? writers.ChannelsOf(root) as SolvedTwoBone : null);
+        var solvers = copies.Select(copy => copy.Joints is [var root, _, _] ? Handle.WriterOf(root, Channels.Turn, writers) as SolvedTwoBone : null);
         if (solvers.FirstOrDefault(solver => solver is not null) is not { } solver || Handle.Of(solver.Goal, writers, controls) is not { } goal)
             return null;
         var turned = copies.Where(copy => copy != solver.Copy).Select(copy => JointsOf(solver.Copy, copy)).FirstOrDefault(found => found is not null);
@@ -64,7 +64,7 @@ internal sealed class LimbTable
         foreach (var joint in solved.Joints)
         {
             if (turned.Joints.Find(other => other.Original == joint.Original) is not { } other
-                || writers.ChannelsOf(other) is not ChannelDrive
+                || Handle.WriterOf(other, Channels.Turn, writers) is not ChannelDrive
                 || Handle.Of(other, writers, controls) is not { } turner)
                 return null;
             found.Add(new(joints[joint.Original!], joint, other, turner));
@@ -86,7 +86,7 @@ internal sealed class LimbTable
             : Model.Switches.Find(given => given.Id == id);
     }
 
-    private bool Writes(RigBlend blend, RigNode joint) => writers.ChannelsOf(joint) is BlendedChain { Blend: var writing } && writing == blend;
+    private bool Writes(RigBlend blend, RigNode joint) => Handle.WriterOf(joint, Channels.Turn, writers) is BlendedChain { Blend: var writing } && writing == blend;
 
     private static Dictionary<RigNode, int> Numbered(IEnumerable<RigNode> nodes) => nodes.Index().ToDictionary(node => node.Item, node => node.Index);
 

@@ -52,7 +52,8 @@ internal sealed class LivePose
     public void Place(Handle handle, Affine3d wanted)
     {
         Turn(handle, wanted.Rotation);
-        Move(handle, wanted.Origin);
+        if (handle.Moves)
+            Move(handle, wanted.Origin);
     }
 
     /// <summary>Sets the move of a node's control so that the node stands at a point of the world.</summary>

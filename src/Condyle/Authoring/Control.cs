@@ -73,6 +73,26 @@ public readonly record struct Control : IHandle
         return this;
     }
 
+    /// <summary>
+    /// Stands the control as the mirror image of its counterpart on the other side, over the character's YZ plane: the same moves, turns and scales on both make mirrored motion.
+    /// </summary>
+    /// <remarks>
+    /// Its frame is left-handed, as a mirror image is, however the joints of the two sides mirror. So what follows it keeps its offset: say <c>KeepingOffset()</c>.
+    /// </remarks>
+    /// <param name="other">The control of the other side.</param>
+    /// <returns>The control.</returns>
+    [OverloadResolutionPriority(1)]
+    public Control Mirroring(Control other, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) => Mirroring(other, Draft.Place(file, line));
+
+    /// <inheritdoc cref="Mirroring(Control, string, int)"/>
+    public Control Mirroring(Control other) => Mirroring(other, PlaceId.None);
+
+    internal Control Mirroring(Control other, PlaceId place)
+    {
+        Draft.Record(new PlacedAsImage(place, Id, other.Id));
+        return this;
+    }
+
     /// <summary>Takes channels away from the animator.</summary>
     /// <param name="channels">The channels that can't change.</param>
     /// <returns>The control.</returns>

@@ -11,6 +11,12 @@ internal static class Given
             throw new ArgumentException($"{what} is no finite number: {Invariant.Print(value)}. Give a finite number.");
     }
 
+    public static void Finite(Fact<System.Numerics.Vector3> vector, string what)
+    {
+        if (vector.TryKnown(out var value) && !(IsFinite(value.X) && IsFinite(value.Y) && IsFinite(value.Z)))
+            throw new ArgumentException($"{what} is not finite: {Invariant.Print(value)}. Give finite numbers.");
+    }
+
     public static void Range(Fact<float> from, Fact<float> to, string what)
     {
         if (from.TryKnown(out var least) && to.TryKnown(out var most) && !(IsFinite(least) && IsFinite(most) && least < most))

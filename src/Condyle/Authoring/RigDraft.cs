@@ -65,6 +65,19 @@ public sealed partial class RigDraft
 
     internal Chain Chain(Joint root, Joint tip, PlaceId place) => new(this, Record(new ChainDeclared(place, JointsBetween(root.Id, tip.Id))));
 
+    /// <summary>A point beside a node, where no joint is: a heel, the tip of a toe, the handle of a tool.</summary>
+    /// <param name="beside">The node from whose rest it is told, so that it goes with the skeleton when that changes.</param>
+    /// <param name="by">How far, in metres along the world's axes.</param>
+    /// <returns>The spot.</returns>
+    /// <exception cref="ArgumentException">The offset is not a finite vector.</exception>
+    public Spot Spot(Node beside, System.Numerics.Vector3 by, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) => Spot(beside, by, Place(file, line));
+
+    internal Spot Spot(Node beside, Fact<System.Numerics.Vector3> by, PlaceId place)
+    {
+        Given.Finite(by, "The offset of a spot");
+        return new(this, Record(new PointBesideAsked(place, beside.Id, by)));
+    }
+
     /// <summary>Begins a sentence that makes a node follow another; finish it with <c>ByChannels</c> or <c>ByMatrix</c>.</summary>
     /// <param name="target">The node to move.</param>
     /// <returns>The sentence.</returns>

@@ -21,6 +21,16 @@ internal readonly record struct Affine3d(Vector3d X, Vector3d Y, Vector3d Z, Vec
     /// </remarks>
     public Affine3d Frame => Rigid(Origin, Rotation);
 
+    /// <summary>The mirror image over the plane x = 0, without scale and shear. That of a right-handed frame is left-handed: in it equal channels make the mirrored motion.</summary>
+    public Affine3d Mirrored
+    {
+        get
+        {
+            var frame = Determinant < 0 ? Frame with { Z = -Frame.Z } : Frame;
+            return (Identity with { X = -Vector3d.UnitX }) * frame;
+        }
+    }
+
     public static Affine3d operator *(Affine3d a, Affine3d b) => new(a.Turn(b.X), a.Turn(b.Y), a.Turn(b.Z), a.Apply(b.Origin));
 
     public static Affine3d Rigid(Vector3d origin, Quaterniond rotation) => new Trs(origin, rotation, Vector3d.One).ToAffine();

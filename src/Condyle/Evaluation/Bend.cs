@@ -30,7 +30,7 @@ internal static class Bend
 
     /// <summary>Where a chain's pole point is at rest: from its middle joint along its bend.</summary>
     /// <returns>The point, or what is wrong.</returns>
-    public static (Vector3d? Point, string? Fault) PolePoint(RigSpot spot, IReadOnlyList<Vector3d> joints)
+    public static (Vector3d? Point, string? Fault) PolePoint(RigPolePoint spot, IReadOnlyList<Vector3d> joints)
     {
         var title = spot.Chain!.Title;
         if (joints.Count < 3)

@@ -86,9 +86,13 @@ internal sealed class RestPose
         }
 
         // Scale and shear of the target aren't taken: a control is a clean frame wherever it stands.
-        var world = placement is AtNode at ? Resolve(at.Target)?.Frame
-            : Point(((AtSpot)placement).Spot) is { } point ? Affine3d.At(point)
-            : (Affine3d?)null;
+        var world = placement switch
+        {
+            AtNode at => Resolve(at.Target)?.Frame,
+            AsImage image => Resolve(image.Of)?.Mirrored,
+            AtSpot { Spot: var spot } => Point(spot) is { } point ? Affine3d.At(point) : null,
+            _ => throw new InvalidOperationException("An unknown kind of placement."),
+        };
         if (world is { } frame)
             placements[node.Id] = parent.Inverse() * frame;
         return world;
@@ -103,14 +107,23 @@ internal sealed class RestPose
     {
         if (spots.TryGetValue(spot.Id, out var known))
             return known;
-        var joints = spot.Chain?.Joints?.Select(Resolve).ToList();
-        var (point, fault) = joints is null ? (null, $"The chain of {spot.Title} isn't known.")
-            : joints.Contains(null) ? (null, null)
-            : Bend.PolePoint(spot, [.. joints.Select(joint => joint!.Value.Origin)]);
+        var (point, fault) = spot is RigPointBeside beside ? PointBeside(beside) : PolePoint((RigPolePoint)spot);
         if (fault is not null)
             Fault(fault);
         spots[spot.Id] = point;
         return point;
+    }
+
+    private (Vector3d? Point, string? Fault) PointBeside(RigPointBeside spot) =>
+        spot.Node is null || !spot.By.TryKnown(out var by) ? (null, $"The node or the offset of {spot.Title} isn't known.")
+        : (Resolve(spot.Node)?.Origin + by, null);
+
+    private (Vector3d? Point, string? Fault) PolePoint(RigPolePoint spot)
+    {
+        var joints = spot.Chain?.Joints?.Select(Resolve).ToList();
+        return joints is null ? (null, $"The chain of {spot.Title} isn't known.")
+            : joints.Contains(null) ? (null, null)
+            : Bend.PolePoint(spot, [.. joints.Select(joint => joint!.Value.Origin)]);
     }
 
     private Affine3d? Fault(string message)

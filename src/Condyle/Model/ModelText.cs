@@ -26,7 +26,8 @@ internal static class ModelText
         {
             null => "its parent",
             AtNode at => Node(at.Target),
-            AtSpot at => $"spot #{at.Spot.Id}",
+            AsImage image => $"image of {Node(image.Of)}",
+            AtSpot at => $"spot #{at.Spot.Id} {at.Spot.Text} {At(at.Spot.Place)}",
             _ => throw new InvalidOperationException("An unknown kind of placement."),
         };
         string Hole(bool isOpen) => isOpen ? Text.Hole : "";

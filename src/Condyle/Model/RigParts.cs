@@ -39,14 +39,35 @@ internal sealed class RigCopy(int id, RigEvent said, RigChain chain, Text tag) :
     }
 }
 
+/// <summary>A point of the world at rest, which the rig's geometry gives.</summary>
+internal abstract class RigSpot(int id, RigEvent said) : RigElement(id, said)
+{
+    /// <summary>All that the model says of it.</summary>
+    public abstract string Text { get; }
+}
+
+/// <summary>The point at an offset, in metres along the world's axes, from where a node rests.</summary>
+internal sealed class RigPointBeside(int id, RigEvent said, RigNode? node, Fact<Vector3> by) : RigSpot(id, said)
+{
+    public RigNode? Node { get; } = node;
+
+    public Fact<Vector3> By { get; } = by;
+
+    public override string Title => $"the spot beside {Node?.Title ?? "a node"}";
+
+    public override string Text => $"beside #{Node?.Id} by {By}";
+}
+
 /// <summary>The point that a chain's bend faces at rest, at a distance in metres from its middle joint.</summary>
-internal sealed class RigSpot(int id, RigEvent said, RigChain? chain, Fact<float> distance) : RigElement(id, said)
+internal sealed class RigPolePoint(int id, RigEvent said, RigChain? chain, Fact<float> distance) : RigSpot(id, said)
 {
     public RigChain? Chain { get; } = chain;
 
     public Fact<float> Distance { get; } = distance;
 
     public override string Title => $"the pole point of {Chain?.Title ?? "a chain"}";
+
+    public override string Text => $"pole point of #{Chain?.Id} at {Distance}";
 }
 
 /// <summary>A range of one of a control's channels: degrees where it turns, metres where it moves.</summary>

@@ -45,13 +45,27 @@ internal sealed class PlacedAtSpot(PlaceId place, int node, int spot) : RigEvent
     }
 }
 
+internal sealed class PlacedAsImage(PlaceId place, int node, int of) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id)
+    {
+        if (fold.Find<RigNode>(node) is { } placed)
+            placed.Placement = fold.IsCertain(this, placed) ? new AsImage(fold.Find<RigNode>(of)!) : Fact<Placement?>.Open;
+    }
+}
+
 internal sealed class PolePointAsked(PlaceId place, int chain, Fact<float> distance) : RigEvent(place)
 {
     public override void Apply(ModelFold fold, int id)
     {
         var of = fold.Find<RigChain>(chain) ?? fold.Find<RigCopy>(chain)?.Chain;
-        fold.Add(new RigSpot(id, this, of, distance));
+        fold.Add(new RigPolePoint(id, this, of, distance));
     }
+}
+
+internal sealed class PointBesideAsked(PlaceId place, int node, Fact<System.Numerics.Vector3> by) : RigEvent(place)
+{
+    public override void Apply(ModelFold fold, int id) => fold.Add(new RigPointBeside(id, this, fold.Find<RigNode>(node), by));
 }
 
 internal sealed class LockChanged(PlaceId place, int node, Fact<Channels> channels, bool locked) : RigEvent(place)
