@@ -84,7 +84,11 @@ internal sealed partial class RandomRig(int seed, float jitter = 0) : IRigDefini
             Follow(control, parent);
         }
 
-        if (choices.Chance(0.8))
+        if (controls.Count > 0 && choices.Chance(0.1))
+            control.Mirroring(choices.Of(controls));
+        else if (choices.Chance(0.1))
+            control.PlacedAt(rig.Spot(choices.Of(joints), choices.Vector(0.3f)));
+        else if (choices.Chance(0.9))
             control.PlacedAt(choices.Chance(0.7) ? choices.Of(joints) : RandomNode());
         if (choices.Chance(0.3))
             control.Unlock(Channels.Scale);

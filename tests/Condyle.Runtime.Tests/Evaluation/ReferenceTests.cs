@@ -50,10 +50,11 @@ public class ReferenceTests
     /// <summary>Whether a joint stands, and is played back by an engine, as in the reference; where it isn't, the reference must be unstable.</summary>
     private static bool AreEqual(RandomCase random, RigNode joint)
     {
-        var stands = IsNear(random.Exact.WorldOf(joint), FrameOf(random.Live.JointWorld(random.Joints.IndexOf(joint))));
+        var metres = Metres * random.ScaleOver(joint);
+        var stands = IsNear(random.Exact.WorldOf(joint), FrameOf(random.Live.JointWorld(random.Joints.IndexOf(joint))), metres);
         if (!stands)
             random.AssertUnstable(joint, (pose, node) => pose.WorldOf(node));
-        var plays = IsNear(Play(joint, random.Exact.ChannelsOf), Play(joint, random.LiveChannelsOf));
+        var plays = IsNear(Play(joint, random.Exact.ChannelsOf), Play(joint, random.LiveChannelsOf), metres);
         if (!plays)
             random.AssertUnstable(joint, (pose, node) => Play(node, pose.ChannelsOf));
         return stands && plays;
@@ -98,6 +99,15 @@ public class ReferenceTests
         public ReferencePose Exact { get; }
 
         public List<RigNode> Joints { get; }
+
+        /// <summary>The largest scale of a joint and of those above it, one or more: it magnifies a float's rounding by as much.</summary>
+        public double ScaleOver(RigNode? joint)
+        {
+            var largest = 1.0;
+            for (; joint is not null; joint.Parent.TryKnown(out joint))
+                largest = Exact.WorldOf(joint) is var (x, y, z, _) ? Math.Max(largest, Math.Max(x.Length, Math.Max(y.Length, z.Length))) : largest;
+            return largest;
+        }
 
         public Trs LiveChannelsOf(RigNode joint)
         {
