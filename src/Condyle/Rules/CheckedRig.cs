@@ -1,3 +1,4 @@
+using Condyle.Evaluation;
 using Condyle.Model;
 using Condyle.Naming;
 
@@ -6,6 +7,7 @@ namespace Condyle.Rules;
 /// <summary>A rig as the rules see it: its model, the team's conventions, and what is worked out once for all rules, when the first one asks.</summary>
 internal sealed class CheckedRig(RigModel model, Conventions conventions, CancellationToken cancellation)
 {
+    private readonly Lazy<RestPose> rest = new(() => RestPose.KnownOf(model));
     private readonly Lazy<EvaluatedRig?> evaluated = new(() => EvaluatedRig.Of(model, cancellation));
 
     public RigModel Model => model;
@@ -13,6 +15,9 @@ internal sealed class CheckedRig(RigModel model, Conventions conventions, Cancel
     public Conventions Conventions => conventions;
 
     public CancellationToken Cancellation => cancellation;
+
+    /// <summary>The rest of those nodes for which it is known.</summary>
+    public RestPose Rest => rest.Value;
 
     /// <summary>The rig evaluated at rest; none where not all of it is known, where it can't be evaluated or where that is too much work.</summary>
     public EvaluatedRig? Evaluated => evaluated.Value;

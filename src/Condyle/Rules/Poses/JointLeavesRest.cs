@@ -16,7 +16,7 @@ internal sealed class JointLeavesRest : EvaluatedRule
         if (rig.Evaluated is not { } evaluated)
             return [];
         var departures = new Departures(rig.Model, evaluated);
-        var missed = new HashSet<RigElement>(evaluated.GoalsMissed.Select(each => each.Solver));
+        var missed = new HashSet<RigElement>(evaluated.GoalsMissed.Select(each => each.Solver).Concat(PoleOnLine.In(rig).Select(each => each.Solver)));
         var causes = new Dictionary<RigElement, Cause>();
         foreach (var joint in rig.Model.Nodes)
         {

@@ -1,0 +1,39 @@
+using Condyle.Model;
+
+namespace Condyle.Rules;
+
+/// <summary>CDY7002: a copy that is tagged for IK is solved, or something else moves it.</summary>
+internal sealed class IkCopyWithoutSolver : EvaluatedRule
+{
+    private const string Tag = "ik";
+
+    public override string Id => "CDY7002";
+
+    public override string Title => "IK copy without a solver";
+
+    public override Severity Severity => Severity.Warning;
+
+    public override IEnumerable<Finding> Check(CheckedRig rig)
+    {
+        var copies = rig.Model.Copies.FindAll(IsForIk);
+        if (copies.Count == 0 || !rig.Model.IsWhole || MovedNodes.In(rig.Model) is not { } moved)
+            yield break;
+        foreach (var copy in copies)
+        {
+            if (copy.Joints.Exists(moved.ContainsKey))
+                continue;
+            yield return new Finding(
+                this,
+                copy,
+                $"Nothing solves {copy.Title} and nothing else moves it: whatever takes the limb from it gets the rest pose, wherever the animator moves the goal. Solve it with rig.TwoBone or rig.ManyBone, and give it a goal to reach.",
+                copy.Place)
+            {
+                ActsOn = copy.Joints[0].Original,
+                Related = [copy.Chain.Place],
+            };
+        }
+    }
+
+    private static bool IsForIk(RigCopy copy) =>
+        !copy.IsUnknown && copy.Joints.Count > 0 && copy.Tag.TryKnown(out var tag) && tag.Split('_').Contains(Tag, StringComparer.OrdinalIgnoreCase);
+}

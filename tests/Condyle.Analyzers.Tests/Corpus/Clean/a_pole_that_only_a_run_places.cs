@@ -1,0 +1,17 @@
+// Read only: where the pole stands depends on the environment.
+namespace Harbour;
+
+public sealed class Clean : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var joints = Docker.In(rig);
+        rig.Drive(joints.Pelvis).ByChannels(rig.Control("hips").PlacedAt(joints.Pelvis));
+        var leg = rig.Chain(joints.Hip[Side.Left], joints.Ankle[Side.Left]);
+        var ik = leg.Copy("ik");
+        var pole = rig.Control("pole").PlacedAt(leg.Tip);
+        if (Environment.GetEnvironmentVariable("POLE")?.Length > 3)
+            pole.PlacedAt(ik.PolePoint(0.4f));
+        rig.TwoBone(ik).Reach(rig.Control("foot").PlacedAt(leg.Tip)).Face(pole);
+    }
+}

@@ -1,0 +1,15 @@
+namespace Harbour;
+
+public sealed class Slip : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var shoulder = rig.Skeleton("derrick").Root("shoulder", at: new Vector3(0, 3, 0));
+        var twist = shoulder.Child("shoulder_twist", JointRole.Twist);
+        var elbow = twist.Child("elbow", at: new Vector3(0, 0.1f, 2));
+        var arm = rig.Chain(shoulder, elbow.Child("hook", at: new Vector3(0, -0.1f, 2)));
+        var reach = arm.Copy("reach");
+        rig.ManyBone(reach).Reach(rig.Control("hook").PlacedAt(arm.Tip)); // finds CDY7005
+        rig.Blend(arm).From(reach, 1);
+    }
+}
