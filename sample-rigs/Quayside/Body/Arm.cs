@@ -19,6 +19,7 @@ internal static class Arm
         turns[1].Lock(Channels.TurnY | Channels.TurnZ).LimitTurn(Axis.X, -18, 130);
         turns[2].LimitTurn(Axis.X, -25, 20).LimitTurn(side, Axis.Y, -85, 85).LimitTurn(side, Axis.Z, -75, 75);
 
+        rig.Twist(joints.ElbowTwists[side]).Between(joints.Elbow[side], bones.Tip);
         Fingers.Build(rig, joints, side, systems);
     }
 }
