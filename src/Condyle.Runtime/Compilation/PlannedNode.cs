@@ -27,16 +27,16 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     public Affine3d Fixed { get; private set; }
 
     /// <summary>What writes all of its channels; none: an animator does, or nobody.</summary>
-    public Writer? Writer => owners.FirstOrDefault(owner => owner.Writer.Writes == Channels.All).Writer;
+    public Writer? Writer { get; private set; }
 
     /// <summary>What writes some of its channels, after what writes all of them; aims come last, since they look from where the node is moved to.</summary>
-    public IEnumerable<Writer> Parts => owners.Select(owner => owner.Writer).Where(writer => writer.Writes != Channels.All).OrderBy(writer => writer is AimWriter);
+    public IReadOnlyList<Writer> Parts { get; private set; } = [];
 
     /// <summary>What comes on top of those, before the responses; none: it takes no share of a falloff.</summary>
-    public FalloffWriter? Falloff { get; set; }
+    public FalloffWriter? Falloff { get; private set; }
 
     /// <summary>All that writes its channels but the responses, in the order in which it runs.</summary>
-    public IEnumerable<Writer> Writers => Falloff is null && owners.Count == 0 ? [] : new[] { Writer }.OfType<Writer>().Concat(Parts).Concat(Falloff is null ? [] : [Falloff]);
+    public IReadOnlyList<Writer> Writers { get; private set; } = [];
 
     /// <summary>What comes on top of its channels; none: nothing responds on it.</summary>
     public ResponseWriter? Response { get; set; }
@@ -63,7 +63,7 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     public bool IsFramedByWriter => IsRigid && !HasOnTop && owners.Count == 1 && Writer is { GivesFrames: true };
 
     /// <summary>Whether somebody reads its channels by themselves.</summary>
-    public bool ChannelsAreRead => Node.IsExported || IsMeasured || HasOnTop || Parts.Any();
+    public bool ChannelsAreRead => Node.IsExported || IsMeasured || HasOnTop || Parts.Count > 0;
 
     /// <summary>Whether an angle is measured in its channels.</summary>
     public bool IsMeasured { get; set; }
@@ -116,7 +116,21 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     public void HoldByMatrix(PlannedNode source, Affine3d offset) => (Base, Fixed, IsHeldByMatrix) = (source, offset, true);
 
     /// <summary>Gives it something that writes its channels; of several that write one, the last has it.</summary>
-    public void Write(Writer writer) => owners.Add(writer, writer.Writes);
+    public void Write(Writer writer)
+    {
+        owners.Add(writer, writer.Writes);
+        Writer = owners.FirstOrDefault(owner => owner.Writer.Writes == Channels.All).Writer;
+        Parts = [.. owners.Select(owner => owner.Writer).Where(part => part.Writes != Channels.All).OrderBy(part => part is AimWriter)];
+        GatherWriters();
+    }
+
+    /// <summary>Gives it a share of a falloff.</summary>
+    public void Take(FalloffInput share)
+    {
+        Falloff ??= new FalloffWriter(this);
+        Falloff.Add(share);
+        GatherWriters();
+    }
 
     public Writer? OwnerOf(Channels channel) => owners.FirstOrDefault(owner => (owner.Has & channel) == channel).Writer;
 
@@ -133,4 +147,6 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
             : IsFramedByWriter ? Writer!.Level
             : 1 + Math.Max(Stand.Root?.Level ?? 0, Math.Max(WritersLevel, Response?.Level ?? 0));
     }
+
+    private void GatherWriters() => Writers = [.. new[] { Writer }.Concat(Parts).Append(Falloff).OfType<Writer>()];
 }

@@ -57,7 +57,7 @@ internal sealed class RigPlan
 
     /// <summary>The controls that ride one of several nodes and have nothing else that moves them, each after all that it needs.</summary>
     public IReadOnlyList<(PlannedNode Control, RigChoice Choice)> Riders =>
-        [.. Ordered.Where(node => node.Base is not null && !node.Writers.Any() && spaces.ContainsKey(node.Base)).Select(node => (node, spaces[node.Base!]))];
+        [.. Ordered.Where(node => node.Base is not null && node.Writers.Count == 0 && spaces.ContainsKey(node.Base)).Select(node => (node, spaces[node.Base!]))];
 
     public PlannedNode this[RigNode node] => nodes[node.Id];
 

@@ -41,8 +41,7 @@ internal sealed class TurnPlan(RigPlan plan, RigModel model, RestPose rest)
         {
             var (joint, source) = (plan[share.Joint], plan[share.Source]);
             source.IsMeasured = true;
-            joint.Falloff ??= new FalloffWriter(joint);
-            joint.Falloff.Add(new(share, source));
+            joint.Take(new(share, source));
         }
     }
 
