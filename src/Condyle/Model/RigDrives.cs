@@ -12,6 +12,9 @@ internal enum DriveWay
 /// <summary>How a drive was finished: which way, by which source; not certain when it stands in code that may not run.</summary>
 internal sealed record DriveSource(int Event, PlaceId Place, DriveWay Way, RigNode? Source, bool IsCertain);
 
+/// <summary>The call that made a drive keep its rest offset.</summary>
+internal sealed record OffsetKept(int Event, PlaceId Place);
+
 /// <summary>Makes a node follow a source. It has no source yet when the sentence is unfinished.</summary>
 internal sealed class RigDrive(int id, RigEvent said, RigNode? target) : RigElement(id, said)
 {
@@ -20,6 +23,9 @@ internal sealed class RigDrive(int id, RigEvent said, RigNode? target) : RigElem
     public List<DriveSource> Sources { get; } = [];
 
     public Fact<bool> KeepsOffset { get; set; } = false;
+
+    /// <summary>Where it was said to keep its offset; none: it wasn't.</summary>
+    public OffsetKept? Kept { get; set; }
 
     public Fact<bool> WritesScale { get; set; } = false;
 

@@ -9,6 +9,7 @@ internal sealed class CheckedRig(RigModel model, Conventions conventions, Cancel
 {
     private readonly Lazy<RestPose> rest = new(() => RestPose.KnownOf(model));
     private readonly Lazy<EvaluatedRig?> evaluated = new(() => EvaluatedRig.Of(model, cancellation));
+    private readonly Lazy<Moves> moves = new(() => Moves.Of(model));
 
     public RigModel Model => model;
 
@@ -18,6 +19,9 @@ internal sealed class CheckedRig(RigModel model, Conventions conventions, Cancel
 
     /// <summary>The rest of those nodes for which it is known.</summary>
     public RestPose Rest => rest.Value;
+
+    /// <summary>What moves each node.</summary>
+    public Moves Moves => moves.Value;
 
     /// <summary>The rig evaluated at rest; none where not all of it is known, where it can't be evaluated or where that is too much work.</summary>
     public EvaluatedRig? Evaluated => evaluated.Value;

@@ -18,8 +18,10 @@ internal sealed class DriveOffsetKept(PlaceId place, int drive) : RigEvent(place
 {
     public override void Apply(ModelFold fold, int id)
     {
-        if (fold.Find<RigDrive>(drive) is { } found)
-            found.KeepsOffset = fold.IsCertain(this, found) ? true : Fact<bool>.Open;
+        if (fold.Find<RigDrive>(drive) is not { } found)
+            return;
+        found.KeepsOffset = fold.IsCertain(this, found) ? true : Fact<bool>.Open;
+        found.Kept = new OffsetKept(id, Place);
     }
 }
 

@@ -5,7 +5,6 @@ public sealed class Clean : IRigDefinition
     public void Define(RigDraft rig)
     {
         var joints = Docker.In(rig);
-        rig.Drive(joints.Pelvis).ByChannels(rig.Control("hips").PlacedAt(joints.Pelvis));
         var (left, right) = (rig.Chain(joints.Shoulder[Side.Left], joints.Wrist[Side.Left]), rig.Chain(joints.Shoulder[Side.Right], joints.Wrist[Side.Right]));
         var (ikLeft, ikRight) = (left.Copy("ik"), right.Copy("ik"));
         rig.TwoBone(ikLeft).Reach(rig.Control("hand_left").PlacedAt(left.Tip));

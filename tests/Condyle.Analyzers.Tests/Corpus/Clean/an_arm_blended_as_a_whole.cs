@@ -17,7 +17,7 @@ public sealed class Clean : IRigDefinition
 
     private static (Copy Ik, Copy Fk, Switch Fks) Arm(RigDraft rig, Chain arm, Control hips, Side side)
     {
-        var (ik, fk) = (arm.Copy("ik"), arm.Copy("fk"));
+        var (ik, fk) = (arm.Copy("ik").Under(hips), arm.Copy("fk").Under(hips));
         var hand = rig.Control($"hand_{side}").PlacedAt(arm.Tip);
         rig.TwoBone(ik).Reach(hand).Face(rig.Control($"elbow_pole_{side}").PlacedAt(ik.PolePoint(0.4f)));
         var above = hips;

@@ -10,7 +10,7 @@ public sealed class Clean : IRigDefinition
         foreach (var side in Side.Both)
         {
             var arm = rig.Chain(joints.Shoulder[side], joints.Wrist[side]);
-            var (ik, fk) = (arm.Copy("ik"), arm.Copy("fk"));
+            var (ik, fk) = (arm.Copy("ik").Under(hips), arm.Copy("fk").Under(hips));
             var hand = rig.Control($"hand_{side}").PlacedAt(arm.Tip);
             rig.TwoBone(ik).Reach(hand).Stretching(hand.Switch("stretch"));
             foreach (var joint in arm)

@@ -5,7 +5,6 @@ public sealed class Clean : IRigDefinition
     public void Define(RigDraft rig)
     {
         var joints = Docker.In(rig);
-        rig.Drive(joints.Pelvis).ByChannels(rig.Control("hips").PlacedAt(joints.Pelvis));
         foreach (var side in Side.Both)
         {
             var leg = rig.Chain(joints.Hip[side], joints.Ankle[side]);

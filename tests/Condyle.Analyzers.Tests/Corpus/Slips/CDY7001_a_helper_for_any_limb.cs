@@ -5,10 +5,9 @@ public sealed class Slip : IRigDefinition
     public void Define(RigDraft rig)
     {
         var joints = Docker.In(rig);
-        rig.Drive(joints.Pelvis).ByChannels(rig.Control("hips").PlacedAt(joints.Pelvis));
         foreach (var side in Side.Both)
         {
-            Reach(rig, rig.Chain(joints.Hip[side], joints.Ankle[side]));
+            Reach(rig, rig.Chain(joints.Shoulder[side], joints.Wrist[side]));
             Reach(rig, rig.Chain(joints.Ankle[side], joints.Toes[side]));
         }
     }

@@ -5,7 +5,6 @@ public sealed class Slip : IRigDefinition
     public void Define(RigDraft rig)
     {
         var joints = Docker.In(rig);
-        rig.Drive(joints.Pelvis).ByChannels(rig.Control("hips").PlacedAt(joints.Pelvis));
         var leg = rig.Chain(joints.Hip[Side.Left], joints.Ankle[Side.Left]);
         Solve(rig, leg, leg.Root.Child("marker", JointRole.Helper, at: new Vector3(0.001f, -0.5f, 0.001f)));
     }

@@ -5,7 +5,6 @@ public sealed class Slip : IRigDefinition
     public void Define(RigDraft rig)
     {
         var joints = Docker.In(rig);
-        rig.Drive(joints.Pelvis).ByChannels(rig.Control("hips").PlacedAt(joints.Pelvis));
         var arm = rig.Chain(joints.Shoulder[Side.Left], joints.Wrist[Side.Left]);
         var ik = arm.Copy("ik");
         var hold = rig.Group("hold_group").Under(arm[1]);

@@ -1,0 +1,91 @@
+using Condyle.Model;
+using Condyle.Naming;
+
+namespace Condyle.Rules;
+
+/// <summary>CDY3002: of two sentences that write the same of a node, only the one begun last moves it.</summary>
+internal sealed class NodeDrivenTwice : RuleOfMoves
+{
+    public override string Id => "CDY3002";
+
+    public override string Title => "Node driven twice";
+
+    public override Severity Severity => Severity.Warning;
+
+    protected override IEnumerable<Finding> Check(RigModel model, Moves moves, Conventions conventions)
+    {
+        var taken = new Dictionary<(RigElement Lost, RigElement Last), List<(Move Lost, Move Last)>>();
+        foreach (var node in model.Nodes)
+        {
+            foreach (var (lost, last) in LostOf(node, moves.Of(node)))
+            {
+                if (!taken.TryGetValue((lost.Sentence, last.Sentence), out var nodes))
+                    taken[(lost.Sentence, last.Sentence)] = nodes = [];
+                nodes.Add((lost, last));
+            }
+        }
+
+        return taken.Values.Select(FindingOf);
+    }
+
+    private static IEnumerable<(Move Lost, Move Last)> LostOf(RigNode node, IReadOnlyList<Move> moves)
+    {
+        if (moves.Count < 2)
+            yield break;
+        foreach (var each in moves.GroupBy(move => move.What))
+        {
+            // Responses add up; a matrix onto an exported joint is a slip of its own, and so are weights that don't add up.
+            if (each.Key == Moved.OnTop || (each.Key == Moved.Placement && node.IsExported))
+                continue;
+            // What is begun later takes the channels that it writes.
+            Move? mover = null, turner = null;
+            foreach (var move in each.Reverse())
+            {
+                var (shifts, turns) = ((move.Written & Channels.Move) != Channels.None, (move.Written & Channels.Turn) != Channels.None);
+                if ((!shifts || Takes(mover, move)) && (!turns || Takes(turner, move)))
+                    yield return (move, (shifts ? mover : turner)!);
+                mover = shifts ? move : mover;
+                turner = turns ? move : turner;
+            }
+        }
+    }
+
+    private static bool Takes(Move? later, Move move) => later is not null && later.IsSaidWith(move) && IsWeighted(later) && IsWeighted(move);
+
+    private static bool IsWeighted(Move move)
+    {
+        if (move.Sentence is not RigBlend blend)
+            return true;
+        var sum = WeightPolynomial.Zero;
+        foreach (var source in blend.Sources)
+        {
+            if (!source.Weight.TryKnown(out var weight))
+                return false;
+            sum += weight;
+        }
+
+        return sum.Equals(WeightPolynomial.One);
+    }
+
+    private Finding FindingOf(List<(Move Lost, Move Last)> nodes)
+    {
+        var (lost, last) = nodes[0];
+        var (are, them, does) = nodes.Count == 1 ? ("is", "it", "the node") : ("are", "them", "the nodes");
+        return new Finding(
+            this,
+            last.Sentence,
+            $"{Listed([.. nodes.Select(each => each.Last.Node.Title)])} {are} driven twice: {last.Title} is said last and has {them}, so {lost.Title} doesn't move {does} at all. Keep the one that is meant.",
+            last.Place)
+        {
+            ActsOn = last.Node,
+            Related = [.. new[] { lost.Place, lost.Sentence.Place, last.Sentence.Place }.Where(place => place != last.Place).Distinct()],
+        };
+    }
+
+    private static string Listed(IReadOnlyList<string> names) => names.Count switch
+    {
+        1 => names[0],
+        <= 4 => $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}",
+        _ => $"{string.Join(", ", names.Take(3))} and {names.Count - 3} more",
+    };
+}

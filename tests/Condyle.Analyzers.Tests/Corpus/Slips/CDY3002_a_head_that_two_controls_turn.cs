@@ -1,0 +1,13 @@
+namespace Harbour;
+
+public sealed class Slip : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var joints = Docker.In(rig);
+        var root = rig.Control("root").PlacedAt(joints.Pelvis);
+        rig.Drive(joints.Pelvis).ByChannels(root);
+        rig.Drive(joints.Head).ByChannels(rig.Control("look").Under(root).PlacedAt(joints.Head));
+        rig.Drive(joints.Head).ByChannels(rig.Control("nod").Under(root).PlacedAt(joints.Head)); // finds CDY3002
+    }
+}
