@@ -7,7 +7,7 @@ namespace Condyle.Rules;
 internal sealed class EvaluatedRig
 {
     /// <summary>How much work the poses of one rig may take, in nodes that are worked out; a solver counts for each of its rounds. Above it nothing is evaluated.</summary>
-    public const long MostWork = 200_000;
+    public const long MostWork = 60_000;
 
     /// <summary>For so many an average of three rotations or more counts: it converges in less.</summary>
     private const int RoundsOfAverage = 20;

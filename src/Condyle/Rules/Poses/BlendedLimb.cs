@@ -25,13 +25,14 @@ internal sealed class BlendedLimb
     {
         var limbs = new List<BlendedLimb>();
         var alone = new Dictionary<int, RigBlend>();
+        var uses = UsesOfVariables(model);
         foreach (var blend in model.Blends)
         {
             if (!GoesOver(blend))
                 continue;
             if (blend.Node is { IsExported: true } node)
                 alone[node.Id] = blend;
-            else if (blend.Chain is not null)
+            else if (blend.Chain is not null && !IsSafe(blend, uses))
                 limbs.Add(OfChain(blend));
         }
 
@@ -68,6 +69,30 @@ internal sealed class BlendedLimb
         foreach (var source in blend.Sources)
             sum += source.Weight.TryKnown(out var weight) ? weight : WeightPolynomial.Zero;
         return sum.Equals(WeightPolynomial.One) && VariablesOf(blend).Count > 0;
+    }
+
+    // Between two copies that the switches don't move, a chain goes the shortest way and keeps its bones: nothing of that needs to be evaluated.
+    private static bool IsSafe(RigBlend blend, ILookup<int, RigElement> uses) =>
+        blend.Sources.Count <= 2 && VariablesOf(blend).All(variable => uses[variable].All(sentence => sentence == blend));
+
+    private static ILookup<int, RigElement> UsesOfVariables(RigModel model)
+    {
+        var uses = new List<(int Variable, RigElement By)>();
+        foreach (var blend in model.Blends)
+            uses.AddRange(VariablesOf(blend).Select(variable => (variable, (RigElement)blend)));
+        foreach (var solver in model.TwoBones)
+            uses.AddRange((solver.Stretch.TryKnown(out var stretch) ? stretch?.Weight.Switches ?? [] : []).Select(variable => (variable, (RigElement)solver)));
+        foreach (var curve in model.Curves)
+            uses.AddRange((curve.Stretch.TryKnown(out var stretch) ? stretch?.Switches ?? [] : []).Select(variable => (variable, (RigElement)curve)));
+        foreach (var space in model.Spaces)
+            uses.AddRange((space.Choice?.Options ?? []).Select(option => (option.Id, (RigElement)space)));
+        foreach (var response in model.Responses)
+        {
+            if (response.Source is { } source)
+                uses.Add((source.Id, response));
+        }
+
+        return uses.ToLookup(use => use.Variable, use => use.By);
     }
 
     private static HashSet<int> VariablesOf(RigBlend blend) =>
