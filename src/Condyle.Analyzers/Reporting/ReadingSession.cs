@@ -86,7 +86,6 @@ internal sealed class ReadingSession
     private static Conventions ConventionsOf(IAssemblySymbol assembly)
     {
         var attribute = assembly.GetAttributes().FirstOrDefault(candidate => candidate.AttributeClass is { } type && TypeKeys.PlainNameOf(type) == typeof(RigConventionsAttribute).FullName);
-        var suffix = attribute?.NamedArguments.FirstOrDefault(argument => argument.Key == nameof(RigConventionsAttribute.GroupSuffix)).Value.Value as string;
-        return Conventions.From(suffix);
+        return Conventions.From(name => attribute?.NamedArguments.FirstOrDefault(argument => argument.Key == name).Value.Value as string);
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Condyle.Analyzers.Reading;
 using Condyle.Rules;
 using Microsoft.CodeAnalysis;
@@ -16,6 +17,10 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
     public bool MayLieIn(string file, IReadOnlyList<Repair> repairs) =>
         repairs.OfType<AppendText>().Any(append => TextOf(append) is { } text && text.Seams.Any(seam => seam.Expression.Path == file));
 
+    /// <summary>Whether a repair is wanted every time that its call is made.</summary>
+    public bool EachCallWants(Repair repair) =>
+        path.Calls.Find(repair.Event) is { } call && FileOf(call, (repair.GetType(), repair.Title), other => other.GetType() == repair.GetType() && other.Title == repair.Title) is not null;
+
     public PlannedRepair? Of(Repair repair) => path.Calls.Find(repair.Event) is not { } call ? null : repair switch
     {
         AppendText append => AtItsSource(append) ?? WhereItIsUsed(append, call),
@@ -23,6 +28,8 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
         InverseOf inverse => UseInverseOf(inverse, call),
         CallInstead instead => CallOther(instead, call),
         ReplaceText replace => Replace(replace, call),
+        ReplaceNumber replace => Replace(replace, call),
+        CopyOfTarget other => AskOther(other, call),
         GoOn further => Continue(further, call),
         LeaveOut omitted => Omit(omitted, call),
         _ => null,
@@ -85,6 +92,21 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
             ? Plan(replace, file, literal.Span, new TextEdit(call.Path, literal.Span, SymbolDisplay.FormatLiteral(replace.To, quote: true)))
             : null;
 
+    private PlannedRepair? Replace(ReplaceNumber replace, CallRecord call) =>
+        FileOf(call, (nameof(ReplaceNumber), replace.Argument, replace.To), other => other is ReplaceNumber same && same.Argument == replace.Argument && same.To == replace.To) is { } file
+            && ArgumentOf(call, replace.Argument, file) is { } argument && IsWrittenNumber(argument)
+            ? Plan(replace, file, argument.Span, new TextEdit(call.Path, argument.Span, replace.To.ToString(CultureInfo.InvariantCulture)))
+            : null;
+
+    private PlannedRepair? AskOther(CopyOfTarget repair, CallRecord call) =>
+        FileOf(call, (nameof(CopyOfTarget), repair.Argument), other => other is CopyOfTarget same && same.Argument == repair.Argument) is { } file
+            && path.Calls.Find(repair.OtherEvent) is { } target && target.Path == call.Path
+            && ArgumentOf(call, repair.Argument, file) is InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax { Name.Identifier.ValueText: nameof(Copy.Of) }, ArgumentList.Arguments: [{ Expression: var asked }] }
+            && ArgumentOf(target, repair.OtherArgument, file) is { } wanted && IsPlace(wanted) && FunctionAround(asked) == FunctionAround(wanted)
+            && file.Model.GetTypeInfo(wanted).Type?.Name == nameof(Joint)
+            ? Plan(repair, file, asked.Span, new TextEdit(call.Path, asked.Span, wanted.ToString()))
+            : null;
+
     private PlannedRepair? Continue(GoOn further, CallRecord call) =>
         FileOf(call, (nameof(GoOn), further.Call), other => other is GoOn same && same.Call == further.Call) is { } file && InvocationOf(call, file) is { } invocation
             ? Plan(further, file, call.Call.Span, new TextEdit(call.Path, new TextSpan(invocation.Span.End, 0), further.Call))
@@ -141,6 +163,13 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
         ThisExpressionSyntax => true,
         _ => false,
     };
+
+    // A name, or a place in a table that names give.
+    private static bool IsPlace(ExpressionSyntax expression) => IsPlainName(expression)
+        || (expression is ElementAccessExpressionSyntax element && IsPlainName(element.Expression) && element.ArgumentList.Arguments.All(each => IsPlace(each.Expression) || each.Expression is LiteralExpressionSyntax));
+
+    private static bool IsWrittenNumber(ExpressionSyntax expression) => expression is LiteralExpressionSyntax
+        || (expression is PrefixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.UnaryMinusExpression } negative && negative.Operand is LiteralExpressionSyntax);
 
     private static SyntaxNode? FunctionAround(SyntaxNode node) =>
         node.Ancestors().FirstOrDefault(ancestor => ancestor is BaseMethodDeclarationSyntax or LocalFunctionStatementSyntax or AnonymousFunctionExpressionSyntax or AccessorDeclarationSyntax);

@@ -25,6 +25,8 @@ internal static class RepairPlanner
                 var call = path.Places.Find(finding.Place);
                 if (call?.Path != file.Tree.FilePath && !edits.MayLieIn(file.Tree.FilePath, finding.Repairs))
                     continue;
+                if (finding.Rule.IsAboutCode && !finding.Repairs.All(edits.EachCallWants))
+                    continue;
                 var repairs = finding.Repairs.Select(edits.Of).OfType<PlannedRepair>().ToList();
                 if ((repairs.Count > 0 ? repairs[0].Blamed : call) is not { } place || place.Path != file.Tree.FilePath)
                     continue;

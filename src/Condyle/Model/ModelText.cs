@@ -15,6 +15,10 @@ internal static class ModelText
     public static IReadOnlyList<string> Lines(RigModel model, Func<PlaceId, CodeLine?> lineOf) =>
         [.. Elements(model, lineOf).Select(element => $"{element.Kind} {(element.Id < 0 ? "" : $"#{element.Id} ")}{string.Join(" ", element.Facts.Where(fact => fact.Length > 0))}")];
 
+    /// <summary>Whether nothing in a model is open.</summary>
+    public static bool IsAllKnown(RigModel model) =>
+        model.IsWhole && Elements(model, _ => null).All(element => element.Facts.All(fact => fact != "unknown" && fact.IndexOf(Text.Hole, StringComparison.Ordinal) < 0));
+
     /// <summary>All that the model says, element by element and fact by fact; what is open has a hole.</summary>
     public static IEnumerable<ModelElement> Elements(RigModel model, Func<PlaceId, CodeLine?> lineOf)
     {

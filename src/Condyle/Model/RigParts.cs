@@ -81,6 +81,9 @@ internal sealed class RigLabel(int id, RigEvent said, Text name, Text text) : Ri
 
     public Fact<WeightPolynomial?> ShownBy { get; set; } = (WeightPolynomial?)null;
 
+    /// <summary>The number of the event that said it.</summary>
+    public int ShownByEvent { get; set; }
+
     public Fact<RigNode?> Parent { get; set; } = (RigNode?)null;
 
     public PlaceId ParentPlace { get; set; }
@@ -107,4 +110,4 @@ internal sealed record RigGap(string Of, PlaceId Place, string Reason)
 }
 
 /// <summary>A finding that the team means to keep; no element when it isn't known which.</summary>
-internal sealed record RigAcceptance(RigElement? Element, Text Rule, Text Because, PlaceId Place);
+internal sealed record RigAcceptance(int Event, RigElement? Element, Text Rule, Text Because, PlaceId Place);

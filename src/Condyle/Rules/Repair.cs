@@ -25,3 +25,9 @@ internal sealed record GoOn(int Event, string Call, string Title) : Repair(Event
 
 /// <summary>Leave a call out of its sentence.</summary>
 internal sealed record LeaveOut(int Event, string Title) : Repair(Event, Title);
+
+/// <summary>Give a call another number, where it is written in the call itself.</summary>
+internal sealed record ReplaceNumber(int Event, int Argument, int To, string Title) : Repair(Event, Title);
+
+/// <summary>Ask the copy that a call takes a joint of for another joint: the one that the other call was given.</summary>
+internal sealed record CopyOfTarget(int Event, int Argument, int OtherEvent, int OtherArgument, string Title) : Repair(Event, Title);

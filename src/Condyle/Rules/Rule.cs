@@ -14,6 +14,9 @@ internal abstract class Rule
 
     public abstract Severity Severity { get; }
 
+    /// <summary>Whether it speaks of a call as it stands in the code, so that it holds only if it does every time that the call is made.</summary>
+    public virtual bool IsAboutCode => false;
+
     /// <summary>The rule's page: what is flagged, why it hurts, wrong and right code, how to fix or accept it.</summary>
     public string Page
     {

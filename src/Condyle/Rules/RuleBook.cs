@@ -10,7 +10,19 @@ internal static class RuleBook
     public static IReadOnlyList<Rule> All { get; } =
     [
         new GroupNameWithoutSuffix(),
+        new NameTwice(),
+        new NameOnTheOtherSide(),
+        new NotPortable(),
+        new ControlNamedAsGroup(),
+        new NameOfAnotherKind(),
         new BlendWithoutInverse(),
+        new BlendOfOneSource(),
+        new SourceOfAnotherJoint(),
+        new PartOfChainFollows(),
+        new SwitchOfTheOtherSide(),
+        new SwitchWithoutUse(),
+        new LabelContradictsBlend(),
+        new SwitchDefaultOutOfRange(),
         new MatrixDriveOntoExportedJoint(),
         new NodeDrivenTwice(),
         new DrivesInALoop(),
@@ -34,6 +46,8 @@ internal static class RuleBook
         new GoalOutOfReach(),
         new RigCodeFails(),
         new RigNotReadWhole(),
+        new SentenceLeftUnfinished(),
+        new AcceptanceWithoutFinding(),
     ];
 
     public static Rule? Find(string id) => All.FirstOrDefault(rule => rule.Id.Equals(id, StringComparison.OrdinalIgnoreCase));
@@ -50,6 +64,7 @@ internal static class RuleBook
             findings.AddRange(rule.Check(rig).Where(finding => !accepted.Cover(finding)));
         }
 
+        findings.AddRange(AcceptanceWithoutFinding.Of(model, accepted.Stale));
         return findings;
     }
 }

@@ -105,7 +105,7 @@ public class PlaceTests
             .. new RigSnippet("Parts.Of(rig);", More: "internal static class Parts { public static Group Of(RigDraft rig) => rig.Group(\"parts\"); }").PlainFiles,
             .. Enumerable.Range(1, rigs - 1).Select(i => ($"/0/crate{i}.cs", $"public sealed class Crate{i} : IRigDefinition {{ public void Define(RigDraft rig) => Parts.Of(rig); }}")),
         ];
-        var finding = Assert.Single(await FrontEnds.Read(files, isLive));
+        var finding = Assert.Single(await FrontEnds.Read(files, isLive), found => RigSnippet.Rules.Contains(found.Id));
         Assert.Equal("\"parts\"", TextAt(finding.Location));
         Assert.Equal(isRepaired, RepairProperties.Read(finding.Properties).Count == 1);
     }
@@ -113,7 +113,7 @@ public class PlaceTests
     private static async Task Points(string body, string more, string place, params string[] further)
     {
         var files = new RigSnippet(body, More: more).PlainFiles;
-        var finding = Assert.Single(await FrontEnds.Read(files));
+        var finding = Assert.Single(await FrontEnds.Read(files), found => RigSnippet.Rules.Contains(found.Id));
         Assert.Equal(place, TextAt(finding.Location));
         Assert.Equal(further, finding.AdditionalLocations.Select(TextAt));
         await FrontEnds.Agree(files);

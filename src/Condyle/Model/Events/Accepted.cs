@@ -4,5 +4,5 @@ namespace Condyle.Model;
 internal sealed class Accepted(PlaceId place, int element, Text rule, Text because) : RigEvent(place)
 {
     public override void Apply(ModelFold fold, int id) =>
-        fold.Model.Acceptances.Add(new RigAcceptance(fold.Find<RigElement>(element), rule, because, Place));
+        fold.Model.Acceptances.Add(new RigAcceptance(id, fold.Find<RigElement>(element), rule, because, Place));
 }

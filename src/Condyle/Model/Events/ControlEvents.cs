@@ -66,7 +66,9 @@ internal sealed class LabelShown(PlaceId place, int label, Fact<WeightPolynomial
 {
     public override void Apply(ModelFold fold, int id)
     {
-        if (fold.Find<RigLabel>(label) is { } found)
-            found.ShownBy = fold.IsCertain(this, found) && weight.TryKnown(out var known) ? known : Fact<WeightPolynomial?>.Open;
+        if (fold.Find<RigLabel>(label) is not { } found)
+            return;
+        found.ShownBy = fold.IsCertain(this, found) && weight.TryKnown(out var known) ? known : Fact<WeightPolynomial?>.Open;
+        found.ShownByEvent = id;
     }
 }

@@ -45,7 +45,8 @@ internal sealed class BlendWithoutInverse : Rule
         }
     }
 
-    private static WeightPolynomial? SumOf(RigBlend blend)
+    /// <summary>What the weights of a blend add up to; none where that isn't known.</summary>
+    public static WeightPolynomial? SumOf(RigBlend blend)
     {
         var sum = WeightPolynomial.Zero;
         foreach (var source in blend.Sources)
@@ -120,11 +121,8 @@ internal sealed class BlendWithoutInverse : Rule
     private static string Written(IReadOnlyList<int> switches, Func<int, double> valueOf, RigModel model)
     {
         var same = switches.GroupBy(valueOf, id => model.SwitchOf(id)?.Title ?? model.OptionOf(id)?.Title ?? "the switch").OrderBy(group => group.Key);
-        return string.Join(" and ", same.Select(group => $"{Joined([.. group])} at {Invariant.Short(group.Key)}"));
+        return string.Join(" and ", same.Select(group => $"{Wording.Joined([.. group])} at {Invariant.Short(group.Key)}"));
     }
-
-    private static string Joined(IReadOnlyList<string> names) =>
-        names.Count == 1 ? names[0] : string.Join(", ", names.Take(names.Count - 1)) + " and " + names[^1];
 
     private static string Advice(IReadOnlyList<Repair> repairs) =>
         repairs.Count > 0 ? "Use the inverse of the switch for one of its sources." : "Give its sources weights that add up to 1, such as a switch and its inverse.";

@@ -1,0 +1,35 @@
+using Condyle.Model;
+using Condyle.Naming;
+
+namespace Condyle.Rules;
+
+/// <summary>CDY1003: a node that is placed at a joint of one side isn't called as if it were of the other.</summary>
+internal sealed class NameOnTheOtherSide : Rule
+{
+    public override string Id => "CDY1003";
+
+    public override string Title => "Name says the other side";
+
+    public override Severity Severity => Severity.Warning;
+
+    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    {
+        foreach (var node in model.Nodes)
+        {
+            if (node.Kind is not (NodeKind.Control or NodeKind.Group) || node.IsUnknown
+                || SidedName.Of(node.Name, conventions) is not { } own
+                || !node.Placement.TryKnown(out var placement) || placement is not AtNode at
+                || SidedName.Of(at.Target.Name, conventions) is not { } stands || stands.Side == own.Side)
+                continue;
+            yield return new Finding(
+                this,
+                node,
+                $"'{own.Name}' says {own.Side} and stands at {at.Target.Title}, which is {stands.Side}: whoever takes it by its name, or mirrors a pose by names, moves the wrong side. Name it '{own.Counterpart}', or place it on the {own.Side}.",
+                node.Place)
+            {
+                Related = at.Target.Place == node.Place ? [] : [at.Target.Place],
+                Repairs = [new ReplaceText(node.Id, 0, own.Counterpart, $"Rename to '{own.Counterpart}'")],
+            };
+        }
+    }
+}

@@ -1,0 +1,59 @@
+using Condyle.Model;
+using Condyle.Naming;
+
+namespace Condyle.Rules;
+
+/// <summary>CDY1004: a name that the rig gives must mean the same everywhere: plain letters, digits and underscores, not too long, and not told apart by case alone.</summary>
+internal sealed class NotPortable : Rule
+{
+    public override string Id => "CDY1004";
+
+    public override string Title => "Name that isn't portable";
+
+    public override Severity Severity => Severity.Warning;
+
+    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    {
+        var byLetters = new Dictionary<string, (string Name, RigNode Node)>(StringComparer.OrdinalIgnoreCase);
+        foreach (var node in model.Nodes)
+        {
+            if (node.IsUnknown || !node.Name.TryKnown(out var name))
+                continue;
+            var known = byLetters.TryGetValue(name, out var other);
+            if (!known)
+                byLetters.Add(name, (name, node));
+
+            // The names of joints are the modeller's, and those of copied joints follow from them.
+            if (node.Kind is not (NodeKind.Control or NodeKind.Group))
+                continue;
+            if (Fault(name, conventions) is { } fault)
+                yield return Of(node, name, fault, Portable(name));
+            else if (known && other.Name != name)
+                yield return Of(node, name, $"differs from {other.Node.Title} only by case, which not every program tells apart", null) with { Related = [other.Node.Place] };
+        }
+    }
+
+    private Finding Of(RigNode node, string name, string fault, string? portable) =>
+        new(this, node, $"'{name}' {fault}: elsewhere it can be refused or changed, and a clip no longer finds the node. {(portable is { Length: > 0 } ? $"Name it '{portable}'." : "Give it another name.")}", node.Place)
+        {
+            Repairs = portable is { Length: > 0 } && portable != name ? [new ReplaceText(node.Id, 0, portable, $"Rename to '{portable}'")] : [],
+        };
+
+    private static string? Fault(string name, Conventions conventions)
+    {
+        if (name.Length == 0)
+            return "is no name";
+        if (name.Length > conventions.LongestName)
+            return $"has {name.Length} characters, and {conventions.LongestName} are allowed";
+        foreach (var letter in name.Where(letter => !Conventions.IsPortable(letter)))
+            return char.IsWhiteSpace(letter) ? "has a space in it" : char.IsControl(letter) ? "has an invisible character in it" : $"has '{letter}' in it";
+        return char.IsDigit(name[0]) ? "begins with a digit" : null;
+    }
+
+    // Too long a name has no obvious shorter one.
+    private static string? Portable(string name)
+    {
+        var plain = string.Concat(name.Select(letter => Conventions.IsPortable(letter) ? letter : '_')).Trim('_');
+        return plain.Length == 0 || name.All(Conventions.IsPortable) && !char.IsDigit(name[0]) ? null : char.IsDigit(plain[0]) ? "_" + plain : plain;
+    }
+}

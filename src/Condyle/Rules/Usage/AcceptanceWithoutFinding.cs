@@ -1,0 +1,43 @@
+using Condyle.Model;
+using Condyle.Naming;
+
+namespace Condyle.Rules;
+
+/// <summary>CDY9004: what the code accepts is found; else the acceptance is stale, or its rule is mistyped. It looks at what the other rules find.</summary>
+internal sealed class AcceptanceWithoutFinding : Rule
+{
+    public override string Id => "CDY9004";
+
+    public override string Title => "Acceptance of nothing";
+
+    public override Severity Severity => Severity.Info;
+
+    public override bool IsAboutCode => true;
+
+    // It comes after all others; the rule book asks it.
+    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) => [];
+
+    /// <param name="model">The rig.</param>
+    /// <param name="stale">The acceptances that no finding was kept for.</param>
+    public static IEnumerable<Finding> Of(RigModel model, IReadOnlyList<RigAcceptance> stale)
+    {
+        if (stale.Count == 0 || model.Acceptances.Exists(accepted => accepted.Element is null or { IsUnknown: true } || accepted.Rule.IsOpen))
+            yield break;
+        var self = RuleBook.All.OfType<AcceptanceWithoutFinding>().Single();
+        var needed = new HashSet<PlaceId>(model.Acceptances.Except(stale).Select(accepted => accepted.Place));
+        bool? isKnown = null;
+
+        // One call stands for many elements; it is stale where it is for all of them.
+        foreach (var accepted in stale.Where(accepted => !needed.Contains(accepted.Place)))
+        {
+            accepted.Rule.TryKnown(out var id);
+            if (RuleBook.Find(id) is null)
+                yield return new Finding(self, accepted.Element, $"There is no rule '{id}', so this accepts nothing. Did you mean '{NearestNames.To(id, RuleBook.All.Select(each => each.Id), 1)[0]}'?", accepted.Place);
+            else if (isKnown ??= ModelText.IsAllKnown(model)) // else the rule may have kept silent for want of a fact
+                yield return new Finding(self, accepted.Element, $"{id} finds nothing on {accepted.Element!.Title}, so there is nothing to accept. Remove it, so that it doesn't hide the next slip.", accepted.Place)
+                {
+                    Repairs = [new LeaveOut(accepted.Event, $"Remove the acceptance of {id}")],
+                };
+        }
+    }
+}

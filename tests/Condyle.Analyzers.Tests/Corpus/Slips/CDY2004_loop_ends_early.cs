@@ -1,0 +1,19 @@
+namespace Harbour;
+
+public sealed class Slip : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var joints = Docker.In(rig);
+        var root = rig.Control("root");
+        foreach (var side in Side.Both)
+        {
+            var leg = rig.Chain(joints.Hip[side], joints.Toes[side]);
+            var fk = leg.Copy("fk").Under(rig.Group($"leg_{side}_group").Under(root));
+            foreach (var joint in leg)
+                rig.Drive(fk.Of(joint)).ByChannels(rig.Control($"turn_{joint}").Under(root).PlacedAt(joint));
+            for (var i = 0; i + 1 < leg.Count; i++)
+                rig.Drive(leg[i]).ByChannels(fk.Of(leg[i])); // finds CDY2004
+        }
+    }
+}
