@@ -58,10 +58,19 @@ internal static class RuleBook
         var findings = new List<Finding>();
         var accepted = new Acceptances(model);
         var rig = new CheckedRig(model, conventions, cancellation);
+        var wrong = new HashSet<RigElement>();
         foreach (var rule in All)
         {
             cancellation.ThrowIfCancellationRequested();
-            findings.AddRange(rule.Check(rig).Where(finding => !accepted.Cover(finding)));
+            foreach (var finding in rule.Check(rig))
+            {
+                // What a pose shows is explained by what is wrong with the sentence itself.
+                var isTold = rule is EvaluatedRule && finding.Subject is { } shown && wrong.Contains(shown);
+                if (!accepted.Cover(finding) && !isTold)
+                    findings.Add(finding);
+                if (rule.Severity == Severity.Error && finding.Subject is { } subject)
+                    wrong.Add(subject);
+            }
         }
 
         findings.AddRange(AcceptanceWithoutFinding.Of(model, accepted.Stale));

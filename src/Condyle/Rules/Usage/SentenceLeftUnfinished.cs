@@ -27,6 +27,12 @@ internal sealed class SentenceLeftUnfinished : Rule
             yield return (solver, null, "has no goal: it reaches for nothing", "'Reach'");
         foreach (var curve in model.Curves.Where(curve => curve.Nodes.Count < 2 && !curve.NodesAreOpen))
             yield return (curve, null, curve.Nodes.Count == 0 ? "goes through no node" : "goes through one node, and a curve needs two", "'Through'");
+        foreach (var aim in model.Aims.Where(aim => aim.Target.TryKnown(out var target) && target is null))
+            yield return (aim, aim.Node, "has no target: it points at nothing", "'At'");
+        foreach (var twist in model.Twists.Where(twist => twist.Ends.TryKnown(out var ends) && ends is null))
+            yield return (twist, null, "has no ends: there is no roll to share", "'Between'");
+        foreach (var falloff in model.Falloffs.Where(falloff => falloff.Source.TryKnown(out var source) && source is null))
+            yield return (falloff, null, "has no source: there is no turn to share", "'From'");
         foreach (var space in model.Spaces.Where(space => space.Parents.Count == 0 && !space.ParentsAreOpen))
             yield return (space, space.Control, "has no parents: there is nothing to choose from", "a parent for each option");
         foreach (var response in model.Responses.Where(response => !response.KeysAreOpen && !response.TargetsAreOpen))

@@ -12,6 +12,6 @@ public sealed class Clean : IRigDefinition
         var ground = rig.Control("crate_ground").PlacedAt(crate);
         rig.Blend(crate).From(ground, held.Is("ground")).From(joints.Wrist[Side.Left], held.Is("left")).From(joints.Wrist[Side.Right], held.Is("right"));
         var lid = crate.Child("lid", JointRole.Helper, at: new Vector3(0, 0.3f, 0));
-        rig.Drive(lid).ByChannels(rig.Control("lid").Under(ground).PlacedAt(lid));
+        rig.Drive(lid).ByChannels(rig.Control("open_lid").Under(ground).PlacedAt(lid));
     }
 }

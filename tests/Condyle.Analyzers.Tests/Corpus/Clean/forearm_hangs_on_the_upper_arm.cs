@@ -14,8 +14,14 @@ public sealed class Clean : IRigDefinition
             var parts = rig.Group($"arm_{side}_group").PlacedAt(joints.Collar[side]);
             rig.Drive(parts).ByMatrix(joints.Collar[side]);
             var fk = arm.Copy("fk").Under(parts);
+            Node above = parts;
             foreach (var joint in arm)
-                rig.Drive(fk.Of(joint)).ByChannels(rig.Control($"turn_{joint}").Under(parts).PlacedAt(joint));
+            {
+                var turn = rig.Control($"turn_{joint}").Under(above).PlacedAt(joint);
+                rig.Drive(fk.Of(joint)).ByChannels(turn);
+                above = turn;
+            }
+
             rig.Drive(arm.Root).ByChannels(fk.Root);
             rig.Drive(arm[1]).ByChannels(fk.Root).KeepingOffset();
             rig.Drive(arm.Tip).ByChannels(fk.Tip);

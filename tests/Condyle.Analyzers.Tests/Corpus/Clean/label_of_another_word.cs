@@ -16,8 +16,14 @@ public sealed class Clean : IRigDefinition
             var (ik, fk) = (arm.Copy("ik").Under(parts), arm.Copy("fk").Under(parts));
             var hand = rig.Control($"hand_{side}").Under(root).PlacedAt(arm.Tip);
             rig.TwoBone(ik).Reach(hand);
+            Node above = parts;
             foreach (var joint in arm)
-                rig.Drive(fk.Of(joint)).ByChannels(rig.Control($"turn_{joint}").Under(parts).PlacedAt(joint));
+            {
+                var turn = rig.Control($"turn_{joint}").Under(above).PlacedAt(joint);
+                rig.Drive(fk.Of(joint)).ByChannels(turn);
+                above = turn;
+            }
+
             var amount = hand.Switch("fk");
             rig.Blend(arm).From(ik, amount.Inverse).From(fk, amount);
             rig.Label($"pull_{side}", "pull the hand").ShownBy(amount.Inverse);

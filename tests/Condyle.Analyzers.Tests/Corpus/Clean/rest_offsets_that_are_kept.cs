@@ -10,6 +10,6 @@ public sealed class Clean : IRigDefinition
         rig.Drive(joints.Head).ByChannels(hips).KeepingOffset();
         var parts = rig.Group("parts_group").PlacedAt(joints.Chest);
         rig.Drive(parts).ByMatrix(hips).KeepingOffset();
-        rig.Drive(joints.Chest).ByChannels(rig.Control("chest").Under(parts).PlacedAt(joints.Chest));
+        rig.Drive(joints.Chest).ByChannels(rig.Control("turn_chest").Under(parts).PlacedAt(joints.Chest));
     }
 }

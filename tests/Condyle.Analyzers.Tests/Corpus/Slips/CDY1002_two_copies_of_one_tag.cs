@@ -5,7 +5,7 @@ public sealed class Slip : IRigDefinition
     public void Define(RigDraft rig)
     {
         var joints = Docker.In(rig);
-        var root = rig.Control("root");
+        var root = rig.Control("root").PlacedAt(joints.Pelvis);
         rig.Drive(joints.Pelvis).ByChannels(root);
         var parts = rig.Group("arm_left_group").PlacedAt(joints.Collar.Left);
         rig.Drive(parts).ByMatrix(joints.Collar.Left);

@@ -11,8 +11,14 @@ public sealed class Slip : IRigDefinition
         rig.Drive(parts).ByMatrix(root);
         var (ik, fk) = (arm.Copy("ik").Under(parts), arm.Copy("fk").Under(parts));
         rig.TwoBone(ik).Reach(rig.Control("hand_left").Under(root).PlacedAt(arm.Tip));
+        Node above = root;
         foreach (var joint in arm)
-            rig.Drive(fk.Of(joint)).ByChannels(rig.Control($"turn_{joint}").Under(root).PlacedAt(joint));
+        {
+            var turn = rig.Control($"turn_{joint}").Under(above).PlacedAt(joint);
+            rig.Drive(fk.Of(joint)).ByChannels(turn);
+            above = turn;
+        }
+
         var amount = root.Switch("fk");
         rig.Blend((Node)joints.Shoulder.Left).From(ik.Of(joints.Shoulder.Left), amount.Inverse).From(fk.Of(joints.Shoulder.Left), amount);
         rig.Blend((Node)joints.Elbow.Left).From(ik.Of(joints.Shoulder.Left), amount.Inverse).From(fk.Of(joints.Elbow.Left), amount); // finds CDY2003

@@ -12,8 +12,14 @@ public sealed class Slip : IRigDefinition
         var (ik, fk) = (arm.Copy("ik").Under(parts), arm.Copy("fk").Under(parts));
         var hand = rig.Control("hand_left").Under(root).PlacedAt(arm.Tip);
         rig.TwoBone(ik).Reach(hand);
+        Node above = root;
         foreach (var joint in arm)
-            rig.Drive(fk.Of(joint)).ByChannels(rig.Control($"turn_{joint}").Under(root).PlacedAt(joint));
+        {
+            var turn = rig.Control($"turn_{joint}").Under(above).PlacedAt(joint);
+            rig.Drive(fk.Of(joint)).ByChannels(turn);
+            above = turn;
+        }
+
         var amount = hand.Switch("fk");
         rig.Blend(arm).From(ik, amount.Inverse).From(fk, amount);
         rig.Label("arm_shows_ik", "IK").ShownBy(amount); // finds CDY2007

@@ -6,6 +6,6 @@ public sealed class Slip : IRigDefinition
     {
         var joints = Docker.In(rig);
         rig.Drive(joints.Pelvis).ByChannels(rig.Control("hips")); // finds CDY8001
-        rig.Drive(joints.Waist).ByChannels(rig.Control("waist").PlacedAt(joints.Waist));
+        rig.Drive(joints.Waist).ByChannels(rig.Control("turn_waist").PlacedAt(joints.Waist));
     }
 }

@@ -7,7 +7,7 @@ public sealed class Slip : IRigDefinition
         var bones = new List<Joint> { rig.Skeleton("eel").Root("body", at: new Vector3(0, 0.3f, 0)) };
         for (var i = 0; i < 6; i++)
             bones.Add(bones[^1].Child($"tail_{i}", at: new Vector3(0, 0.01f * i, -0.2f)));
-        var body = rig.Control("body").PlacedAt(bones[0]);
+        var body = rig.Control("move_body").PlacedAt(bones[0]);
         rig.Drive(bones[0]).ByChannels(body);
         var fin = bones[^1].Child("fin", JointRole.Helper, at: new Vector3(0, 0, -0.3f));
         var tail = rig.Chain(bones[1], bones[^1]);

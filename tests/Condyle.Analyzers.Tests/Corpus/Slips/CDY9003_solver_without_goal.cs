@@ -5,9 +5,9 @@ public sealed class Slip : IRigDefinition
     public void Define(RigDraft rig)
     {
         var joints = Docker.In(rig);
-        var root = rig.Control("root");
+        var root = rig.Control("root").PlacedAt(joints.Pelvis);
         rig.Drive(joints.Pelvis).ByChannels(root);
-        var parts = rig.Group("leg_left_group");
+        var parts = rig.Group("leg_left_group").PlacedAt(root);
         rig.Drive(parts).ByMatrix(root);
         var leg = rig.Chain(joints.Hip.Left, joints.Ankle.Left);
         var ik = leg.Copy("ik").Under(parts);
