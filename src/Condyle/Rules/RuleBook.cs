@@ -14,7 +14,7 @@ internal static class RuleBook
         new NameOnTheOtherSide(),
         new NotPortable(),
         new ControlNamedAsGroup(),
-        new NameOfAnotherKind(),
+        new NameOfAnotherNode(),
         new BlendWithoutInverse(),
         new BlendOfOneSource(),
         new SourceOfAnotherJoint(),

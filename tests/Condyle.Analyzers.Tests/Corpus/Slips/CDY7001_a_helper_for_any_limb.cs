@@ -14,7 +14,7 @@ public sealed class Slip : IRigDefinition
 
     private static void Reach(RigDraft rig, Chain limb)
     {
-        var ik = limb.Copy("ik");
+        var ik = limb.Copy($"ik_{limb.Root}");
         rig.TwoBone(ik).Reach(rig.Control($"reach_{limb.Tip}").PlacedAt(limb.Tip)); // finds CDY7001
         rig.Blend(limb).From(ik, 1);
     }

@@ -9,7 +9,7 @@ public sealed class Slip : IRigDefinition
         var elbow = twist.Child("elbow", at: new Vector3(0, 0.1f, 1));
         var arm = rig.Chain(shoulder, elbow.Child("hook", at: new Vector3(0, -0.1f, 2)));
         var ik = arm.Copy("ik");
-        rig.TwoBone(ik).Reach(rig.Control("hook").PlacedAt(arm.Tip)); // finds CDY7001
+        rig.TwoBone(ik).Reach(rig.Control("move_hook").PlacedAt(arm.Tip)); // finds CDY7001
         rig.Blend(arm).From(ik, 1);
     }
 }

@@ -12,7 +12,7 @@ public sealed class Slip : IRigDefinition
     private static void Solve(RigDraft rig, Chain jib)
     {
         var ik = jib.Copy("ik");
-        rig.TwoBone(ik).Reach(rig.Control("top").PlacedAt(jib.Tip)).Face(rig.Control("pole").PlacedAt(ik.PolePoint(1))); // finds CDY7003
+        rig.TwoBone(ik).Reach(rig.Control("move_top").PlacedAt(jib.Tip)).Face(rig.Control("pole").PlacedAt(ik.PolePoint(1))); // finds CDY7003
         rig.Blend(jib).From(ik, 1);
     }
 }

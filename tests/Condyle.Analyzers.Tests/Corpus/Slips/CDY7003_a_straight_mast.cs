@@ -7,7 +7,7 @@ public sealed class Slip : IRigDefinition
         var post = rig.Skeleton("mast").Root("post");
         Chain jib = rig.Chain(post, post.Child("jib", at: new Vector3(0, 2, 0)).Child("top", at: new Vector3(0, 2, 0)));
         var ik = jib.Copy("ik");
-        rig.TwoBone(ik).Reach(rig.Control("top").PlacedAt(jib.Tip)); // finds CDY7003
+        rig.TwoBone(ik).Reach(rig.Control("move_top").PlacedAt(jib.Tip)); // finds CDY7003
         rig.Blend(jib).From(ik, 1);
     }
 }

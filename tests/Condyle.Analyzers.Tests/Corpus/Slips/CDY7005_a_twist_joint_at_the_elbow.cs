@@ -9,7 +9,7 @@ public sealed class Slip : IRigDefinition
         var elbow = twist.Child("elbow", at: new Vector3(0, 0.1f, 2));
         var arm = rig.Chain(shoulder, elbow.Child("hook", at: new Vector3(0, -0.1f, 2)));
         var reach = arm.Copy("reach");
-        rig.ManyBone(reach).Reach(rig.Control("hook").PlacedAt(arm.Tip)); // finds CDY7005
+        rig.ManyBone(reach).Reach(rig.Control("move_hook").PlacedAt(arm.Tip)); // finds CDY7005
         rig.Blend(arm).From(reach, 1);
     }
 }

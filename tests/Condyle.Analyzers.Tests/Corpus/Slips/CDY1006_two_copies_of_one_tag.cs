@@ -22,5 +22,5 @@ public sealed class Slip : IRigDefinition
         rig.Blend(arm).From(low, amount.Inverse).From(high, amount);
     }
 
-    private static Copy Copied(Chain chain, string tag, Group parts) => chain.Copy(tag).Under(parts); // finds CDY1002
+    private static Copy Copied(Chain chain, string tag, Group parts) => chain.Copy(tag).Under(parts); // finds CDY1006
 }

@@ -1,0 +1,41 @@
+using Condyle.Model;
+
+namespace Condyle.Rules;
+
+/// <summary>A node that is called as one before it is.</summary>
+internal sealed record Namesakes(RigNode Node, RigNode Other)
+{
+    // One of each kind is enough to know.
+    private const int MostOfOneName = 8;
+
+    /// <summary>Whether both are of a kind that clips and games find by name.</summary>
+    public bool AreFoundByName => Node.Kind == Other.Kind && Node.Kind is NodeKind.Control or NodeKind.Joint;
+
+    public static IEnumerable<Namesakes> In(RigModel model)
+    {
+        var first = new Dictionary<string, List<RigNode>>(StringComparer.Ordinal);
+        foreach (var node in model.Nodes)
+        {
+            if (node.IsUnknown || !node.Name.TryKnown(out var name))
+                continue;
+            if (!first.TryGetValue(name, out var others))
+                first.Add(name, others = []);
+            if ((others.Find(other => other.Kind == node.Kind) ?? others.FirstOrDefault()) is { } before && BothExist(node, before))
+                yield return new(node, before);
+            if (others.Count < MostOfOneName)
+                others.Add(node);
+        }
+    }
+
+    public static string KindOf(RigNode node) => node.Kind switch
+    {
+        NodeKind.Joint => "joint",
+        NodeKind.CopyJoint => "copied joint",
+        NodeKind.Control => "control",
+        NodeKind.Group => "group",
+        _ => "node",
+    };
+
+    // Of what stands in two stretches of code that may not run, perhaps only one does.
+    private static bool BothExist(RigNode one, RigNode other) => one.Scope == other.Scope || one.Scope == 0 || other.Scope == 0;
+}
