@@ -19,8 +19,6 @@ internal sealed class Moves
         var found = new Moves { AreOpen = !model.IsWhole };
         foreach (var sentence in model.WritingSentences.Concat(model.Responses).Concat(model.Falloffs))
             found.Add(sentence);
-        foreach (var each in found.moves.Values.Where(each => each.Count > 1))
-            each.Sort((one, other) => one.Sentence.Id.CompareTo(other.Sentence.Id));
         return found;
     }
 

@@ -1,0 +1,57 @@
+using Condyle.Model;
+using Condyle.Naming;
+
+namespace Condyle.Rules;
+
+/// <summary>CDY3004: what is on one side follows that side's node where there is one.</summary>
+internal sealed class SourceOnTheOtherSide : Rule
+{
+    public override string Id => "CDY3004";
+
+    public override string Title => "Source on the other side";
+
+    public override Severity Severity => Severity.Warning;
+
+    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) => Crossed(model, conventions).Select(FindingOf);
+
+    /// <summary>The drives that take the other side's node for this side's.</summary>
+    public static IReadOnlyList<CrossedDrive> Crossed(RigModel model, Conventions conventions)
+    {
+        var crossed = new List<CrossedDrive>();
+        SidedNodes? nodes = null;
+        foreach (var drive in model.Drives)
+        {
+            if (drive.Target is not { IsUnknown: false } target || drive.Sources is not [{ IsCertain: true, Source: { IsUnknown: false } source } said]
+                || SidedName.Of(target.Name, conventions) is not { } mine || SidedName.Of(source.Name, conventions) is not { } theirs || mine.Side == theirs.Side)
+                continue;
+            nodes ??= new SidedNodes(model, conventions);
+            if (nodes.CounterpartOf(source) is { } meant && IsMistaken(drive, target, source, nodes))
+                crossed.Add(new(drive, said.Place, target, mine.Side, source, meant));
+        }
+
+        return crossed;
+    }
+
+    private Finding FindingOf(CrossedDrive crossed) => new(
+        this,
+        crossed.Drive,
+        $"{crossed.Target.Title} is on the {crossed.Side} side and follows {crossed.Source.Title}, which is on the {crossed.Side.Opposite}, though there is {crossed.Meant.Title}: it moves when an animator poses the other side, and {crossed.Meant.Title} doesn't move it. Drive it by {crossed.Meant.Title}.",
+        crossed.Place)
+    {
+        ActsOn = crossed.Target,
+        Related = [.. new[] { crossed.Drive.Place, crossed.Meant.Place, crossed.Source.Place }.Where(place => place != crossed.Place && place != PlaceId.None).Distinct()],
+    };
+
+    // Hands hold each other and ropes cross: only a node that stands where the target's counterpart does, or is named after it, was mistaken for this side's.
+    private static bool IsMistaken(RigDrive drive, RigNode target, RigNode source, SidedNodes nodes)
+    {
+        if (!drive.KeepsOffset.TryKnown(out var keeps) || (keeps && target.Kind is not (NodeKind.Joint or NodeKind.CopyJoint)))
+            return false;
+        return Stand.Of(target)?.At is RigNode mine && Stand.Of(source)?.At is RigNode theirs
+            ? nodes.CounterpartOf(mine) == theirs && (!keeps || nodes.IsNamedAfter(source, target))
+            : nodes.IsNamedAfter(source, target);
+    }
+}
+
+/// <summary>A drive of a node on one side by a node on the other, and the node that was meant.</summary>
+internal sealed record CrossedDrive(RigDrive Drive, PlaceId Place, RigNode Target, Side Side, RigNode Source, RigNode Meant);
