@@ -30,6 +30,7 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
         ReplaceText replace => Replace(replace, call),
         ReplaceNumber replace => Replace(replace, call),
         CopyOfTarget other => AskOther(other, call),
+        SwapArguments swap => Swap(swap, call),
         GoOn further => Continue(further, call),
         LeaveOut omitted => Omit(omitted, call),
         _ => null,
@@ -107,6 +108,13 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
             ? Plan(repair, file, asked.Span, new TextEdit(call.Path, asked.Span, wanted.ToString()))
             : null;
 
+    // They are written in one order: where one is named, or what the other does shows in it, they stay.
+    private PlannedRepair? Swap(SwapArguments swap, CallRecord call) =>
+        FileOf(call, (nameof(SwapArguments), swap.Argument, swap.OtherArgument), other => other is SwapArguments same && same.Argument == swap.Argument && same.OtherArgument == swap.OtherArgument) is { } file
+            && ArgumentOf(call, swap.Argument, file) is { } one && ArgumentOf(call, swap.OtherArgument, file) is { } other && IsPlain(one) && IsPlain(other)
+            ? Plan(swap, file, call.Call.Span, new TextEdit(call.Path, one.Span, other.ToString()), new TextEdit(call.Path, other.Span, one.ToString()))
+            : null;
+
     private PlannedRepair? Continue(GoOn further, CallRecord call) =>
         FileOf(call, (nameof(GoOn), further.Call), other => other is GoOn same && same.Call == further.Call) is { } file && InvocationOf(call, file) is { } invocation
             ? Plan(further, file, call.Call.Span, new TextEdit(call.Path, new TextSpan(invocation.Span.End, 0), further.Call))
@@ -155,6 +163,9 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
         or ElementAccessExpressionSyntax or ParenthesizedExpressionSyntax or LiteralExpressionSyntax or InterpolatedStringExpressionSyntax or ThisExpressionSyntax;
 
     private static bool IsOperand(ExpressionSyntax expression) => IsPrimary(expression) || expression is BinaryExpressionSyntax { OperatorToken.ValueText: "+" };
+
+    private static bool IsPlain(ExpressionSyntax expression) =>
+        expression is LiteralExpressionSyntax || IsPlainName(expression) || (expression is PrefixUnaryExpressionSyntax { OperatorToken.ValueText: "-" or "+" } signed && IsPlain(signed.Operand));
 
     private static bool IsPlainName(ExpressionSyntax expression) => expression switch
     {

@@ -59,8 +59,11 @@ internal sealed class RigModel
     /// <summary>Whether all of it is said once and for certain, and not by code that may or may not run, or run many times.</summary>
     public bool IsCertain { get; set; } = true;
 
+    /// <summary>Whether something is said of an element that is only known by its type, which may be any of those that the model shows.</summary>
+    public bool SpeaksOfUnknown { get; set; }
+
     /// <summary>Whether there can be nothing in the rig that the model doesn't show.</summary>
-    public bool IsWhole => Gaps.Count == 0 && !IsPart;
+    public bool IsWhole => Gaps.Count == 0 && !IsPart && !SpeaksOfUnknown;
 
     /// <summary>The switch that a weight's variable stands for; none where it stands for an option.</summary>
     public RigSwitch? SwitchOf(int variable) => ById(Switches, variable);

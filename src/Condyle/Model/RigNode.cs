@@ -28,6 +28,9 @@ internal sealed class RigNode(int id, RigEvent said, NodeKind kind, Text name) :
 
     public Fact<Channels> Locked { get; set; } = Channels.None;
 
+    /// <summary>The sentences that freed channels of it.</summary>
+    public List<(int Event, PlaceId Place)> Unlocked { get; } = [];
+
     public List<ChannelLimit> Limits { get; } = [];
 
     public bool LimitsAreOpen { get; set; }

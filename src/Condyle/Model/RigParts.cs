@@ -71,7 +71,7 @@ internal sealed class RigPolePoint(int id, RigEvent said, RigChain? chain, Fact<
 }
 
 /// <summary>A range of one of a control's channels: degrees where it turns, metres where it moves.</summary>
-internal sealed record ChannelLimit(bool Turns, Axis Axis, Fact<float> From, Fact<float> To);
+internal sealed record ChannelLimit(int Event, PlaceId Place, bool Turns, Axis Axis, Fact<float> From, Fact<float> To);
 
 internal sealed class RigLabel(int id, RigEvent said, Text name, Text text) : RigElement(id, said), IHung
 {

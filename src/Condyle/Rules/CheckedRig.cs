@@ -10,6 +10,8 @@ internal sealed class CheckedRig(RigModel model, Conventions conventions, Cancel
     private readonly Lazy<RestPose> rest = new(() => RestPose.KnownOf(model));
     private readonly Lazy<EvaluatedRig?> evaluated = new(() => EvaluatedRig.Of(model, cancellation));
     private readonly Lazy<Moves> moves = new(() => Moves.Of(model));
+    private readonly Lazy<RigMotion> motion = new(() => RigMotion.Of(model));
+    private readonly Lazy<SidePairs> pairs = new(() => new(model, conventions));
 
     public RigModel Model => model;
 
@@ -22,6 +24,12 @@ internal sealed class CheckedRig(RigModel model, Conventions conventions, Cancel
 
     /// <summary>What moves each node.</summary>
     public Moves Moves => moves.Value;
+
+    /// <summary>What moves what.</summary>
+    public RigMotion Motion => motion.Value;
+
+    /// <summary>Which nodes are each other's counterparts on the other side.</summary>
+    public SidePairs Pairs => pairs.Value;
 
     /// <summary>The rig evaluated at rest; none where not all of it is known, where it can't be evaluated or where that is too much work.</summary>
     public EvaluatedRig? Evaluated => evaluated.Value;

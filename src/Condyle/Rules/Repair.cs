@@ -20,6 +20,9 @@ internal sealed record CallInstead(int Event, string Method, string Title) : Rep
 /// <summary>Give a call another text. It is the rig's, so only a text that is written in the call itself is replaced.</summary>
 internal sealed record ReplaceText(int Event, int Argument, string To, string Title) : Repair(Event, Title);
 
+/// <summary>Give a call two of its arguments the other way round.</summary>
+internal sealed record SwapArguments(int Event, int Argument, int OtherArgument, string Title) : Repair(Event, Title);
+
 /// <summary>Go on with the sentence: a further call behind the one that was made.</summary>
 internal sealed record GoOn(int Event, string Call, string Title) : Repair(Event, Title);
 

@@ -77,6 +77,8 @@ internal sealed class LockChanged(PlaceId place, int node, Fact<Channels> channe
         changed.Locked = fold.IsCertain(this, changed) && changed.Locked.TryKnown(out var before) && channels.TryKnown(out var these)
             ? locked ? before | these : before & ~these
             : Fact<Channels>.Open;
+        if (!locked)
+            changed.Unlocked.Add((id, Place));
     }
 }
 
@@ -93,6 +95,6 @@ internal sealed class LimitSet(PlaceId place, int node, bool turns, Fact<Axis> a
         }
 
         limited.Limits.RemoveAll(limit => limit.Turns == turns && limit.Axis == which);
-        limited.Limits.Add(new ChannelLimit(turns, which, from, to));
+        limited.Limits.Add(new ChannelLimit(id, Place, turns, which, from, to));
     }
 }

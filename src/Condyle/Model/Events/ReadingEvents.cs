@@ -5,6 +5,7 @@ internal sealed class UnknownElement(UnknownKind kind) : RigEvent(PlaceId.None)
 {
     public override void Apply(ModelFold fold, int id)
     {
+        fold.Model.SpeaksOfUnknown = true;
         switch (kind)
         {
             case UnknownKind.Node or UnknownKind.Group or UnknownKind.Control or UnknownKind.Joint or UnknownKind.CopyJoint:

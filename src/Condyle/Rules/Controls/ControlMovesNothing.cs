@@ -1,0 +1,71 @@
+using Condyle.Model;
+
+namespace Condyle.Rules;
+
+/// <summary>CDY5006: a control moves something of the rig.</summary>
+internal sealed class ControlMovesNothing : EvaluatedRule
+{
+    public override string Id => "CDY5006";
+
+    public override string Title => "Control that moves nothing";
+
+    public override Severity Severity => Severity.Warning;
+
+    public override IEnumerable<Finding> Check(CheckedRig rig)
+    {
+        var motion = rig.Motion;
+        if (!motion.IsWhole || !IsFinished(rig.Model))
+            yield break;
+        // What stands at a chain of which a copy is driven by nothing waits for that copy's solver.
+        var idle = new HashSet<RigNode?>(rig.Model.Copies.Where(copy => !copy.Joints.Exists(motion.IsWritten)).SelectMany(copy => copy.Chain.Joints ?? []));
+        // Where something stands at a control, it is wanted for its place; and a control may only be there for its dials and switches.
+        var wanted = new HashSet<RigNode>(rig.Model.Nodes.Select(PlaceOf).OfType<RigNode>().Concat(ControlsWithSettings(rig.Model)));
+        foreach (var control in rig.Model.Nodes)
+        {
+            // One that isn't placed stands where something else does, and may mark that.
+            if (control.Kind == NodeKind.Control && control.Placement.TryKnown(out var placement) && placement is not null && !motion.IsUsed(control) && !wanted.Contains(control) && !idle.Contains(JointOf(control)) && !IsTakenFor(control, rig))
+            {
+                yield return new Finding(
+                    this,
+                    control,
+                    $"Control {control.Title} moves nothing: it carries no node, drives none, and is no goal, pole or space of another. An animator keys it and sees nothing happen. {Advice(control, motion)}",
+                    control.Place);
+            }
+        }
+    }
+
+    // Where this side takes the other side's control in its place, that is the slip.
+    private static bool IsTakenFor(RigNode control, CheckedRig rig) => rig.Pairs.CounterpartOf(control) is { } other
+        && rig.Motion.MovedBy(other).Any(moved => rig.Pairs.SideOf(moved) == rig.Pairs.SideOf(control));
+
+    private static string Advice(RigNode control, RigMotion motion) => PlaceOf(control) is { IsExported: true } joint && !motion.IsWritten(joint)
+        ? $"Drive {joint.Title}, where it stands, by its channels, or take the control out."
+        : "Drive what it is meant for, or take it out.";
+
+    private static RigNode? PlaceOf(RigNode node) => !node.Placement.TryKnown(out var placement) ? null : placement switch
+    {
+        AtNode at => at.Target,
+        AsImage image => image.Of,
+        AtSpot { Spot: RigPointBeside beside } => beside.Node,
+        _ => null,
+    };
+
+    private static RigNode? JointOf(RigNode node) =>
+        PlaceOf(node) is { } at ? at.Original ?? at
+        : node.Placement.TryKnown(out var placement) && placement is AtSpot { Spot: RigPolePoint { Chain.Joints: { Count: > 0 } joints } } ? joints[0]
+        : null;
+
+    // A sentence without its end may be the one that the control is for.
+    private static bool IsFinished(RigModel model) =>
+        model.Drives.TrueForAll(drive => drive.Sources.Count > 0)
+        && model.Blends.TrueForAll(blend => blend.Sources.Count > 0)
+        && model.Curves.TrueForAll(curve => curve.Nodes.Count > 1)
+        && model.Spaces.TrueForAll(space => space.Parents.Count > 0)
+        && model.Aims.TrueForAll(aim => aim.Target.TryKnown(out var target) && target is not null)
+        && model.Twists.TrueForAll(twist => twist.Ends.TryKnown(out var ends) && ends is not null)
+        && model.Falloffs.TrueForAll(falloff => falloff.Source.TryKnown(out var source) && source is not null)
+        && model.TwoBones.Cast<RigSolver>().Concat(model.ManyBones).All(solver => solver.Goal.TryKnown(out var goal) && goal is not null);
+
+    private static IEnumerable<RigNode> ControlsWithSettings(RigModel model) =>
+        model.Switches.Cast<RigSetting>().Concat(model.Dials).Concat(model.Choices).SelectMany(setting => setting.AlsoOn.Append(setting.Control)).OfType<RigNode>();
+}

@@ -1,0 +1,50 @@
+using Condyle.Model;
+using Condyle.Naming;
+
+namespace Condyle.Rules;
+
+/// <summary>Which node is which one's counterpart on the other side, by their names.</summary>
+internal sealed class SidePairs
+{
+    private readonly Conventions conventions;
+    private readonly Dictionary<(NodeKind, string), RigNode> byName = [];
+    private readonly HashSet<(NodeKind, string)> twice = [];
+
+    public SidePairs(RigModel model, Conventions conventions)
+    {
+        this.conventions = conventions;
+        foreach (var node in model.Nodes)
+        {
+            if (!node.Name.TryKnown(out var name))
+                continue;
+            if (byName.ContainsKey((node.Kind, name)))
+                twice.Add((node.Kind, name));
+            else
+                byName[(node.Kind, name)] = node;
+        }
+
+        Pairs = [.. model.Nodes.Where(node => SideOf(node) == Side.Left).Select(left => (left, Right: CounterpartOf(left))).Where(pair => pair.Right is not null)!];
+    }
+
+    /// <summary>The nodes that both sides have, in the order of the left.</summary>
+    public IReadOnlyList<(RigNode Left, RigNode Right)> Pairs { get; }
+
+    /// <summary>The side that a node's name says; none for one in the middle.</summary>
+    public Side? SideOf(RigNode node) => SidedName.Of(node.Name, conventions)?.Side;
+
+    /// <summary>What a node on one side is on the other; none where there is none, or where names don't tell.</summary>
+    public RigNode? CounterpartOf(RigNode node) =>
+        IsNamedOnce(node) && SidedName.Of(node.Name, conventions) is { } own && byName.TryGetValue((node.Kind, own.Counterpart), out var other) && IsNamedOnce(other) ? other : null;
+
+    /// <summary>Where a node would be in the mirror: its counterpart, or itself where it is in the middle.</summary>
+    public RigNode? MirrorOf(RigNode node) => node.Name.IsOpen ? null : SideOf(node) is null ? node : CounterpartOf(node);
+
+    /// <summary>Whether there is no node of the kind that could be a node's counterpart.</summary>
+    public bool IsAlone(RigNode node) =>
+        IsNamedOnce(node) && SidedName.Of(node.Name, conventions) is { } own && !byName.ContainsKey((node.Kind, own.Counterpart));
+
+    public bool IsNamedOnce(RigNode node) => node.Name.TryKnown(out var name) && !twice.Contains((node.Kind, name));
+
+    /// <summary>A text in the mirror: the other side's where it says one.</summary>
+    public string? MirrorOf(Text text) => !text.TryKnown(out var known) ? null : SidedName.Of(text, conventions)?.Counterpart ?? known;
+}
