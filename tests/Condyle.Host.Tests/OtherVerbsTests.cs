@@ -28,7 +28,7 @@ public sealed class OtherVerbsTests
     {
         using var program = new TestProgram();
         Assert.Equal(2, program.Run("explain", "CDY0000"));
-        Assert.Contains("'CDY0000' there is no such rule. The rules: CDY1001, CDY2001", program.Error, StringComparison.Ordinal);
+        Assert.Contains("'CDY0000' there is no such rule. The rules: CDY1001, CDY1002", program.Error, StringComparison.Ordinal);
     }
 
     [Fact]
