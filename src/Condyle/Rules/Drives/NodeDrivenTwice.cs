@@ -6,6 +6,9 @@ namespace Condyle.Rules;
 /// <summary>CDY3002: of two sentences that write the same of a node, only the one begun last moves it.</summary>
 internal sealed class NodeDrivenTwice : RuleOfMoves
 {
+    /// <summary>What sentences can share a node by: moves by axis, the rotation whole.</summary>
+    private static readonly Channels[] Written = [Channels.MoveX, Channels.MoveY, Channels.MoveZ, Channels.Turn];
+
     public override string Id => "CDY3002";
 
     public override string Title => "Node driven twice";
@@ -38,19 +41,19 @@ internal sealed class NodeDrivenTwice : RuleOfMoves
             if (each.Key == Moved.OnTop || (each.Key == Moved.Placement && node.IsExported))
                 continue;
             // What is begun later takes the channels that it writes.
-            Move? mover = null, turner = null;
+            var takers = new Dictionary<Channels, Move>();
             foreach (var move in each.Reverse())
             {
-                var (shifts, turns) = ((move.Written & Channels.Move) != Channels.None, (move.Written & Channels.Turn) != Channels.None);
-                if ((!shifts || Takes(mover, move)) && (!turns || Takes(turner, move)))
-                    yield return (move, (shifts ? mover : turner)!);
-                mover = shifts ? move : mover;
-                turner = turns ? move : turner;
+                var written = Written.Where(channels => (move.Written & channels) != Channels.None).ToList();
+                if (written.Count > 0 && written.TrueForAll(channels => takers.TryGetValue(channels, out var later) && Takes(later, move)))
+                    yield return (move, takers[written[0]]);
+                foreach (var channels in written)
+                    takers[channels] = move;
             }
         }
     }
 
-    private static bool Takes(Move? later, Move move) => later is not null && later.IsSaidWith(move) && IsWeighted(later) && IsWeighted(move);
+    private static bool Takes(Move later, Move move) => later.IsSaidWith(move) && IsWeighted(later) && IsWeighted(move);
 
     private static bool IsWeighted(Move move)
     {
