@@ -46,7 +46,7 @@ public sealed class AimTests
         var rig = setting.Rig();
         var pose = rig.Evaluate(new Pose().Set(rig["target"].Id, rig.Moved("target", by, Quaterniond.Identity)).Set(rig["up"].Id, upMoved with { Scale = Vector3d.One }));
         var (before, now) = (Seen(rig, setting.Kind, rig.Rest.WorldOf), Seen(rig, setting.Kind, pose.WorldOf));
-        if (now.Distance < 0.1 || now.Sine < 0.05)
+        if (now.Distance < 0.1 || now.Sine < 0.05 || before.Sine < 0.05)
             return;
         Near.Equal(before.Target, now.Target, 1e-6);
         if (setting.Kind != UpKind.None)
