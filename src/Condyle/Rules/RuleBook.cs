@@ -76,7 +76,7 @@ internal static class RuleBook
         foreach (var rule in All)
         {
             cancellation.ThrowIfCancellationRequested();
-            foreach (var finding in rule.Check(rig))
+            foreach (var finding in Checked(rule, rig))
             {
                 // What a pose shows is explained by what is wrong with the sentence itself.
                 var isTold = rule is EvaluatedRule && finding.Subject is { } shown && wrong.Contains(shown);
@@ -89,5 +89,19 @@ internal static class RuleBook
 
         findings.AddRange(AcceptanceWithoutFinding.Of(model, accepted.Stale));
         return findings;
+    }
+
+    private static IEnumerable<Finding> Checked(Rule rule, CheckedRig rig)
+    {
+        try
+        {
+            return [.. rule.Check(rig)];
+        }
+#pragma warning disable CA1031 // A rule must never take the compiler or the rig down: that it couldn't be asked is a finding of its own.
+        catch (Exception unexpected) when (unexpected is not OperationCanceledException)
+#pragma warning restore CA1031
+        {
+            return [RigNotReadWhole.For(rule, unexpected, rig.Model)];
+        }
     }
 }

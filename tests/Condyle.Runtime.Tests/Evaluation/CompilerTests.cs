@@ -1,10 +1,16 @@
 using System.Numerics;
 using Condyle.Runtime.Kernels;
+using Condyle.Tests.Shared;
+using CsCheck;
 
 namespace Condyle.Runtime.Tests.Evaluation;
 
 public class CompilerTests
 {
+    [Fact]
+    public void No_rule_fails_on_a_random_rig() =>
+        Gen.Int.Sample(seed => Assert.DoesNotContain(Rig.Examine(new RandomRig(seed)).Findings, finding => finding.Message.Contains("the rule failed", StringComparison.Ordinal)), iter: 300);
+
     [Fact]
     public void A_loop_of_drives_is_an_error_that_names_its_path()
     {

@@ -12,6 +12,13 @@ internal sealed class RigNotReadWhole : Rule
 
     public override Severity Severity => Severity.Info;
 
+    /// <summary>Says that a rule itself failed.</summary>
+    public static Finding For(Rule failed, Exception unexpected, RigModel model) => new(
+        RuleBook.All.OfType<RigNotReadWhole>().Single(),
+        null,
+        $"Slips of {failed.Id} may go unseen in this rig, as the rule failed with {unexpected.GetType().Name}: {unexpected.Message}",
+        (model.Nodes.FirstOrDefault(node => !node.IsUnknown) ?? (RigElement?)model.Skeletons.FirstOrDefault())?.Place ?? PlaceId.None);
+
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
         from gap in model.Gaps
         where !gap.IsFailure
