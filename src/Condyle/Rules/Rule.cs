@@ -14,6 +14,12 @@ internal abstract class Rule
 
     public abstract Severity Severity { get; }
 
+    /// <summary>What its fix does, in a few words; empty where the right code can't be known.</summary>
+    public virtual string Fix => "";
+
+    /// <summary>Where the knowledge comes from that makes it a slip.</summary>
+    public virtual string Source => "common practice, no source";
+
     /// <summary>Whether it speaks of a call as it stands in the code, so that it holds only if it does every time that the call is made.</summary>
     public virtual bool IsAboutCode => false;
 

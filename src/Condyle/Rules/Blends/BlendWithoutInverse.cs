@@ -17,6 +17,8 @@ internal sealed class BlendWithoutInverse : Rule
 
     public override Severity Severity => Severity.Error;
 
+    public override string Fix => "use the inverse";
+
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var blend in model.Blends)

@@ -12,6 +12,8 @@ internal sealed class LabelContradictsBlend : Rule
 
     public override Severity Severity => Severity.Warning;
 
+    public override string Fix => "show it by the inverse";
+
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var bySwitch = Sources(model).ToLookup(source => source.Switch, source => (source.Blend, source.Source, source.Weight));

@@ -12,6 +12,8 @@ internal sealed class SourceOfAnotherJoint : Rule
 
     public override Severity Severity => Severity.Error;
 
+    public override string Fix => "take the joint's own copy";
+
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var blend in model.Blends.Where(blend => blend is { IsUnknown: false, Node: not null }))

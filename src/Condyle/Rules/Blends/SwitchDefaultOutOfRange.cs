@@ -12,6 +12,8 @@ internal sealed class SwitchDefaultOutOfRange : Rule
 
     public override Severity Severity => Severity.Error;
 
+    public override string Fix => "the nearest end of the range";
+
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var given in model.Switches)

@@ -11,6 +11,8 @@ internal sealed class GroupUnlockedWithoutUse : EvaluatedRule
 
     public override Severity Severity => Severity.Warning;
 
+    public override string Fix => "leave it locked";
+
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         var motion = rig.Motion;

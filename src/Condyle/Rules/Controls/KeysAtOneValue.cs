@@ -12,6 +12,8 @@ internal sealed class KeysAtOneValue : Rule
 
     public override Severity Severity => Severity.Error;
 
+    public override string Fix => "keep one of two equal keys";
+
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var response in model.Responses)

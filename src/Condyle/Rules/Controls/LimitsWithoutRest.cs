@@ -14,6 +14,8 @@ internal sealed class LimitsWithoutRest : Rule
 
     public override Severity Severity => Severity.Warning;
 
+    public override string Fix => "turn the limits round";
+
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var control in model.Nodes)

@@ -12,6 +12,10 @@ internal sealed class MatrixDriveOntoExportedJoint : Rule
 
     public override Severity Severity => Severity.Error;
 
+    public override string Fix => "by channels";
+
+    public override string Source => "glTF 2.0, section 3.11: animations target translation, rotation, scale and weights";
+
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var drive in model.Drives)

@@ -12,6 +12,8 @@ internal sealed class MatrixUnderChannels : RuleOfMoves
 
     public override Severity Severity => Severity.Warning;
 
+    public override string Fix => "leave the matrix out";
+
     protected override IEnumerable<Finding> Check(RigModel model, Moves moves, Conventions conventions)
     {
         foreach (var node in model.Nodes)

@@ -12,6 +12,8 @@ internal sealed class OffsetWithoutUse : Rule
 
     public override Severity Severity => Severity.Info;
 
+    public override string Fix => "leave the offset out";
+
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         // A helper that keeps the offset for all who call it is right as soon as one of them has one.

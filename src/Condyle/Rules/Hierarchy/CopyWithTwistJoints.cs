@@ -12,6 +12,8 @@ internal sealed class CopyWithTwistJoints : RuleOfMoves
 
     public override Severity Severity => Severity.Warning;
 
+    public override string Fix => "without them";
+
     protected override IEnumerable<Finding> Check(RigModel model, Moves moves, Conventions conventions)
     {
         var twoBoned = new HashSet<RigCopy?>(model.TwoBones.Select(solver => solver.Copy)); // too many joints are a slip of its own there

@@ -12,6 +12,8 @@ internal sealed class ControlNamedAsGroup : Rule
 
     public override Severity Severity => Severity.Info;
 
+    public override string Fix => "take the suffix off";
+
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var suffix = conventions.GroupSuffix;

@@ -12,6 +12,8 @@ internal sealed class GroupNameWithoutSuffix : Rule
 
     public override Severity Severity => Severity.Warning;
 
+    public override string Fix => "append it";
+
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var suffix = conventions.GroupSuffix;

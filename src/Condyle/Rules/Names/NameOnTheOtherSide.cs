@@ -12,6 +12,8 @@ internal sealed class NameOnTheOtherSide : Rule
 
     public override Severity Severity => Severity.Warning;
 
+    public override string Fix => "the other side";
+
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var node in model.Nodes)

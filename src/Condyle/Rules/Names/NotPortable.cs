@@ -12,6 +12,8 @@ internal sealed class NotPortable : Rule
 
     public override Severity Severity => Severity.Warning;
 
+    public override string Fix => "the portable form";
+
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var byLetters = new Dictionary<string, (string Name, RigNode Node)>(StringComparer.OrdinalIgnoreCase);
