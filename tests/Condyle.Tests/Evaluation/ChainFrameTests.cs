@@ -95,6 +95,18 @@ public sealed class ChainFrameTests
         });
 
     [Fact]
+    public void The_mirror_image_of_a_frame_moves_and_turns_equally_whichever_side_it_is() =>
+        Any.Rotation.Sample(rotation =>
+        {
+            var frame = Affine3d.Rigid(Vector3d.UnitY, rotation);
+            foreach (var mirror in new[] { MirrorBehaviour.Between(frame, frame.Mirrored)!.Value, MirrorBehaviour.Between(frame.Mirrored, frame)!.Value })
+            {
+                Assert.True(mirror.TurnsAreEqual);
+                Assert.All([Axis.X, Axis.Y, Axis.Z], axis => Assert.Equal((1, 1), (mirror.TurnSign(axis), mirror.MoveSign(axis))));
+            }
+        });
+
+    [Fact]
     public void Frames_that_mirror_by_no_axis_have_no_clear_mirroring() =>
         Assert.Null(MirrorBehaviour.Between(Affine3d.Identity, Affine3d.Rigid(Vector3d.Zero, Quaterniond.About(new Vector3d(1, 1, 1).Direction!.Value, 1))));
 
