@@ -123,7 +123,7 @@ internal sealed class BlendWithoutInverse : Rule
     private static string Written(IReadOnlyList<int> switches, Func<int, double> valueOf, RigModel model)
     {
         var same = switches.GroupBy(valueOf, id => model.SwitchOf(id)?.Title ?? model.OptionOf(id)?.Title ?? "the switch").OrderBy(group => group.Key);
-        return string.Join(" and ", same.Select(group => $"{Wording.Joined([.. group])} at {Invariant.Short(group.Key)}"));
+        return string.Join(" and ", same.Select(group => $"{Wording.Joined([.. group], int.MaxValue)} at {Invariant.Short(group.Key)}"));
     }
 
     private static string Advice(IReadOnlyList<Repair> repairs) =>

@@ -34,7 +34,7 @@ internal sealed class CopyDrivenInPart : EvaluatedRule
     private Finding FindingOf(RigCopy copy, List<RigNode> idle, int driven) => new(
         this,
         copy,
-        $"Of {copy.Title}, {driven} joints are driven, and nothing drives {Sentence.List([.. idle.Select(joint => joint.Title)])} between them: while the blend takes this copy, the chain stays stiff there and no control can bend it. Drive {(idle.Count == 1 ? "it" : "them")} as the others.",
+        $"Of {copy.Title}, {driven} joints are driven, and nothing drives {Wording.Joined([.. idle.Select(joint => joint.Title)])} between them: while the blend takes this copy, the chain stays stiff there and no control can bend it. Drive {(idle.Count == 1 ? "it" : "them")} as the others.",
         copy.Place)
     {
         ActsOn = idle[0],

@@ -47,7 +47,7 @@ internal sealed class CurveOutOfReach : Rule
         return new Finding(
             this,
             response.Source,
-            $"{Wording.First(response.Source!.Title)} goes from {Invariant.Short(range.From)} to {Invariant.Short(range.To)}, and the curve of its response has {(values.Count == 1 ? "a key" : "keys")} at {Sentence.List(values)}: that part of it is never reached{Reached(response, range)}. Give the dial the range of the curve, or the curve that of the dial.",
+            $"{Wording.First(response.Source!.Title)} goes from {Invariant.Short(range.From)} to {Invariant.Short(range.To)}, and the curve of its response has {(values.Count == 1 ? "a key" : "keys")} at {Wording.Joined(values)}: that part of it is never reached{Reached(response, range)}. Give the dial the range of the curve, or the curve that of the dial.",
             outside[0].Place)
         {
             ActsOn = OwnerOf(response),

@@ -55,5 +55,5 @@ internal sealed class DialSetsNothing : Rule
 
     private static string Level(RigResponse response) => response.Keys[0].Value.TryKnown(out var value) ? Invariant.Short(value) : Text.Hole;
 
-    private static string Targets(RigResponse response) => Sentence.List([.. response.Targets.Select(target => target.Node?.Title ?? $"'{target.Morph.Target}'").Distinct()]);
+    private static string Targets(RigResponse response) => Wording.Joined([.. response.Targets.Select(target => target.Node?.Title ?? $"'{target.Morph.Target}'").Distinct()]);
 }

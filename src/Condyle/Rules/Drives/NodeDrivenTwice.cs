@@ -77,18 +77,11 @@ internal sealed class NodeDrivenTwice : RuleOfMoves
         return new Finding(
             this,
             last.Sentence,
-            $"{Listed([.. nodes.Select(each => each.Last.Node.Title)])} {are} driven twice: {last.Title} is said last and has {them}, so {lost.Title} doesn't move {does} at all. Keep the one that is meant.",
+            $"{Wording.Joined([.. nodes.Select(each => each.Last.Node.Title)])} {are} driven twice: {last.Title} is said last and has {them}, so {lost.Title} doesn't move {does} at all. Keep the one that is meant.",
             last.Place)
         {
             ActsOn = last.Node,
             Related = [.. new[] { lost.Place, lost.Sentence.Place, last.Sentence.Place }.Where(place => place != last.Place).Distinct()],
         };
     }
-
-    private static string Listed(IReadOnlyList<string> names) => names.Count switch
-    {
-        1 => names[0],
-        <= 4 => $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}",
-        _ => $"{string.Join(", ", names.Take(3))} and {names.Count - 3} more",
-    };
 }

@@ -46,9 +46,6 @@ internal sealed class LimbBreaksOverSwitch : EvaluatedRule
         ? "Blend the chain as a whole, from copies of it: then the bones keep their length and the joints turn together."
         : "Look at how its copies are solved and driven at that value.";
 
-    private static string Switches(BlendedLimb limb, RigModel model)
-    {
-        var names = limb.Variables.Select(id => model.SwitchOf(id)?.Title ?? model.OptionOf(id)?.Title ?? "a switch").Distinct().ToList();
-        return names.Count == 1 ? names[0] : string.Join(", ", names.Take(names.Count - 1)) + " and " + names[^1];
-    }
+    private static string Switches(BlendedLimb limb, RigModel model) =>
+        Wording.Joined([.. limb.Variables.Select(id => model.SwitchOf(id)?.Title ?? model.OptionOf(id)?.Title ?? "a switch").Distinct()], limb.Variables.Count);
 }

@@ -16,11 +16,11 @@ internal sealed class IkCopyWithoutSolver : EvaluatedRule
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         var copies = rig.Model.Copies.FindAll(IsForIk);
-        if (copies.Count == 0 || !rig.Model.IsWhole || MovedNodes.In(rig.Model) is not { } moved)
+        if (copies.Count == 0 || rig.Moves is not { AreOpen: false } moves)
             yield break;
         foreach (var copy in copies)
         {
-            if (copy.Joints.Exists(moved.ContainsKey))
+            if (copy.Joints.Exists(joint => moves.Of(joint).Count > 0))
                 continue;
             yield return new Finding(
                 this,

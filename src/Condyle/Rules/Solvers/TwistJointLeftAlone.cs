@@ -1,4 +1,5 @@
 using Condyle.Model;
+using Condyle.Naming;
 
 namespace Condyle.Rules;
 
@@ -14,16 +15,17 @@ internal sealed class TwistJointLeftAlone : EvaluatedRule
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         var twists = rig.Model.Nodes.FindAll(node => node.IsExported && !node.IsUnknown && node.Role.TryKnown(out var role) && role == JointRole.Twist);
-        if (twists.Count == 0 || !rig.Model.IsWhole || MovedNodes.In(rig.Model) is not { } moved)
+        if (twists.Count == 0 || rig.Moves is not { AreOpen: false } moves)
             yield break;
-        var twisted = twists.Where(moved.ContainsKey).ToLookup(joint => joint.Name.ToString());
-        var ofBone = twists.Where(moved.ContainsKey).ToLookup(ParentOf);
-        foreach (var bone in twists.Where(joint => !moved.ContainsKey(joint)).GroupBy(ParentOf))
+        var twisted = twists.FindAll(IsMoved).ToLookup(joint => joint.Name.ToString());
+        var ofBone = twists.FindAll(IsMoved).ToLookup(ParentOf);
+        foreach (var bone in twists.FindAll(joint => !IsMoved(joint)).GroupBy(ParentOf))
         {
-            if (bone.Key is null || !moved.TryGetValue(bone.Key, out var sentence))
+            if (bone.Key is null || moves.Of(bone.Key) is not { Count: > 0 } ofParent)
                 continue;
-            if (bone.SelectMany(joint => twisted[OtherSide(joint.Name.ToString())]).Concat(ofBone[bone.Key]).FirstOrDefault() is not { } like)
+            if (bone.SelectMany(joint => twisted[SidedName.Of(joint.Name, rig.Conventions)?.Counterpart ?? ""]).Concat(ofBone[bone.Key]).FirstOrDefault() is not { } like)
                 continue; // a bone whose roll is left to the engine
+            var sentence = ofParent[ofParent.Count - 1].Sentence;
             var names = string.Join(", ", bone.Select(joint => joint.Title));
             yield return new Finding(
                 this,
@@ -32,16 +34,12 @@ internal sealed class TwistJointLeftAlone : EvaluatedRule
                 sentence.Place)
             {
                 ActsOn = bone.First(),
-                Related = [moved[like].Place, bone.First().Place],
+                Related = [moves.Of(like)[0].Sentence.Place, bone.First().Place],
             };
         }
+
+        bool IsMoved(RigNode joint) => moves.Of(joint).Count > 0;
     }
 
     private static RigNode? ParentOf(RigNode joint) => joint.Parent.TryKnown(out var parent) ? parent : null;
-
-    private static string OtherSide(string name)
-    {
-        var (left, right) = (Side.Left.ToString(), Side.Right.ToString());
-        return name.Contains(left) ? name.Replace(left, right) : name.Replace(right, left);
-    }
 }

@@ -30,12 +30,12 @@ internal sealed class SideWithoutCounterpart : EvaluatedRule
 
     private Finding FindingOf(Side side, List<RigNode> alone, List<RigNode> joints)
     {
-        var names = Sentence.List([.. alone.Select(node => node.Title)]);
+        var names = Wording.Joined([.. alone.Select(node => node.Title)]);
         var first = alone.Find(node => JointOf(node) is not null)!;
         return new Finding(
             this,
             first,
-            $"The {side} side has {(alone.Count == 1 ? names : $"{alone.Count} controls and groups")} that the {side.Opposite} side lacks{(alone.Count == 1 ? "" : $": {names}")}. The skeleton has both sides, so {Sentence.List([.. joints.Select(joint => joint.Title)])} can't be posed. Build the {side.Opposite} side as well: foreach (var side in Side.Both).",
+            $"The {side} side has {(alone.Count == 1 ? names : $"{alone.Count} controls and groups")} that the {side.Opposite} side lacks{(alone.Count == 1 ? "" : $": {names}")}. The skeleton has both sides, so {Wording.Joined([.. joints.Select(joint => joint.Title)])} can't be posed. Build the {side.Opposite} side as well: foreach (var side in Side.Both).",
             first.Place)
         {
             Related = [.. alone.Select(node => node.Place).Concat(joints.Select(joint => joint.Place)).Where(place => place != first.Place).Distinct()],
