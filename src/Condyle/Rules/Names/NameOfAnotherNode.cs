@@ -25,9 +25,10 @@ internal sealed class NameOfAnotherNode : Rule
 
     private static string MessageOf(RigNode node, RigNode other)
     {
-        var (kind, otherKind) = (Namesakes.KindOf(node), Namesakes.KindOf(other));
+        var kind = Namesakes.KindOf(node);
+        var taken = node.Kind == other.Kind ? "another is" : $"a {Namesakes.KindOf(other)} is";
         return node.Copy is { } copy
-            ? $"Joints of {copy.Title} are called as another {otherKind} is, such as {node.Title}: in every list of the rig's nodes one is taken for the other. Give the copy a tag of its own."
-            : $"The {kind} {node.Title} is called as another {otherKind} is: in a file that holds both, and in every list of the rig's nodes, one is taken for the other. Give the {kind} a word of its own, such as what it does: 'turn_…'.";
+            ? $"Joints of {copy.Title} are called as {taken}, such as {node.Title}: in every list of the rig's nodes one is taken for the other. Give the copy a tag of its own."
+            : $"The {kind} {node.Title} is called as {taken}: in a file that holds both, and in every list of the rig's nodes, one is taken for the other. Give the {kind} a word of its own, such as what it does: 'turn_…'.";
     }
 }
