@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using Condyle.Analyzers.Reporting;
+using Condyle.Analyzers.Tests.Reporting;
 using Condyle.Tests.Shared;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.Diagnostics;
 
 namespace Condyle.Analyzers.Tests.Reading;
 
-/// <summary>Runs the analyzer as the compiler does and gives back what it reports, as <c>id text-at-the-place</c>.</summary>
+/// <summary>Runs the analyzer as the compiler does and gives back what it reports of half a rig, as <c>id text-at-the-place</c>: what reading finds, and the rules that need no more.</summary>
 internal static class Findings
 {
     public static async Task<IReadOnlyList<string>> In(string body, string members = "", string more = "") =>
@@ -16,6 +17,7 @@ internal static class Findings
     {
         var found = await Diagnostics(CompiledCode.Compile(files));
         return [.. found
+            .Where(diagnostic => RigSnippet.Rules.Contains(diagnostic.Id))
             .OrderBy(diagnostic => diagnostic.Location.SourceTree!.FilePath).ThenBy(diagnostic => diagnostic.Location.SourceSpan.Start)
             .Select(diagnostic => $"{diagnostic.Id} {diagnostic.Location.SourceTree!.GetText().ToString(diagnostic.Location.SourceSpan)}")];
     }
