@@ -16,6 +16,8 @@ internal sealed class NotPortable : Rule
 
     public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
+        // What the delivered joints have in their names the engine copes with, and controls are best called after joints.
+        var delivered = new HashSet<char>(model.Nodes.Where(node => node.IsExported && node.Name.TryKnown(out _)).SelectMany(joint => joint.Name.ToString()).Where(letter => !Conventions.IsPortable(letter)));
         var byLetters = new Dictionary<string, (string Name, RigNode Node)>(StringComparer.OrdinalIgnoreCase);
         foreach (var node in model.Nodes)
         {
@@ -28,7 +30,7 @@ internal sealed class NotPortable : Rule
             // The names of joints are the modeller's, and those of copied joints follow from them.
             if (node.Kind is not (NodeKind.Control or NodeKind.Group))
                 continue;
-            if (Fault(name, conventions) is { } fault)
+            if (Fault(name, delivered, conventions) is { } fault)
                 yield return Of(node, name, fault, Portable(name));
             else if (known && other.Name != name)
                 yield return Of(node, name, $"differs from {other.Node.Title} only by case, which not every program tells apart", null) with { Related = [other.Node.Place] };
@@ -41,13 +43,13 @@ internal sealed class NotPortable : Rule
             Repairs = portable is { Length: > 0 } && portable != name ? [new ReplaceText(node.Id, 0, portable, $"Rename to '{portable}'")] : [],
         };
 
-    private static string? Fault(string name, Conventions conventions)
+    private static string? Fault(string name, HashSet<char> delivered, Conventions conventions)
     {
         if (name.Length == 0)
             return "is no name";
         if (name.Length > conventions.LongestName)
             return $"has {name.Length} characters, and {conventions.LongestName} are allowed";
-        foreach (var letter in name.Where(letter => !Conventions.IsPortable(letter)))
+        foreach (var letter in name.Where(letter => !Conventions.IsPortable(letter) && !delivered.Contains(letter)))
             return char.IsWhiteSpace(letter) ? "has a space in it" : char.IsControl(letter) ? "has an invisible character in it" : $"has '{letter}' in it";
         return char.IsDigit(name[0]) ? "begins with a digit" : null;
     }
