@@ -10,10 +10,13 @@ internal sealed class CheckedRig(RigModel model, Conventions conventions, Cancel
     private readonly Lazy<RestPose> rest = new(() => RestPose.KnownOf(model));
     private readonly Lazy<EvaluatedRig?> evaluated = new(() => EvaluatedRig.Of(model, cancellation));
     private readonly Lazy<Moves> moves = new(() => Moves.Of(model));
-    private readonly Lazy<RigMotion> motion = new(() => RigMotion.Of(model));
     private readonly Lazy<SidePairs> pairs = new(() => new(model, conventions));
+    private RigMotion? motion;
 
     public RigModel Model => model;
+
+    /// <summary>What the code accepts.</summary>
+    public Acceptances Accepted { get; } = new(model);
 
     public Conventions Conventions => conventions;
 
@@ -26,7 +29,7 @@ internal sealed class CheckedRig(RigModel model, Conventions conventions, Cancel
     public Moves Moves => moves.Value;
 
     /// <summary>What moves what.</summary>
-    public RigMotion Motion => motion.Value;
+    public RigMotion Motion => motion ??= RigMotion.Of(model, Moves);
 
     /// <summary>Which nodes are each other's counterparts on the other side.</summary>
     public SidePairs Pairs => pairs.Value;

@@ -10,41 +10,36 @@ internal sealed class RigMotion
     private readonly HashSet<RigNode> asked = [];
     private readonly HashSet<RigNode> written = [];
 
-    private RigMotion(RigModel model)
+    private RigMotion(RigModel model, Moves moves)
     {
-        IsWhole = model.IsWhole;
+        IsWhole = !moves.AreOpen;
         foreach (var node in model.Nodes)
         {
             var parent = Known(node.Parent);
             if (!node.IsExported || parent is { IsExported: false })
                 Link(parent, node);
+            foreach (var move in moves.Of(node))
+                Add(move);
         }
 
+        // What is taken besides: to show a label, to tell an angle, to reach and face, to bound a twist.
         foreach (var label in model.Labels)
             Ask(Known(label.Parent));
-        foreach (var drive in model.Drives)
-            Add(drive);
-        foreach (var blend in model.Blends)
-            Add(blend);
-        foreach (var solver in model.TwoBones.Cast<RigSolver>().Concat(model.ManyBones))
-            Add(solver.Copy?.Joints, [Known(solver.Goal), Known(solver.Pole), PlaneOf(solver)]);
-        foreach (var curve in model.Curves)
-            Add(curve);
-        foreach (var aim in model.Aims)
-            Add(aim.Node is { } aimed ? [aimed] : [], [Known(aim.Target), Known(aim.Up)?.Node]);
-        foreach (var twist in model.Twists)
-            Add(twist.Joints?.OfType<RigNode>(), [Known(twist.Ends)?.Start, Known(twist.Ends)?.End]);
-        foreach (var falloff in model.Falloffs)
-            Add(falloff.Joints, [Known(falloff.Source)]);
-        foreach (var response in model.Responses)
-            Add(response);
         foreach (var measure in model.Measures)
             Ask(measure.Node);
-        foreach (var space in model.Spaces)
-            Add(space);
+        foreach (var solver in model.TwoBones.Cast<RigSolver>().Concat(model.ManyBones))
+            Ask(Known(solver.Goal), Known(solver.Pole), (solver is RigTwoBone both ? Known(both.PlaneTurn) as RigMeasure : null)?.Node);
+        foreach (var curve in model.Curves)
+            Ask([.. curve.Nodes]);
+        foreach (var aim in model.Aims)
+            Ask(Known(aim.Target), Known(aim.Up)?.Node);
+        foreach (var twist in model.Twists)
+            Ask(Known(twist.Ends)?.Start, Known(twist.Ends)?.End);
+        foreach (var falloff in model.Falloffs)
+            Ask(Known(falloff.Source));
     }
 
-    public static RigMotion Of(RigModel model) => new(model);
+    public static RigMotion Of(RigModel model, Moves moves) => new(model, moves);
 
     /// <summary>Whether nothing can move or be moved otherwise than it shows.</summary>
     public bool IsWhole { get; private set; }
@@ -80,76 +75,19 @@ internal sealed class RigMotion
         return reached;
     }
 
-    private void Add(RigDrive drive)
+    private void Add(Move move)
     {
-        if (drive.Target is not { } target)
+        var sources = move.Leaders.Select(leader => leader.Node).OfType<RigNode>().ToList();
+        if (move.What != Moved.Placement)
+            written.Add(move.Node);
+        else if (sources.Count > 0 && (move.Sentence is RigDrive || !ridden.ContainsKey(move.Node)))
+            ridden[move.Node] = sources[0];
+
+        // The joints of a copy hang under each other, so what moves the first of them moves all: a curve has as many nodes as joints, or nearly.
+        if (move is { Sentence: RigCurve { Copy.Joints: [var first, ..] } } && move.Node != first)
             return;
-        foreach (var source in drive.Sources)
-        {
-            Link(source.Source, target);
-            if (source.Way == DriveWay.Channels)
-                written.Add(target);
-            else if (source.Source is { } ride)
-                ridden[target] = ride;
-        }
-    }
-
-    private void Add(RigBlend blend)
-    {
-        foreach (var source in blend.Sources)
-        {
-            if (blend.Node is { } node)
-                Write(node, source.Node);
-            foreach (var (from, to) in (source.Copy?.Joints ?? []).Zip(blend.Chain?.Joints ?? [], (from, to) => (from, to)))
-                Write(to, from);
-        }
-    }
-
-    private void Add(IEnumerable<RigNode>? led, IReadOnlyList<RigNode?> sources)
-    {
-        IsWhole &= led is not null;
         foreach (var source in sources)
-            Ask(source);
-        foreach (var node in led ?? [])
-        {
-            written.Add(node);
-            foreach (var source in sources)
-                Link(source, node);
-        }
-    }
-
-    // The joints of a copy hang under each other, so what moves the first of them moves all: there are as many nodes as joints, or nearly.
-    private void Add(RigCurve curve)
-    {
-        Add(curve.Copy?.Joints.Take(1), curve.Nodes);
-        written.UnionWith(curve.Copy?.Joints ?? []);
-    }
-
-    private void Add(RigResponse response)
-    {
-        foreach (var target in response.Targets)
-        {
-            if (target.Node is { } node)
-                Write(node, (response.Source as RigMeasure)?.Node);
-        }
-    }
-
-    private void Add(RigSpace space)
-    {
-        foreach (var parent in space.Parents)
-        {
-            if (space.Control is not { } control || parent.Node is not { } node)
-                continue;
-            Link(node, control);
-            if (!ridden.ContainsKey(control))
-                ridden[control] = node;
-        }
-    }
-
-    private void Write(RigNode target, RigNode? source)
-    {
-        written.Add(target);
-        Link(source, target);
+            Link(source, move.Node);
     }
 
     private void Link(RigNode? from, RigNode to)
@@ -161,13 +99,7 @@ internal sealed class RigMotion
         others.Add(to);
     }
 
-    private void Ask(RigNode? node)
-    {
-        if (node is not null)
-            asked.Add(node);
-    }
-
-    private RigNode? PlaneOf(RigSolver solver) => (solver is RigTwoBone both ? Known(both.PlaneTurn) as RigMeasure : null)?.Node;
+    private void Ask(params RigNode?[] nodes) => asked.UnionWith(nodes.OfType<RigNode>());
 
     private T? Known<T>(Fact<T?> fact)
         where T : class

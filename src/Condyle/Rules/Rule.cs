@@ -1,6 +1,4 @@
 using System.Reflection;
-using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
@@ -38,8 +36,5 @@ internal abstract class Rule
     /// <summary>What is flagged: the first paragraph of the page.</summary>
     public string Summary => Page.Split(["\n\n"], 3, StringSplitOptions.None)[1];
 
-    public abstract IEnumerable<Finding> Check(RigModel model, Conventions conventions);
-
-    /// <summary>As the other, for a rule that takes what is worked out once for all rules.</summary>
-    public virtual IEnumerable<Finding> Check(CheckedRig rig) => Check(rig.Model, rig.Conventions);
+    public abstract IEnumerable<Finding> Check(CheckedRig rig);
 }

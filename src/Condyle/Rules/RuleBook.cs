@@ -70,7 +70,6 @@ internal static class RuleBook
     public static IReadOnlyList<Finding> Check(RigModel model, Conventions conventions, CancellationToken cancellation = default)
     {
         var findings = new List<Finding>();
-        var accepted = new Acceptances(model);
         var rig = new CheckedRig(model, conventions, cancellation);
         var wrong = new HashSet<RigElement>();
         foreach (var rule in All)
@@ -80,14 +79,13 @@ internal static class RuleBook
             {
                 // What a pose shows is explained by what is wrong with the sentence itself.
                 var isTold = rule is EvaluatedRule && finding.Subject is { } shown && wrong.Contains(shown);
-                if (!accepted.Cover(finding) && !isTold)
+                if (!rig.Accepted.Cover(finding) && !isTold)
                     findings.Add(finding);
                 if (rule.Severity == Severity.Error && finding.Subject is { } subject)
                     wrong.Add(subject);
             }
         }
 
-        findings.AddRange(AcceptanceWithoutFinding.Of(model, accepted.Stale));
         return findings;
     }
 

@@ -52,7 +52,7 @@ internal static class Growth
         rig.Load().Define(draft);
         yield return ("folding the model", Repeated(() => RigModel.Of(draft.Log)));
         foreach (var rule in RuleBook.All)
-            yield return (rule.Id, Repeated(() => rule.Check(model, Conventions.Default).Count()));
+            yield return (rule.Id, Repeated(() => rule.Check(new CheckedRig(model, Conventions.Default, CancellationToken.None)).Count()));
         yield return ("all rules and acceptances", Repeated(() => RuleBook.Check(model, Conventions.Default)));
         yield return ("reporting", () => ReportAnew(compilation));
     }

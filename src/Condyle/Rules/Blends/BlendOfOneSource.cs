@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY2002: a node that has one source all the time follows it; a blend of one says so in a roundabout way.</summary>
-internal sealed class BlendOfOneSource : Rule
+internal sealed class BlendOfOneSource : ModelRule
 {
     public override string Id => "CDY2002";
 
@@ -13,7 +13,7 @@ internal sealed class BlendOfOneSource : Rule
     public override Severity Severity => Severity.Info;
 
     // A chain has no other way to follow its copy than a blend of one.
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
         from blend in model.Blends
         where blend is { IsUnknown: false, SourcesAreOpen: false, Node: not null, Sources.Count: 1 }
         let source = blend.Sources[0]

@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY2001: the weights of a blend must add up to one for every value of its switches.</summary>
-internal sealed class BlendWithoutInverse : Rule
+internal sealed class BlendWithoutInverse : ModelRule
 {
     /// <summary>How many settings of one blend's switches and choices are tried: eight switches at all their ends against each other.</summary>
     private const int MostTried = 256;
@@ -19,7 +19,7 @@ internal sealed class BlendWithoutInverse : Rule
 
     public override string Fix => "use the inverse";
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var blend in model.Blends)
         {

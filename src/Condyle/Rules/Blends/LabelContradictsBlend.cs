@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY2007: a label that is called as a source is shown while that source has the limb, not while another has.</summary>
-internal sealed class LabelContradictsBlend : Rule
+internal sealed class LabelContradictsBlend : ModelRule
 {
     public override string Id => "CDY2007";
 
@@ -14,7 +14,7 @@ internal sealed class LabelContradictsBlend : Rule
 
     public override string Fix => "show it by the inverse";
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var bySwitch = Sources(model).ToLookup(source => source.Switch, source => (source.Blend, source.Source, source.Weight));
         foreach (var label in model.Labels)

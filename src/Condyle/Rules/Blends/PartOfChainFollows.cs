@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY2004: where joints of a chain follow its copies one by one, all of them do.</summary>
-internal sealed class PartOfChainFollows : Rule
+internal sealed class PartOfChainFollows : ModelRule
 {
     public override string Id => "CDY2004";
 
@@ -12,7 +12,7 @@ internal sealed class PartOfChainFollows : Rule
 
     public override Severity Severity => Severity.Error;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         if (!model.IsWhole || model.Blends.Exists(blend => blend.IsUnknown || blend is { Chain: null, Node: null }) || model.Drives.Exists(drive => drive.IsUnknown || drive.Target is null or { IsUnknown: true }))
             yield break;

@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY2003: a joint follows the copy of itself, not that of another joint of the same chain.</summary>
-internal sealed class SourceOfAnotherJoint : Rule
+internal sealed class SourceOfAnotherJoint : ModelRule
 {
     public override string Id => "CDY2003";
 
@@ -14,7 +14,7 @@ internal sealed class SourceOfAnotherJoint : Rule
 
     public override string Fix => "take the joint's own copy";
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var blend in model.Blends.Where(blend => blend is { IsUnknown: false, Node: not null }))
         {

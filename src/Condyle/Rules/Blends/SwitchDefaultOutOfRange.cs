@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY2008: a switch goes from 0 to 1, and so does its default.</summary>
-internal sealed class SwitchDefaultOutOfRange : Rule
+internal sealed class SwitchDefaultOutOfRange : ModelRule
 {
     public override string Id => "CDY2008";
 
@@ -14,7 +14,7 @@ internal sealed class SwitchDefaultOutOfRange : Rule
 
     public override string Fix => "the nearest end of the range";
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var given in model.Switches)
         {

@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY2005: a limb of one side isn't weighted by a switch that only the other side shows, where this side has its own.</summary>
-internal sealed class SwitchOfTheOtherSide : Rule
+internal sealed class SwitchOfTheOtherSide : ModelRule
 {
     public override string Id => "CDY2005";
 
@@ -12,7 +12,7 @@ internal sealed class SwitchOfTheOtherSide : Rule
 
     public override Severity Severity => Severity.Warning;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
         from slip in Slips(model, conventions)
         let own = slip.Own.Side
         select new Finding(

@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY2006: a switch or choice on a control does something.</summary>
-internal sealed class SwitchWithoutUse : Rule
+internal sealed class SwitchWithoutUse : ModelRule
 {
     public override string Id => "CDY2006";
 
@@ -12,7 +12,7 @@ internal sealed class SwitchWithoutUse : Rule
 
     public override Severity Severity => Severity.Warning;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         if (!model.IsWhole || UsedBy(model) is not { } used)
             yield break;

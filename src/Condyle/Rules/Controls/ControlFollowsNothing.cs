@@ -1,7 +1,7 @@
 namespace Condyle.Rules;
 
 /// <summary>CDY5005: where one control carries a character, none that moves a part of it stays behind in the world.</summary>
-internal sealed class ControlFollowsNothing : EvaluatedRule
+internal sealed class ControlFollowsNothing : Rule
 {
     public override string Id => "CDY5005";
 

@@ -3,7 +3,7 @@ using Condyle.Model;
 namespace Condyle.Rules;
 
 /// <summary>CDY5006: a control moves something of the rig.</summary>
-internal sealed class ControlMovesNothing : EvaluatedRule
+internal sealed class ControlMovesNothing : Rule
 {
     public override string Id => "CDY5006";
 

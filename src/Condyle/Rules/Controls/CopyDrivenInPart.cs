@@ -3,7 +3,7 @@ using Condyle.Model;
 namespace Condyle.Rules;
 
 /// <summary>CDY5004: where a blend takes a copy that controls drive, it takes one that they drive whole.</summary>
-internal sealed class CopyDrivenInPart : EvaluatedRule
+internal sealed class CopyDrivenInPart : Rule
 {
     public override string Id => "CDY5004";
 

@@ -5,7 +5,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY5002: a response's curve lies within the range of its dial, and its values within the limits of the channel that it sets.</summary>
-internal sealed class CurveOutOfReach : Rule
+internal sealed class CurveOutOfReach : ModelRule
 {
     private const int SamplesBetweenKeys = 16;
 
@@ -15,7 +15,7 @@ internal sealed class CurveOutOfReach : Rule
 
     public override Severity Severity => Severity.Warning;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var setters = model.Responses.SelectMany(response => response.Targets).Where(target => target.Node is not null).ToLookup(target => (target.Node, target.Way));
         var isOutside = new HashSet<RigResponse>();

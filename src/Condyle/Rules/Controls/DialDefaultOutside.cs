@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY5008: a dial's default lies within its range.</summary>
-internal sealed class DialDefaultOutside : Rule
+internal sealed class DialDefaultOutside : ModelRule
 {
     public override string Id => "CDY5008";
 
@@ -12,7 +12,7 @@ internal sealed class DialDefaultOutside : Rule
 
     public override Severity Severity => Severity.Error;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var dial in model.Dials)
         {

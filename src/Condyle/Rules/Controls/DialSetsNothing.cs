@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY5001: what an animator sets on a dial changes the rig.</summary>
-internal sealed class DialSetsNothing : Rule
+internal sealed class DialSetsNothing : ModelRule
 {
     public override string Id => "CDY5001";
 
@@ -12,7 +12,7 @@ internal sealed class DialSetsNothing : Rule
 
     public override Severity Severity => Severity.Warning;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var flat = model.Responses.Where(IsFlat).ToList();
         foreach (var response in flat)

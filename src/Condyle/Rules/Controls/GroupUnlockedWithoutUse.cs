@@ -3,7 +3,7 @@ using Condyle.Model;
 namespace Condyle.Rules;
 
 /// <summary>CDY5003: a group's channels are only free where something writes them.</summary>
-internal sealed class GroupUnlockedWithoutUse : EvaluatedRule
+internal sealed class GroupUnlockedWithoutUse : Rule
 {
     public override string Id => "CDY5003";
 

@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY5009: a response has one key at a value of its source.</summary>
-internal sealed class KeysAtOneValue : Rule
+internal sealed class KeysAtOneValue : ModelRule
 {
     public override string Id => "CDY5009";
 
@@ -14,7 +14,7 @@ internal sealed class KeysAtOneValue : Rule
 
     public override string Fix => "keep one of two equal keys";
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var response in model.Responses)
         {

@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY5007: the limits of a channel hold its rest, which is zero.</summary>
-internal sealed class LimitsWithoutRest : Rule
+internal sealed class LimitsWithoutRest : ModelRule
 {
     private const float Tolerance = 1e-4f;
 
@@ -16,7 +16,7 @@ internal sealed class LimitsWithoutRest : Rule
 
     public override string Fix => "turn the limits round";
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var control in model.Nodes)
         {

@@ -1,10 +1,9 @@
 using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
 /// <summary>CDY3008: a joint that moves skin stands still, though the rig moves all of its like.</summary>
-internal sealed class JointLeftStill : RuleOfMoves
+internal sealed class JointLeftStill : Rule
 {
     public override string Id => "CDY3008";
 
@@ -12,20 +11,20 @@ internal sealed class JointLeftStill : RuleOfMoves
 
     public override Severity Severity => Severity.Warning;
 
-    protected override IEnumerable<Finding> Check(RigModel model, Moves moves, Conventions conventions)
+    public override IEnumerable<Finding> Check(CheckedRig rig)
     {
+        var (model, moves) = (rig.Model, rig.Moves);
         if (moves.AreOpen)
             yield break;
         var still = model.Nodes.FindAll(node => IsDeform(node) && moves.Of(node).Count == 0);
         if (still.Count == 0)
             yield break;
         var use = new NodeUse(model, moves);
-        var sides = new SidedNodes(model, conventions);
         var series = new JointSeries(model.Nodes.Where(IsDeform), moves);
         var told = new HashSet<RigNode>();
         foreach (var joint in still)
         {
-            if (use.IsLeftToItsControl(joint) || (Counterpart(joint, sides, moves, use) ?? Neighbour(joint, series, moves, use)) is not { } witness)
+            if (use.IsLeftToItsControl(joint) || (Counterpart(joint, rig.Pairs, moves, use) ?? Neighbour(joint, series, moves, use)) is not { } witness)
                 continue;
             // What hangs below a joint that was told of is the same slip.
             if (told.Add(joint) && !(joint.Parent.TryKnown(out var above) && above is not null && told.Contains(above)))
@@ -37,7 +36,7 @@ internal sealed class JointLeftStill : RuleOfMoves
         node is { IsExported: true, IsUnknown: false } && node.Role.TryKnown(out var role) && role == JointRole.Deform;
 
     /// <summary>What moves the joint on the other side, where this side has been built for it as well.</summary>
-    private static Move? Counterpart(RigNode joint, SidedNodes sides, Moves moves, NodeUse use)
+    private static Move? Counterpart(RigNode joint, SidePairs sides, Moves moves, NodeUse use)
     {
         if (sides.CounterpartOf(joint) is not { } other || other.Skeleton != joint.Skeleton || !moves.Certainly(other))
             return null;

@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY3001: an exported joint can't be driven by matrix, because nothing of a placement can be baked or exported.</summary>
-internal sealed class MatrixDriveOntoExportedJoint : Rule
+internal sealed class MatrixDriveOntoExportedJoint : ModelRule
 {
     public override string Id => "CDY3001";
 
@@ -16,7 +16,7 @@ internal sealed class MatrixDriveOntoExportedJoint : Rule
 
     public override string Source => "glTF 2.0, section 3.11: animations target translation, rotation, scale and weights";
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var drive in model.Drives)
         {

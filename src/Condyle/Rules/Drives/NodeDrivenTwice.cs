@@ -55,20 +55,8 @@ internal sealed class NodeDrivenTwice : RuleOfMoves
 
     private static bool Takes(Move later, Move move) => later.IsSaidWith(move) && IsWeighted(later) && IsWeighted(move);
 
-    private static bool IsWeighted(Move move)
-    {
-        if (move.Sentence is not RigBlend blend)
-            return true;
-        var sum = WeightPolynomial.Zero;
-        foreach (var source in blend.Sources)
-        {
-            if (!source.Weight.TryKnown(out var weight))
-                return false;
-            sum += weight;
-        }
-
-        return sum.Equals(WeightPolynomial.One);
-    }
+    // Where a blend's weights don't add up, that is its slip.
+    private static bool IsWeighted(Move move) => move.Sentence is not RigBlend blend || (BlendWithoutInverse.SumOf(blend) is { } sum && sum.Equals(WeightPolynomial.One));
 
     private Finding FindingOf(List<(Move Lost, Move Last)> nodes)
     {

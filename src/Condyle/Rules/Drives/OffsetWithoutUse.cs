@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY3005: a drive keeps the rest offset from a source that rests where its target does.</summary>
-internal sealed class OffsetWithoutUse : Rule
+internal sealed class OffsetWithoutUse : ModelRule
 {
     public override string Id => "CDY3005";
 
@@ -14,7 +14,7 @@ internal sealed class OffsetWithoutUse : Rule
 
     public override string Fix => "leave the offset out";
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         // A helper that keeps the offset for all who call it is right as soon as one of them has one.
         foreach (var said in model.Drives.Where(drive => drive.Kept is not null).GroupBy(drive => drive.Kept!.Place))

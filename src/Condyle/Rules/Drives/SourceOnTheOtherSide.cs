@@ -12,20 +12,18 @@ internal sealed class SourceOnTheOtherSide : Rule
 
     public override Severity Severity => Severity.Warning;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) => Crossed(model, conventions).Select(FindingOf);
+    public override IEnumerable<Finding> Check(CheckedRig rig) => Crossed(rig).Select(FindingOf);
 
     /// <summary>The drives that take the other side's node for this side's.</summary>
-    public static IReadOnlyList<CrossedDrive> Crossed(RigModel model, Conventions conventions)
+    public static IReadOnlyList<CrossedDrive> Crossed(CheckedRig rig)
     {
         var crossed = new List<CrossedDrive>();
-        SidedNodes? nodes = null;
-        foreach (var drive in model.Drives)
+        foreach (var drive in rig.Model.Drives)
         {
             if (drive.Target is not { IsUnknown: false } target || drive.Sources is not [{ IsCertain: true, Source: { IsUnknown: false } source } said]
-                || SidedName.Of(target.Name, conventions) is not { } mine || SidedName.Of(source.Name, conventions) is not { } theirs || mine.Side == theirs.Side)
+                || SidedName.Of(target.Name, rig.Conventions) is not { } mine || SidedName.Of(source.Name, rig.Conventions) is not { } theirs || mine.Side == theirs.Side)
                 continue;
-            nodes ??= new SidedNodes(model, conventions);
-            if (nodes.CounterpartOf(source) is { } meant && IsMistaken(drive, target, source, nodes))
+            if (rig.Pairs.CounterpartOf(source) is { } meant && IsMistaken(drive, target, source, rig.Pairs))
                 crossed.Add(new(drive, said.Place, target, mine.Side, source, meant));
         }
 
@@ -43,13 +41,13 @@ internal sealed class SourceOnTheOtherSide : Rule
     };
 
     // Hands hold each other and ropes cross: only a node that stands where the target's counterpart does, or is named after it, was mistaken for this side's.
-    private static bool IsMistaken(RigDrive drive, RigNode target, RigNode source, SidedNodes nodes)
+    private static bool IsMistaken(RigDrive drive, RigNode target, RigNode source, SidePairs pairs)
     {
         if (!drive.KeepsOffset.TryKnown(out var keeps) || (keeps && target.Kind is not (NodeKind.Joint or NodeKind.CopyJoint)))
             return false;
         return Stand.Of(target)?.At is RigNode mine && Stand.Of(source)?.At is RigNode theirs
-            ? nodes.CounterpartOf(mine) == theirs && (!keeps || nodes.IsNamedAfter(source, target))
-            : nodes.IsNamedAfter(source, target);
+            ? pairs.CounterpartOf(mine) == theirs && (!keeps || pairs.IsNamedAfter(source, target))
+            : pairs.IsNamedAfter(source, target);
     }
 }
 

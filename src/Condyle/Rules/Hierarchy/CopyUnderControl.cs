@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY4002: in a rig that keeps its copies under groups, a copy directly under a control is out of place.</summary>
-internal sealed class CopyUnderControl : Rule
+internal sealed class CopyUnderControl : ModelRule
 {
     public override string Id => "CDY4002";
 
@@ -12,7 +12,7 @@ internal sealed class CopyUnderControl : Rule
 
     public override Severity Severity => Severity.Info;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         // Where all copies hang under controls, that is how the team does it, and nothing goes wrong.
         var holders = model.Copies.Select(HolderOf).ToList();

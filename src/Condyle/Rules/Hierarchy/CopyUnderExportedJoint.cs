@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY4001: copied joints don't belong into the delivered hierarchy.</summary>
-internal sealed class CopyUnderExportedJoint : Rule
+internal sealed class CopyUnderExportedJoint : ModelRule
 {
     public override string Id => "CDY4001";
 
@@ -12,7 +12,7 @@ internal sealed class CopyUnderExportedJoint : Rule
 
     public override Severity Severity => Severity.Info;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var copy in model.Copies)
         {

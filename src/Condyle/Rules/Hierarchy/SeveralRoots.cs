@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY4004: a skeleton has one joint that carries all others.</summary>
-internal sealed class SeveralRoots : Rule
+internal sealed class SeveralRoots : ModelRule
 {
     public override string Id => "CDY4004";
 
@@ -12,7 +12,7 @@ internal sealed class SeveralRoots : Rule
 
     public override Severity Severity => Severity.Info;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var roots = new Dictionary<RigSkeleton, List<RigNode>>();
         foreach (var node in model.Nodes)

@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY1005: only the names of groups end in the team's group suffix.</summary>
-internal sealed class ControlNamedAsGroup : Rule
+internal sealed class ControlNamedAsGroup : ModelRule
 {
     public override string Id => "CDY1005";
 
@@ -14,7 +14,7 @@ internal sealed class ControlNamedAsGroup : Rule
 
     public override string Fix => "take the suffix off";
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var suffix = conventions.GroupSuffix;
         foreach (var control in model.Nodes)
@@ -28,7 +28,7 @@ internal sealed class ControlNamedAsGroup : Rule
                 $"The control '{control.Name}' ends in '{suffix}' as groups do: people and tools that go by names will pass it over, and nobody keys it.{(plain.Length > 0 ? $" Name it '{plain}'." : "")}",
                 control.Place)
             {
-                Repairs = plain.Length > 0 && model.IsWhole ? [new ReplaceText(control.Id, 0, plain, $"Rename to '{plain}'")] : [],
+                Repairs = plain.Length > 0 ? [new ReplaceText(control.Id, 0, plain, $"Rename to '{plain}'")] : [],
             };
         }
     }

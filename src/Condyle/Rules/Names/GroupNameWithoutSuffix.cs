@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY1001: a group's name must end in the team's group suffix.</summary>
-internal sealed class GroupNameWithoutSuffix : Rule
+internal sealed class GroupNameWithoutSuffix : ModelRule
 {
     public override string Id => "CDY1001";
 
@@ -14,7 +14,7 @@ internal sealed class GroupNameWithoutSuffix : Rule
 
     public override string Fix => "append it";
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var suffix = conventions.GroupSuffix;
         foreach (var group in model.Nodes)

@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY1006: a node isn't called as another is, even where each can still be found among its own kind.</summary>
-internal sealed class NameOfAnotherNode : Rule
+internal sealed class NameOfAnotherNode : ModelRule
 {
     public override string Id => "CDY1006";
 
@@ -12,7 +12,7 @@ internal sealed class NameOfAnotherNode : Rule
 
     public override Severity Severity => Severity.Info;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var told = new HashSet<RigElement>();
         foreach (var pair in Namesakes.In(model))

@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY1003: a node that is placed at a joint of one side isn't called as if it were of the other.</summary>
-internal sealed class NameOnTheOtherSide : Rule
+internal sealed class NameOnTheOtherSide : ModelRule
 {
     public override string Id => "CDY1003";
 
@@ -14,7 +14,7 @@ internal sealed class NameOnTheOtherSide : Rule
 
     public override string Fix => "the other side";
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var node in model.Nodes)
         {

@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY1002: two controls can't have one name, nor two joints, since clips and games find them by it.</summary>
-internal sealed class NameTwice : Rule
+internal sealed class NameTwice : ModelRule
 {
     public override string Id => "CDY1002";
 
@@ -12,7 +12,7 @@ internal sealed class NameTwice : Rule
 
     public override Severity Severity => Severity.Error;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
         from pair in Namesakes.In(model)
         where pair.AreFoundByName
         select new Finding(

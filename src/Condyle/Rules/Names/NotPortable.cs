@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY1004: a name that the rig gives must mean the same everywhere: plain letters, digits and underscores, not too long, and not told apart by case alone.</summary>
-internal sealed class NotPortable : Rule
+internal sealed class NotPortable : ModelRule
 {
     public override string Id => "CDY1004";
 
@@ -14,7 +14,7 @@ internal sealed class NotPortable : Rule
 
     public override string Fix => "the portable form";
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         // What the delivered joints have in their names the engine copes with, and controls are best called after joints.
         var delivered = new HashSet<char>(model.Nodes.Where(node => node.IsExported && node.Name.TryKnown(out _)).SelectMany(joint => joint.Name.ToString()).Where(letter => !Conventions.IsPortable(letter)));

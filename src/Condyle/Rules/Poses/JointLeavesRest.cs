@@ -17,7 +17,7 @@ internal sealed class JointLeavesRest : EvaluatedRule
             return [];
         var departures = new Departures(rig.Model, evaluated);
         var missed = new HashSet<RigElement>(evaluated.GoalsMissed.Select(each => each.Solver).Concat(PoleOnLine.In(rig).Select(each => each.Solver)));
-        missed.UnionWith(SourceOnTheOtherSide.Crossed(rig.Model, rig.Conventions).Select(each => each.Drive));
+        missed.UnionWith(SourceOnTheOtherSide.Crossed(rig).Select(each => each.Drive));
         var causes = new Dictionary<RigElement, Cause>();
         foreach (var joint in rig.Model.Nodes)
         {

@@ -1,7 +1,7 @@
 namespace Condyle.Rules;
 
 /// <summary>CDY7005: a bone of no length has no direction that a solver could turn.</summary>
-internal sealed class BoneWithoutLength : EvaluatedRule
+internal sealed class BoneWithoutLength : Rule
 {
     /// <summary>A bone shorter than this share of its chain has none: delivered numbers are rounded to that.</summary>
     private const double None = 1e-5;

@@ -3,7 +3,7 @@ using Condyle.Model;
 namespace Condyle.Rules;
 
 /// <summary>CDY7002: a copy that is tagged for IK is solved, or something else moves it.</summary>
-internal sealed class IkCopyWithoutSolver : EvaluatedRule
+internal sealed class IkCopyWithoutSolver : Rule
 {
     private const string Tag = "ik";
 

@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY7007: a twist joint is turned like its counterpart on the other side, and like the others of its bone.</summary>
-internal sealed class TwistJointLeftAlone : EvaluatedRule
+internal sealed class TwistJointLeftAlone : Rule
 {
     public override string Id => "CDY7007";
 

@@ -3,7 +3,7 @@ using Condyle.Model;
 namespace Condyle.Rules;
 
 /// <summary>CDY7001: a two-bone IK solves a copy of three joints, and no other.</summary>
-internal sealed class TwoBoneOnOtherChain : EvaluatedRule
+internal sealed class TwoBoneOnOtherChain : Rule
 {
     public override string Id => "CDY7001";
 

@@ -3,7 +3,7 @@ using Condyle.Model;
 namespace Condyle.Rules;
 
 /// <summary>CDY6001: what is built for one side of a skeleton that has both is built for the other too.</summary>
-internal sealed class SideWithoutCounterpart : EvaluatedRule
+internal sealed class SideWithoutCounterpart : Rule
 {
     public override string Id => "CDY6001";
 

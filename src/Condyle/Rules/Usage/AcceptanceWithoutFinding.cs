@@ -16,16 +16,12 @@ internal sealed class AcceptanceWithoutFinding : Rule
 
     public override bool IsAboutCode => true;
 
-    // It comes after all others; the rule book asks it.
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) => [];
-
-    /// <param name="model">The rig.</param>
-    /// <param name="stale">The acceptances that no finding was kept for.</param>
-    public static IEnumerable<Finding> Of(RigModel model, IReadOnlyList<RigAcceptance> stale)
+    // It comes last, when all that is accepted has been found.
+    public override IEnumerable<Finding> Check(CheckedRig rig)
     {
+        var (model, stale) = (rig.Model, rig.Accepted.Stale);
         if (stale.Count == 0 || model.Acceptances.Exists(accepted => accepted.Element is null or { IsUnknown: true } || accepted.Rule.IsOpen))
             yield break;
-        var self = RuleBook.All.OfType<AcceptanceWithoutFinding>().Single();
         var needed = new HashSet<PlaceId>(model.Acceptances.Except(stale).Select(accepted => accepted.Place));
         bool? isKnown = null;
 
@@ -34,9 +30,9 @@ internal sealed class AcceptanceWithoutFinding : Rule
         {
             accepted.Rule.TryKnown(out var id);
             if (RuleBook.Find(id) is null)
-                yield return new Finding(self, accepted.Element, $"There is no rule '{id}', so this accepts nothing. Did you mean '{NearestNames.To(id, RuleBook.All.Select(each => each.Id), 1)[0]}'?", accepted.Place);
+                yield return new Finding(this, accepted.Element, $"There is no rule '{id}', so this accepts nothing. Did you mean '{NearestNames.To(id, RuleBook.All.Select(each => each.Id), 1)[0]}'?", accepted.Place);
             else if (isKnown ??= ModelText.IsAllKnown(model)) // else the rule may have kept silent for want of a fact
-                yield return new Finding(self, accepted.Element, $"{id} finds nothing on {accepted.Element!.Title}, so there is nothing to accept. Remove it, so that it doesn't hide the next slip.", accepted.Place)
+                yield return new Finding(this, accepted.Element, $"{id} finds nothing on {accepted.Element!.Title}, so there is nothing to accept. Remove it, so that it doesn't hide the next slip.", accepted.Place)
                 {
                     Repairs = [new LeaveOut(accepted.Event, $"Remove the acceptance of {id}")],
                 };

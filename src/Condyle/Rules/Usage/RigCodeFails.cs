@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY9001: rig code that throws whenever it runs builds no rig.</summary>
-internal sealed class RigCodeFails : Rule
+internal sealed class RigCodeFails : ModelRule
 {
     public override string Id => "CDY9001";
 
@@ -12,7 +12,7 @@ internal sealed class RigCodeFails : Rule
 
     public override Severity Severity => Severity.Error;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
         from gap in model.Gaps
         where gap.IsFailure
         select new Finding(this, null, $"Whichever way {gap.Of} goes, it fails here and can't be built: {gap.Reason}", gap.Place) { Related = gap.Callers };

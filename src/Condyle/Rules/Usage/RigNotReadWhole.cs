@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY9002: a rig of which a part couldn't be read is checked only as far as it was.</summary>
-internal sealed class RigNotReadWhole : Rule
+internal sealed class RigNotReadWhole : ModelRule
 {
     public override string Id => "CDY9002";
 
@@ -19,7 +19,7 @@ internal sealed class RigNotReadWhole : Rule
         $"Slips of {failed.Id} may go unseen in this rig, as the rule failed with {unexpected.GetType().Name}: {unexpected.Message}",
         (model.Nodes.FirstOrDefault(node => !node.IsUnknown) ?? (RigElement?)model.Skeletons.FirstOrDefault())?.Place ?? PlaceId.None);
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
         from gap in model.Gaps
         where !gap.IsFailure
         select new Finding(this, null, $"Slips in {gap.Of} may go unseen, as it isn't read whole: {gap.Reason}.", gap.Place) { Related = gap.Callers };

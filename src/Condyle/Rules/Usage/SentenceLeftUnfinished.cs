@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY9003: a sentence that was begun says what it is for.</summary>
-internal sealed class SentenceLeftUnfinished : Rule
+internal sealed class SentenceLeftUnfinished : ModelRule
 {
     public override string Id => "CDY9003";
 
@@ -12,7 +12,7 @@ internal sealed class SentenceLeftUnfinished : Rule
 
     public override Severity Severity => Severity.Error;
 
-    public override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
         from missing in Unfinished(model)
         where !missing.Sentence.IsUnknown && !model.IsPart // whoever calls it may finish it
         select new Finding(this, missing.Sentence, $"{Wording.First(missing.Sentence.Title)} {missing.What}. Finish it with {missing.With}, or remove it.", missing.Sentence.Place) { ActsOn = missing.On };

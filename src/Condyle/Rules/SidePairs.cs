@@ -15,7 +15,7 @@ internal sealed class SidePairs
         this.conventions = conventions;
         foreach (var node in model.Nodes)
         {
-            if (!node.Name.TryKnown(out var name))
+            if (node.IsUnknown || !node.Name.TryKnown(out var name))
                 continue;
             if (byName.ContainsKey((node.Kind, name)))
                 twice.Add((node.Kind, name));
@@ -34,7 +34,11 @@ internal sealed class SidePairs
 
     /// <summary>What a node on one side is on the other; none where there is none, or where names don't tell.</summary>
     public RigNode? CounterpartOf(RigNode node) =>
-        IsNamedOnce(node) && SidedName.Of(node.Name, conventions) is { } own && byName.TryGetValue((node.Kind, own.Counterpart), out var other) && IsNamedOnce(other) ? other : null;
+        IsNamedOnce(node) && SidedName.Of(node.Name, conventions) is { } own && byName.TryGetValue((node.Kind, own.Counterpart), out var other) && IsNamedOnce(other) && other.Scope == node.Scope ? other : null;
+
+    /// <summary>Whether a node's name, its side apart, has another's in it word for word: <c>turn_elbow_right</c> has that of <c>elbow_left</c>.</summary>
+    public bool IsNamedAfter(RigNode node, RigNode other) =>
+        WithoutSide(node) is { } whole && WithoutSide(other.Original ?? other) is { Length: > 0 } part && $"_{whole}_".Contains($"_{part}_");
 
     /// <summary>Where a node would be in the mirror: its counterpart, or itself where it is in the middle.</summary>
     public RigNode? MirrorOf(RigNode node) => node.Name.IsOpen ? null : SideOf(node) is null ? node : CounterpartOf(node);
@@ -47,4 +51,12 @@ internal sealed class SidePairs
 
     /// <summary>A text in the mirror: the other side's where it says one.</summary>
     public string? MirrorOf(Text text) => !text.TryKnown(out var known) ? null : SidedName.Of(text, conventions)?.Counterpart ?? known;
+
+    private string? WithoutSide(RigNode node)
+    {
+        if (SidedName.Of(node.Name, conventions) is not { } sided)
+            return null;
+        var name = sided.Name.Remove(sided.MarkAt, conventions.MarkOf(sided.Side).Length);
+        return node.Kind == NodeKind.Group && name.EndsWith(conventions.GroupSuffix, StringComparison.Ordinal) ? name.Substring(0, name.Length - conventions.GroupSuffix.Length) : name;
+    }
 }
