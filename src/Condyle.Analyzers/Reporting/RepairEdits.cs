@@ -76,7 +76,8 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
             || ArgumentOf(call, inverse.Argument, file) is not { } argument
             || ArgumentOf(other, inverse.OtherArgument, file) is not { } source
             || !IsPlainName(source)
-            || FunctionAround(argument) != FunctionAround(source))
+            || !Replaceable.MeanTheSame(source, argument, file.Model)
+            || Replaceable.MayDo(argument, file.Model))
             return null;
         var text = InverseTaken(source) is { } taken ? taken.ToString() : source + Inverse;
         return Plan(inverse, file, argument.Span, new TextEdit(call.Path, argument.Span, text));
@@ -103,7 +104,7 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
         FileOf(call, (nameof(CopyOfTarget), repair.Argument), other => other is CopyOfTarget same && same.Argument == repair.Argument) is { } file
             && path.Calls.Find(repair.OtherEvent) is { } target && target.Path == call.Path
             && ArgumentOf(call, repair.Argument, file) is InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax { Name.Identifier.ValueText: nameof(Copy.Of) }, ArgumentList.Arguments: [{ Expression: var asked }] }
-            && ArgumentOf(target, repair.OtherArgument, file) is { } wanted && IsPlace(wanted) && FunctionAround(asked) == FunctionAround(wanted)
+            && ArgumentOf(target, repair.OtherArgument, file) is { } wanted && IsPlace(wanted) && Replaceable.MeanTheSame(wanted, asked, file.Model) && !Replaceable.MayDo(asked, file.Model)
             && file.Model.GetTypeInfo(wanted).Type?.Name == nameof(Joint)
             ? Plan(repair, file, asked.Span, new TextEdit(call.Path, asked.Span, wanted.ToString()))
             : null;
@@ -117,31 +118,38 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
 
     private PlannedRepair? Continue(GoOn further, CallRecord call) =>
         FileOf(call, (nameof(GoOn), further.Call), other => other is GoOn same && same.Call == further.Call) is { } file && InvocationOf(call, file) is { } invocation
+            && file.Model.GetSpeculativeSymbolInfo(invocation.SpanStart, SyntaxFactory.ParseExpression(invocation + further.Call), SpeculativeBindingOption.BindAsExpression).Symbol is not null // what it names may be called otherwise there
             ? Plan(further, file, call.Call.Span, new TextEdit(call.Path, new TextSpan(invocation.Span.End, 0), further.Call))
             : null;
 
-    // Only a call that gives its sentence back as it was, and nothing that somebody wrote between.
-    private PlannedRepair? Omit(LeaveOut omitted, CallRecord call)
+    // Only a call that gives its sentence back as it was, where what is left of it still stands.
+    private PlannedRepair? Omit(LeaveOut omitted, CallRecord call) =>
+        FileOf(call, nameof(LeaveOut), other => other is LeaveOut) is { } file
+            && InvocationOf(call, file) is { Expression: MemberAccessExpressionSyntax { Expression: var sentence } } invocation
+            && SymbolEqualityComparer.Default.Equals(file.Model.GetTypeInfo(sentence).Type, file.Model.GetTypeInfo(invocation).Type)
+            && (sentence is InvocationExpressionSyntax or ObjectCreationExpressionSyntax || !StandsAlone(invocation, sentence, file))
+            && !Replaceable.MayDo(invocation.ArgumentList, file.Model)
+            ? Plan(omitted, file, call.Call.Span, new TextEdit(call.Path, TextSpan.FromBounds(sentence.Span.End, invocation.Span.End), ""))
+            : null;
+
+    /// <summary>Whether nothing but a call can stand there, or what is left would be set to itself.</summary>
+    private static bool StandsAlone(ExpressionSyntax invocation, ExpressionSyntax sentence, FileReadings file) => invocation.Parent switch
     {
-        if (FileOf(call, nameof(LeaveOut), other => other is LeaveOut) is not { } file
-            || InvocationOf(call, file) is not { Expression: MemberAccessExpressionSyntax { Expression: var sentence } } invocation
-            || !SymbolEqualityComparer.Default.Equals(file.Model.GetTypeInfo(sentence).Type, file.Model.GetTypeInfo(invocation).Type)
-            || (invocation.Parent is ExpressionStatementSyntax && sentence is not (InvocationExpressionSyntax or ObjectCreationExpressionSyntax)))
-            return null;
-        var omittedSpan = TextSpan.FromBounds(sentence.Span.End, invocation.Span.End);
-        return invocation.DescendantTrivia(omittedSpan).Any(trivia => !trivia.IsKind(SyntaxKind.WhitespaceTrivia) && !trivia.IsKind(SyntaxKind.EndOfLineTrivia) && omittedSpan.Contains(trivia.Span))
-            ? null
-            : Plan(omitted, file, call.Call.Span, new TextEdit(call.Path, omittedSpan, ""));
-    }
+        ExpressionStatementSyntax => true,
+        AssignmentExpressionSyntax assignment => SyntaxFactory.AreEquivalent(assignment.Left, sentence),
+        ArrowExpressionClauseSyntax { Parent: { } member } => file.Model.GetDeclaredSymbol(member) is not IMethodSymbol { ReturnsVoid: false } and not IPropertySymbol,
+        AnonymousFunctionExpressionSyntax function => file.Model.GetSymbolInfo(function).Symbol is not IMethodSymbol { ReturnsVoid: false },
+        _ => false,
+    };
 
     private static InvocationExpressionSyntax? InvocationOf(CallRecord call, FileReadings file) =>
         file.Tree.GetRoot().FindNode(call.Call.NameSpan, getInnermostNodeForTie: true) is SimpleNameSyntax name
             ? (name.Parent is MemberAccessExpressionSyntax access && access.Name == name ? access.Parent : name.Parent) as InvocationExpressionSyntax
             : null;
 
-    // Where others may share the text who weren't read, it is blamed but left as it is.
+    // Where others may share the text who weren't read, or somebody wrote a comment into it, it is blamed but left as it is.
     private static PlannedRepair Plan(Repair repair, FileReadings file, TextSpan blamed, params IReadOnlyList<TextEdit> edits) =>
-        new(repair.GetType().Name, repair.Title, file.SawAll ? edits : []) { Blamed = new Origin(file.Tree.FilePath, blamed) };
+        new(repair.GetType().Name, repair.Title, file.SawAll && !edits.Any(edit => Replaceable.HoldsMore(edit.Span, file.Tree)) ? edits : []) { Blamed = new Origin(file.Tree.FilePath, blamed) };
 
     /// <summary>The file of a call, if all who make the call want the same change.</summary>
     private FileReadings? FileOf(CallRecord call, object kind, Func<Repair, bool> wanted) =>
@@ -181,7 +189,4 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
 
     private static bool IsWrittenNumber(ExpressionSyntax expression) => expression is LiteralExpressionSyntax
         || (expression is PrefixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.UnaryMinusExpression } negative && negative.Operand is LiteralExpressionSyntax);
-
-    private static SyntaxNode? FunctionAround(SyntaxNode node) =>
-        node.Ancestors().FirstOrDefault(ancestor => ancestor is BaseMethodDeclarationSyntax or LocalFunctionStatementSyntax or AnonymousFunctionExpressionSyntax or AccessorDeclarationSyntax);
 }

@@ -17,11 +17,12 @@ internal sealed class ControlNamedAsGroup : ModelRule
     protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var suffix = conventions.GroupSuffix;
+        var given = new GivenNames(model);
         foreach (var control in model.Nodes)
         {
             if (control.Kind != NodeKind.Control || control.IsUnknown || control.Name.EndsWith(suffix) != Answer.Yes)
                 continue;
-            var plain = control.Name.TryKnown(out var name) ? name.Substring(0, name.Length - suffix.Length) : "";
+            var plain = control.Name.TryKnown(out var name) && name.Substring(0, name.Length - suffix.Length) is var left && !given.Contain(left) ? left : "";
             yield return new Finding(
                 this,
                 control,

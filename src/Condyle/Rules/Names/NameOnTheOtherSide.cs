@@ -16,6 +16,7 @@ internal sealed class NameOnTheOtherSide : ModelRule
 
     protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
+        var given = new GivenNames(model);
         foreach (var node in model.Nodes)
         {
             if (node.Kind is not (NodeKind.Control or NodeKind.Group) || node.IsUnknown
@@ -23,14 +24,15 @@ internal sealed class NameOnTheOtherSide : ModelRule
                 || !node.Placement.TryKnown(out var placement) || placement is not AtNode at
                 || SidedName.Of(at.Target.Name, conventions) is not { } stands || stands.Side == own.Side)
                 continue;
+            var isTaken = given.Contain(own.Counterpart);
             yield return new Finding(
                 this,
                 node,
-                $"'{own.Name}' says {own.Side} and stands at {at.Target.Title}, which is {stands.Side}: whoever takes it by its name, or mirrors a pose by names, moves the wrong side. Name it '{own.Counterpart}', or place it on the {own.Side}.",
+                $"'{own.Name}' says {own.Side} and stands at {at.Target.Title}, which is {stands.Side}: whoever takes it by its name, or mirrors a pose by names, moves the wrong side. {(isTaken ? $"Another is called '{own.Counterpart}', so place" : $"Name it '{own.Counterpart}', or place")} it on the {own.Side}.",
                 node.Place)
             {
                 Related = at.Target.Place == node.Place ? [] : [at.Target.Place],
-                Repairs = [new ReplaceText(node.Id, 0, own.Counterpart, $"Rename to '{own.Counterpart}'")],
+                Repairs = isTaken ? [] : [new ReplaceText(node.Id, 0, own.Counterpart, $"Rename to '{own.Counterpart}'")],
             };
         }
     }

@@ -18,6 +18,7 @@ internal sealed class NotPortable : ModelRule
     {
         // What the delivered joints have in their names the engine copes with, and controls are best called after joints.
         var delivered = new HashSet<char>(model.Nodes.Where(node => node.IsExported && node.Name.TryKnown(out _)).SelectMany(joint => joint.Name.ToString()).Where(letter => !Conventions.IsPortable(letter)));
+        var given = new GivenNames(model);
         var byLetters = new Dictionary<string, (string Name, RigNode Node)>(StringComparer.OrdinalIgnoreCase);
         foreach (var node in model.Nodes)
         {
@@ -31,7 +32,7 @@ internal sealed class NotPortable : ModelRule
             if (node.Kind is not (NodeKind.Control or NodeKind.Group))
                 continue;
             if (Fault(name, delivered, conventions) is { } fault)
-                yield return Of(node, name, fault, Portable(name));
+                yield return Of(node, name, fault, Portable(name) is { } portable && !given.Contain(portable) ? portable : null);
             else if (known && other.Name != name)
                 yield return Of(node, name, $"differs from {other.Node.Title} only by case, which not every program tells apart", null) with { Related = [other.Node.Place] };
         }

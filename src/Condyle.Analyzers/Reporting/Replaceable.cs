@@ -1,0 +1,55 @@
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+using Microsoft.CodeAnalysis.Text;
+
+namespace Condyle.Analyzers.Reporting;
+
+/// <summary>Whether code can give way to other code without anything else being lost or meant.</summary>
+internal static class Replaceable
+{
+    /// <summary>Whether a stretch of code holds what isn't code: a comment or a directive.</summary>
+    public static bool HoldsMore(TextSpan span, SyntaxTree tree) => !span.IsEmpty && tree.GetRoot().FindNode(span).DescendantTrivia(span)
+        .Any(trivia => span.Contains(trivia.Span) && !trivia.IsKind(SyntaxKind.WhitespaceTrivia) && !trivia.IsKind(SyntaxKind.EndOfLineTrivia));
+
+    /// <summary>Whether code may do something besides giving a value, or names something that is used elsewhere.</summary>
+    public static bool MayDo(SyntaxNode code, SemanticModel model) => code.DescendantNodesAndSelf().Any(node => node switch
+    {
+        AssignmentExpressionSyntax or AwaitExpressionSyntax or VariableDesignationSyntax or BaseObjectCreationExpressionSyntax => true,
+        PrefixUnaryExpressionSyntax or PostfixUnaryExpressionSyntax => IsStep(node),
+        InvocationExpressionSyntax call => model.GetSymbolInfo(call).Symbol is { } called && (!called.IsStatic || called.DeclaringSyntaxReferences.Length > 0),
+        _ => false,
+    });
+
+    /// <summary>Whether names say the same at another place of the function: none is hidden there, and none is set anew meanwhile.</summary>
+    public static bool MeanTheSame(ExpressionSyntax code, SyntaxNode there, SemanticModel model) =>
+        FunctionAround(code) is { } function && function == FunctionAround(there)
+        && (StatementAround(code) == StatementAround(there)
+            || code.DescendantNodesAndSelf().OfType<IdentifierNameSyntax>().All(name => IsFixed(name, there, function, model)));
+
+    private static bool IsFixed(IdentifierNameSyntax name, SyntaxNode there, SyntaxNode function, SemanticModel model)
+    {
+        if (name.Parent is MemberAccessExpressionSyntax access && access.Name == name)
+            return true;
+        var meant = model.GetSymbolInfo(name).Symbol;
+        return meant is not null
+            && model.LookupSymbols(there.SpanStart, name: name.Identifier.ValueText).Contains(meant, SymbolEqualityComparer.Default)
+            && !function.DescendantNodes().OfType<IdentifierNameSyntax>().Any(other => other.Identifier.ValueText == name.Identifier.ValueText && IsSet(other));
+    }
+
+    private static bool IsSet(ExpressionSyntax name) => name.Parent switch
+    {
+        AssignmentExpressionSyntax assignment => assignment.Left == name,
+        ArgumentSyntax { Parent: TupleExpressionSyntax { Parent: AssignmentExpressionSyntax assignment } tuple } => assignment.Left == tuple,
+        ArgumentSyntax argument => argument.RefKindKeyword != default,
+        PrefixUnaryExpressionSyntax or PostfixUnaryExpressionSyntax => IsStep(name.Parent),
+        _ => false,
+    };
+
+    private static bool IsStep(SyntaxNode node) => node.Kind() is SyntaxKind.PreIncrementExpression or SyntaxKind.PreDecrementExpression or SyntaxKind.PostIncrementExpression or SyntaxKind.PostDecrementExpression;
+
+    private static SyntaxNode? StatementAround(SyntaxNode node) => node.Ancestors().FirstOrDefault(ancestor => ancestor is StatementSyntax or ArrowExpressionClauseSyntax or AnonymousFunctionExpressionSyntax);
+
+    private static SyntaxNode? FunctionAround(SyntaxNode node) =>
+        node.Ancestors().FirstOrDefault(ancestor => ancestor is BaseMethodDeclarationSyntax or LocalFunctionStatementSyntax or AnonymousFunctionExpressionSyntax or AccessorDeclarationSyntax);
+}
