@@ -11,6 +11,6 @@ public sealed class Slip : IRigDefinition
             rig.Drive(joints.Collar[side]).ByChannels(rig.Control($"shrug_{side}").Under(root).PlacedAt(joints.Collar[side]));
         var parts = rig.Group("cap_right_group").Under(root).PlacedAt(joints.Head);
         rig.Control("cap_right").Under(parts);
-        rig.Group("cap_left_group").PlacedAt(joints.Collar.Right); // finds CDY1003
+        rig.Group("cap_left_group").Under(root).PlacedAt(joints.Collar.Right); // finds CDY1003
     }
 }
