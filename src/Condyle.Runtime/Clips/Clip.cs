@@ -5,8 +5,8 @@ namespace Condyle.Runtime;
 
 /// <summary>
 /// Motion of a rig's controls, switches, dials and choices, by keys. Times are seconds from the clip's start, moves are metres, turns are degrees.
-/// Between keys a track goes in a line, turns by the shortest slerp, as glTF 2.0 defines it; before its first key and after its last it holds.
-/// What has no key stays at rest.
+/// Between keys a track goes in a line, turns by the shortest slerp, or holds (<see cref="Stepped"/>), or goes by a spline (<see cref="Splined"/> and the slopes), as glTF 2.0 defines it;
+/// before its first key and after its last it holds. What has no key stays at rest. Other clips can be laid over it (<see cref="Layer(ClipLayer)"/>).
 /// </summary>
 /// <example><code>
 /// new Clip("lift_crate", seconds: 4)
@@ -15,15 +15,15 @@ namespace Condyle.Runtime;
 ///     .Switch("hand_left.fk", (1.9f, 0), (2.1f, 1));
 /// </code></example>
 /// <remarks>Every method that adds keys throws <see cref="BadInputException"/>, with clip, control and time, for a number that isn't finite, a time outside the clip, and a second key at the same time.</remarks>
-public sealed class Clip
+public sealed partial class Clip
 {
     private readonly SortedDictionary<string, VectorTrack> moves = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, TurnTrack> turns = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, VectorTrack> scales = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, NumberTrack> switches = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, NumberTrack> dials = new(StringComparer.Ordinal);
-    private readonly SortedDictionary<string, ChoiceTrack> choices = new(StringComparer.Ordinal);
-    private readonly SortedSet<string> stepped = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<string, Track<PickedOption>> choices = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<string, Interpolation> modes = new(StringComparer.Ordinal);
     private readonly List<Marker> markers = [];
 
     /// <summary>Begins a clip without keys.</summary>
@@ -59,13 +59,16 @@ public sealed class Clip
 
     internal IReadOnlyDictionary<string, NumberTrack> Dials => dials;
 
-    internal IReadOnlyDictionary<string, ChoiceTrack> Choices => choices;
+    internal IReadOnlyDictionary<string, Track<PickedOption>> Choices => choices;
 
-    /// <summary>The names that <see cref="Stepped"/> was said of.</summary>
-    internal IReadOnlyCollection<string> SteppedNames => stepped;
+    /// <summary>The file that it was read from; none for a clip in C#.</summary>
+    internal string? File { get; init; }
 
-    /// <summary>Whether it has no key at all.</summary>
-    internal bool IsEmpty => moves.Count + turns.Count + scales.Count + switches.Count + dials.Count + choices.Count == 0;
+    /// <summary>How it was said that the tracks of a name go from key to key.</summary>
+    internal IReadOnlyDictionary<string, Interpolation> Modes => modes;
+
+    /// <summary>Whether it has no key at all, and no layer.</summary>
+    internal bool IsEmpty => moves.Count + turns.Count + scales.Count + switches.Count + dials.Count + choices.Count + layers.Count == 0;
 
     /// <summary>Adds a key of a control's translation from where it rests.</summary>
     /// <param name="control">The control's name.</param>
@@ -188,16 +191,15 @@ public sealed class Clip
     /// <summary>Makes every track of a control, or of a switch or dial, hold each key's value until the next key.</summary>
     /// <param name="name">The control, or the switch or dial as <c>hand_left.fk</c>; it needs a key somewhere in the clip.</param>
     /// <returns>The clip.</returns>
-    public Clip Stepped(string name)
-    {
-        stepped.Add(name);
-        moves.GetValueOrDefault(name)?.Interpolation = Interpolation.Step;
-        scales.GetValueOrDefault(name)?.Interpolation = Interpolation.Step;
-        turns.GetValueOrDefault(name)?.Interpolation = Interpolation.Step;
-        switches.GetValueOrDefault(name)?.Interpolation = Interpolation.Step;
-        dials.GetValueOrDefault(name)?.Interpolation = Interpolation.Step;
-        return this;
-    }
+    public Clip Stepped(string name) => Go(name, Interpolation.Step);
+
+    /// <summary>
+    /// Makes every track of a control, or of a switch or dial, a cubic spline through its keys: at each key it goes the way from the key before to the key after, and it leaves the first key and reaches the last
+    /// at rest. A slope that is said of a key (<see cref="MoveSlope"/> and so on) holds there instead.
+    /// </summary>
+    /// <param name="name">The control, or the switch or dial as <c>hand_left.curl</c>; it needs a key somewhere in the clip.</param>
+    /// <returns>The clip.</returns>
+    public Clip Splined(string name) => Go(name, Interpolation.Spline);
 
     /// <summary>Names a moment, for reports and for people who look at the clip.</summary>
     /// <param name="at">Seconds, from 0 to the clip's length.</param>
@@ -211,25 +213,66 @@ public sealed class Clip
     }
 
     /// <summary>What is wrong with this clip, in the one form that all its errors have.</summary>
-    internal BadInputException Wrong(string problem, string remedy, string? target = null, float? at = null) => new(
-        string.IsNullOrWhiteSpace(Name) ? "a clip" : $"clip '{Name}'",
-        problem,
-        remedy,
-        target,
-        at is { } time ? string.Create(CultureInfo.InvariantCulture, $"{time:0.####} s") : null);
+    internal BadInputException Wrong(string problem, string remedy, string? target = null, float? at = null)
+    {
+        var clip = string.IsNullOrWhiteSpace(Name) ? "a clip" : $"clip '{Name}'";
+        var time = at is { } seconds ? string.Create(CultureInfo.InvariantCulture, $"{seconds:0.####} s") : null;
+        return File is null
+            ? new(clip, problem, remedy, target, time)
+            : new(File, problem, remedy, target, time is null ? clip : $"{clip}, {time}");
+    }
+
+    /// <summary>Takes a whole track of a control's moves.</summary>
+    internal void Take(string control, VectorTrack track) => moves[control] = Used(track, Vector3.Zero, Channels.MoveX);
+
+    internal void Take(string control, TurnTrack track) => turns[control] = track;
+
+    internal void TakeScale(string control, VectorTrack track) => scales[control] = Used(track, Vector3.One, Channels.ScaleX);
+
+    internal void TakeSwitch(string name, NumberTrack track) => switches[name] = track;
+
+    internal void TakeDial(string name, NumberTrack track) => dials[name] = track;
+
+    private static VectorTrack Used(VectorTrack track, Vector3 atRest, Channels first)
+    {
+        foreach (var (at, value) in track.Times.Zip(track.Values))
+            track.Use(Used(first, value.X, value.Y, value.Z, atRest.X), at);
+        return track;
+    }
 
     private Clip Add<TTrack, T>(SortedDictionary<string, TTrack> tracks, string target, float at, T value, bool isFinite, Channels used)
         where TTrack : Track<T>, new()
         where T : struct
     {
-        if (string.IsNullOrWhiteSpace(target))
-            throw Wrong("keys something without a name", "Name the control, or the switch, dial or choice as control.name", at: at);
-        CheckTime(target, at);
+        CheckTarget(target, at);
         if (!isFinite)
             throw Wrong("has a key that is no finite number", "Give a finite number", target, at);
         if (!tracks.TryGetValue(target, out var track))
-            tracks[target] = track = new TTrack { Interpolation = stepped.Contains(target) ? Interpolation.Step : Interpolation.Linear };
+        {
+            tracks[target] = track = new TTrack();
+            if (modes.TryGetValue(target, out var mode))
+                (track as CurveTrack<T>)?.Interpolation = mode;
+        }
+
         return track.TryAdd(at, value, used) ? this : throw Wrong("has two keys at the same time", "Keep one of them", target, at);
+    }
+
+    private Clip Go(string name, Interpolation mode)
+    {
+        modes[name] = mode;
+        moves.GetValueOrDefault(name)?.Interpolation = mode;
+        scales.GetValueOrDefault(name)?.Interpolation = mode;
+        turns.GetValueOrDefault(name)?.Interpolation = mode;
+        switches.GetValueOrDefault(name)?.Interpolation = mode;
+        dials.GetValueOrDefault(name)?.Interpolation = mode;
+        return this;
+    }
+
+    private void CheckTarget(string target, float at)
+    {
+        if (string.IsNullOrWhiteSpace(target))
+            throw Wrong("keys something without a name", "Name the control, or the switch, dial or choice as control.name", at: at);
+        CheckTime(target, at);
     }
 
     private static bool AreFinite(float x, float y, float z) => float.IsFinite(x) && float.IsFinite(y) && float.IsFinite(z);

@@ -1,6 +1,6 @@
 namespace Condyle.Runtime;
 
-/// <summary>How a track goes from key to key: the modes of a glTF 2.0 sampler. What a spline needs besides values is added to <see cref="Track{T}"/> with it.</summary>
+/// <summary>How a track goes from key to key: the modes of a glTF 2.0 sampler.</summary>
 internal enum Interpolation
 {
     /// <summary>Along a line; turns by the shortest slerp.</summary>
@@ -8,4 +8,7 @@ internal enum Interpolation
 
     /// <summary>A key's value holds until the next key.</summary>
     Step,
+
+    /// <summary>By a cubic Hermite spline through the keys, with a slope into each key and one out of it.</summary>
+    Spline,
 }

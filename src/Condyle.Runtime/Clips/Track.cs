@@ -1,16 +1,12 @@
-using System.Numerics;
-
 namespace Condyle.Runtime;
 
-/// <summary>Keys of one value over time, in order of time, read as a glTF 2.0 sampler is: held before the first key and after the last.</summary>
-internal abstract class Track<T>
+/// <summary>Keys of one value, in order of time. Each holds until the next, the first one also before it.</summary>
+internal class Track<T> : Motion<T>
     where T : struct
 {
     private readonly List<float> times = [];
     private readonly List<T> values = [];
     private readonly SortedDictionary<Channels, float> uses = [];
-
-    public Interpolation Interpolation { get; set; }
 
     public IReadOnlyList<float> Times => times;
 
@@ -25,56 +21,39 @@ internal abstract class Track<T>
         var index = times.BinarySearch(at);
         if (index >= 0)
             return false;
-        foreach (var channel in ChannelNames.Each(used))
-            uses.TryAdd(channel, at);
+        Use(used, at);
         times.Insert(~index, at);
-        values.Insert(~index, value);
+        Insert(~index, value);
         return true;
     }
 
-    public T At(float time)
+    /// <summary>Says that a key takes channels away from their rest.</summary>
+    public void Use(Channels used, float at)
+    {
+        foreach (var channel in ChannelNames.Each(used))
+            uses.TryAdd(channel, at);
+    }
+
+    public override T At(float time)
     {
         var index = times.BinarySearch(time);
         if (index >= 0)
             return values[index];
         var next = ~index;
-        if (next == 0)
-            return values[0];
-        if (next == times.Count || Interpolation == Interpolation.Step)
-            return values[next - 1];
-        var (from, to) = (times[next - 1], times[next]);
-        return Between(values[next - 1], values[next], (time - from) / (to - from));
+        return next == 0 ? values[0]
+            : next == times.Count ? values[^1]
+            : Between(next - 1, time);
     }
 
-    protected abstract T Between(T from, T to, float amount);
-}
+    /// <summary>The value after a key and before the next.</summary>
+    protected virtual T Between(int earlier, float time) => values[earlier];
 
-internal sealed class VectorTrack : Track<Vector3>
-{
-    protected override Vector3 Between(Vector3 from, Vector3 to, float amount) => Vector3.Lerp(from, to, amount);
-}
+    protected virtual void Insert(int index, T value) => values.Insert(index, value);
 
-internal sealed class TurnTrack : Track<Quaternion>
-{
-    protected override Quaternion Between(Quaternion from, Quaternion to, float amount) => Quaternion.Slerp(from, to, amount);
-}
+    protected void Replace(int index, T value) => values[index] = value;
 
-internal sealed class NumberTrack : Track<float>
-{
-    protected override float Between(float from, float to, float amount) => from + ((to - from) * amount);
+    protected int IndexOf(float at) => times.BinarySearch(at);
 }
 
 /// <summary>An option of a choice, by its name.</summary>
 internal readonly record struct PickedOption(string Name);
-
-/// <summary>Options by their names. Nothing lies between two of them: the earlier one stays picked.</summary>
-internal sealed class ChoiceTrack : Track<PickedOption>
-{
-    protected override PickedOption Between(PickedOption from, PickedOption to, float amount) => from;
-}
-
-/// <summary>The same by their indices.</summary>
-internal sealed class PickTrack : Track<int>
-{
-    protected override int Between(int from, int to, float amount) => from;
-}

@@ -14,6 +14,7 @@ public sealed class CompiledRig
     private readonly NameTable morphNames;
     private readonly NameTable jointNames;
     private readonly Lazy<LimbTable> limbs;
+    private readonly Lazy<ControlTree> tree;
 
     internal CompiledRig(string name, RigParts parts, RigLayout layout, RigModel model)
     {
@@ -28,7 +29,9 @@ public sealed class CompiledRig
         (controlNames, jointNames, morphNames) = (parts.ControlNames, parts.JointNames, parts.MorphNames);
         (switchNames, dialNames, choiceNames) = (parts.SwitchNames, parts.DialNames, parts.ChoiceNames);
         Layout = layout;
+        Model = model;
         limbs = new(() => new LimbTable(model));
+        tree = new(() => new ControlTree(limbs.Value));
     }
 
     /// <summary>The name of the definition's class.</summary>
@@ -59,6 +62,10 @@ public sealed class CompiledRig
     public IReadOnlyList<CompiledLimb> Limbs => limbs.Value.Limbs;
 
     internal LimbTable LimbTable => limbs.Value;
+
+    internal ControlTree ControlTree => tree.Value;
+
+    internal RigModel Model { get; }
 
     internal RigLayout Layout { get; }
 

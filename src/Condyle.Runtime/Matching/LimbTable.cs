@@ -44,6 +44,9 @@ internal sealed class LimbTable
     /// <summary>The controls in the order of <see cref="CompiledRig.Controls"/>.</summary>
     public IReadOnlyCollection<RigNode> Controls => controls.Keys;
 
+    /// <summary>The control that carries a node; none where it is none, or more than one.</summary>
+    public Handle? HandleOf(RigNode? node) => Handle.Of(node, writers, controls);
+
     private LimbPlan? PlanOf(RigBlend blend, int index)
     {
         var copies = blend.Sources.Select(source => source.Copy).OfType<RigCopy>().ToList();

@@ -7,11 +7,13 @@ public class EmbeddingTests
 {
     private static readonly CompiledRig Rig = RigCompiler.Compile(Condyle.Rig.Build(new ArmWithHand()));
 
-    [Fact]
-    public void The_front_page_shows_the_code()
+    [Theory]
+    [InlineData("DockWorker.cs")]
+    [InlineData("Greeting.cs")]
+    public void The_front_page_shows_the_code(string file)
     {
-        var source = File.ReadAllText(Path.Combine(Root(), "tests/Condyle.Runtime.Tests/Embedding/DockWorker.cs"));
-        var shown = source[source.IndexOf("/// <summary>A character", StringComparison.Ordinal)..].TrimEnd();
+        var source = File.ReadAllText(Path.Combine(Root(), "tests/Condyle.Runtime.Tests/Embedding", file));
+        var shown = source[source.IndexOf("/// <summary>", StringComparison.Ordinal)..].TrimEnd();
         Assert.InRange(shown.Split('\n').Length, 1, 35);
         Assert.Contains($"```csharp\n{shown}\n```", File.ReadAllText(Path.Combine(Root(), "README.md")), StringComparison.Ordinal);
     }
@@ -31,6 +33,16 @@ public class EmbeddingTests
         worker.Update(Vector3.Zero, Quaternion.Identity, grip: 0.5f);
         for (var joint = 0; joint < before.Length; joint++)
             Assert.True(Vector3.Distance(before[joint].Translation, worker.Joints[joint].Translation) < 1e-5f);
+    }
+
+    [Fact]
+    public void A_clip_over_a_clip_moves_what_is_under_its_control()
+    {
+        var walk = new Clip("walk", 4).MoveAlong("chest", Axis.Z, (0, 0), (4, 4)).MoveAlong("hand_left", Axis.Z, (0, 0), (4, 4));
+        var instance = Rig.NewInstance();
+        new ClipPlayer(Rig, Greeting.WalkAndWave(walk)).Pose(instance, 1);
+        Assert.Equal(1, instance.ControlMove(Rig.ControlIndex("hand_left")).Z, 1e-5);
+        Assert.Equal(-70, 2 * Math.Atan2(instance.ControlTurn(Rig.ControlIndex("turn_elbow_left")).X, instance.ControlTurn(Rig.ControlIndex("turn_elbow_left")).W) * 180 / Math.PI, 1e-2);
     }
 
     [Fact]

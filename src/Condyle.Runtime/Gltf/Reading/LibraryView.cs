@@ -5,7 +5,7 @@ namespace Condyle.Runtime.Gltf.Reading;
 
 /// <summary>
 /// A file's JSON without what would stop the library although it harms nobody: empty lists and nulls where the standard wants nothing at all,
-/// and extensions that only say how meshes and pictures are stored. The file itself keeps them.
+/// extensions that only say how meshes and pictures are stored, and tracks that point to something else than a node's channels. The file itself keeps them.
 /// </summary>
 internal static partial class LibraryView
 {
@@ -14,6 +14,8 @@ internal static partial class LibraryView
     {
         if (json["extensionsRequired"] is JsonArray required)
             required.RemoveAll(name => name is JsonValue value && value.TryGetValue(out string? text) && AboutLooks().IsMatch(text));
+        foreach (var animation in (json["animations"] as JsonArray ?? []).OfType<JsonObject>())
+            (animation["channels"] as JsonArray)?.RemoveAll(channel => channel?["target"] is JsonObject target && target["path"] is JsonValue path && path.TryGetValue(out string? text) && text == "pointer");
         Tidy(json);
         return json;
     }

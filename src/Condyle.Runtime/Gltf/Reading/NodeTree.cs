@@ -6,7 +6,7 @@ internal sealed class NodeTree
     private readonly bool[] movesSkin;
     private readonly bool[] isInSkeleton;
 
-    private NodeTree(JsonSpot root)
+    public NodeTree(JsonSpot root)
     {
         var nodes = root["nodes"].Items;
         for (var i = 0; i < nodes.Length; i++)
@@ -37,6 +37,8 @@ internal sealed class NodeTree
 
     public static NodeTree Of(GltfFile file) => new(new JsonSpot(file.Path, "", file.ParseJson()));
 
+    public bool HasSkins => movesSkin.Contains(true);
+
     public bool MovesSkin(int node) => movesSkin[node];
 
     public bool IsInSkeleton(int node) => isInSkeleton[node];
@@ -44,7 +46,7 @@ internal sealed class NodeTree
     private bool[] FindSkeleton()
     {
         var found = new bool[Nodes.Count];
-        if (!movesSkin.Contains(true))
+        if (!HasSkins)
         {
             Array.Fill(found, true);
             return found;

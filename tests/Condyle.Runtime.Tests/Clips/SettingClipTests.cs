@@ -1,7 +1,7 @@
 using System.Numerics;
 using Condyle.Runtime.Tests.Evaluation;
 
-namespace Condyle.Runtime.Tests.Baking;
+namespace Condyle.Runtime.Tests.Clips;
 
 /// <summary>Dials and choices in clips and in the range of motion.</summary>
 public sealed class SettingClipTests

@@ -1,6 +1,7 @@
 using System.Numerics;
+using Condyle.Runtime.Tests.Baking;
 
-namespace Condyle.Runtime.Tests.Baking;
+namespace Condyle.Runtime.Tests.Clips;
 
 public sealed class RangeOfMotionTests
 {

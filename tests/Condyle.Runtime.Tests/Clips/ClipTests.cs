@@ -1,6 +1,7 @@
 using System.Numerics;
+using Condyle.Runtime.Tests.Baking;
 
-namespace Condyle.Runtime.Tests.Baking;
+namespace Condyle.Runtime.Tests.Clips;
 
 /// <summary>Clips are read as the glTF 2.0 specification says (appendix C, "Animation sampler interpolation modes"), and say what is wrong with them.</summary>
 public sealed class ClipTests
