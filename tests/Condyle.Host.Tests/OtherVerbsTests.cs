@@ -52,6 +52,22 @@ public sealed class OtherVerbsTests
     }
 
     [Fact]
+    public void Controls_writes_the_controls_beside_the_character()
+    {
+        using var program = new TestProgram(typeof(Hoist), typeof(Cleat));
+        program.Write("hoist.gltf", Hoist.Delivered);
+        Assert.Equal(0, program.Run("controls", "--out", program.Path));
+        Assert.Equal($"Cleat: not written, it names no delivered file\nHoist: wrote {program["hoist_controls.glb"]}, 2 controls", program.Output.ReplaceLineEndings("\n").Trim());
+        var names = GltfFile.Read(program["hoist_controls.glb"]).Model.LogicalNodes.Select(node => node.Name);
+        Assert.Equal(["jib", "hook", "condyle_controls", "slew_placement", "slew", "drop_placement", "drop"], names);
+
+        using var stiff = new TestProgram(typeof(StiffHoist));
+        stiff.Write("hoist.gltf", Hoist.Delivered);
+        Assert.Equal(1, stiff.Run("controls", "--out", stiff.Path));
+        Assert.Contains("StiffHoist: not written, it has findings that are errors", stiff.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_program_without_rigs_says_what_to_add()
     {
         using var program = new TestProgram(typeof(HoistClips));
@@ -64,7 +80,7 @@ public sealed class OtherVerbsTests
     {
         using var program = new TestProgram(typeof(Hoist));
         Assert.Equal(0, program.Run("--help"));
-        Assert.All(new[] { "check", "bake", "explain", "skeleton" }, verb => Assert.Contains(verb, program.Output, StringComparison.Ordinal));
+        Assert.All(new[] { "check", "bake", "explain", "skeleton", "controls" }, verb => Assert.Contains(verb, program.Output, StringComparison.Ordinal));
     }
 
     [Fact]

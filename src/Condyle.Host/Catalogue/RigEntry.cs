@@ -12,6 +12,10 @@ internal sealed class RigEntry(Type definition, IReadOnlyList<Type> clipSources)
     /// <summary>The delivered file as the definition names it; none when it names none.</summary>
     public string? SkeletonFile => definition.GetCustomAttribute<SkeletonFileAttribute>()?.Path;
 
+    /// <summary>Where the delivered file lies: what is typed on a command line is meant from the working directory, what stands in code from the program.</summary>
+    public string? FindSkeleton(Surroundings surroundings, string? typed) =>
+        typed is null && SkeletonFile is { } named && Path.Combine(surroundings.ProgramFolder, named) is var beside && File.Exists(beside) ? beside : typed ?? SkeletonFile;
+
     /// <summary>Runs the definition and checks the rig that it says.</summary>
     /// <exception cref="RigFailure">The definition throws.</exception>
     public Rig Examine() => Run(() => Rig.Examine((IRigDefinition)Activator.CreateInstance(definition)!), "can't be built");

@@ -14,6 +14,7 @@ internal static class CommandTree
             Bake(surroundings, options),
             Explain(surroundings),
             Skeleton(surroundings),
+            Controls(surroundings, options),
         };
         AddBaking(root, surroundings, options, mayHaveNoFile: true);
         return root;
@@ -47,6 +48,16 @@ internal static class CommandTree
                 mayHaveNoFile,
                 parsed.GetValue(options.Json))).Run(cancellation),
             cancellation));
+    }
+
+    private static Command Controls(Surroundings surroundings, Options options)
+    {
+        var command = new Command("controls", "Writes the controls of the rigs as nodes of glTF files, beside the characters: an animator moves them in any program that animates nodes, and bake takes what comes back.")
+        {
+            options.Rig, options.Folder, options.Skeleton,
+        };
+        command.SetAction(parsed => new ControlsCommand(surroundings).Run(parsed.GetValue(options.Rig), parsed.GetValue(options.Folder)!, parsed.GetValue(options.Skeleton)));
+        return command;
     }
 
     private static Command Explain(Surroundings surroundings)

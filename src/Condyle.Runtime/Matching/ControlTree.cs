@@ -11,6 +11,18 @@ internal sealed class ControlTree
 
     public ControlTree(LimbTable rig) => above = [.. rig.Controls.Select(control => rig.HandleOf(WhatCarries(control, rig.Model))?.Index ?? None)];
 
+    /// <summary>The control that a control is under.</summary>
+    public int? Above(int control) => above[control] is var found and not None ? found : null;
+
+    /// <summary>How many controls a control is under.</summary>
+    public int DepthOf(int control)
+    {
+        var depth = 0;
+        while (depth <= above.Length && above[control] != None)
+            (control, depth) = (above[control], depth + 1);
+        return depth;
+    }
+
     /// <summary>Whether a control is another one or under it, by their indices in <see cref="CompiledRig.Controls"/>.</summary>
     public bool IsUnder(int control, int top)
     {

@@ -4,7 +4,7 @@ using Condyle.Model;
 namespace Condyle;
 
 /// <summary>A handle that an animator moves. Its channels read zero at rest; it moves and turns freely and doesn't scale, unless said otherwise.</summary>
-public readonly record struct Control : IHandle
+public readonly partial record struct Control : IHandle
 {
     private readonly RigDraft? draft;
     private readonly int id;

@@ -34,6 +34,7 @@ internal static class ModelText
             AtSpot at => $"spot #{at.Spot.Id} {at.Spot.Text} {At(at.Spot.Place)}",
             _ => throw new InvalidOperationException("An unknown kind of placement."),
         };
+        string Look(string what, string given) => given.Length == 0 ? "" : $"{what} {given}";
         string Hole(bool isOpen) => isOpen ? Text.Hole : "";
         IEnumerable<string> Shown(RigSetting setting) =>
             [setting.Name.ToString(), $"on {Node(setting.Control)}", $"also {string.Join(", ", setting.AlsoOn.Select(Node))}{Hole(setting.PlacesAreOpen)}"];
@@ -55,6 +56,9 @@ internal static class ModelText
                 node.IsExported ? $"rest {node.Rest}" : "",
                 $"copies {Node(node.Original)}",
                 $"limits {(node.LimitsAreOpen ? Text.Hole : "")}{string.Join(" ", node.Limits.Select(Limit))}",
+                Look("shape", Ask(node.Outline, outline => outline?.ToString() ?? "")),
+                Look("tint", Ask(node.Tint, tint => tint?.ToString() ?? "")),
+                Look("layer", node.Layer.ToString()),
                 node.IsUnknown ? "unknown" : "",
                 $"scope {node.Scope}",
                 At(node.Place)]);

@@ -35,6 +35,15 @@ internal sealed class RigNode(int id, RigEvent said, NodeKind kind, Text name) :
 
     public bool LimitsAreOpen { get; set; }
 
+    /// <summary>How a control is shown; none: by what an animator may do with it.</summary>
+    public Fact<ControlOutline?> Outline { get; set; } = (ControlOutline?)null;
+
+    /// <summary>A control's colour; none: its layer's.</summary>
+    public Fact<Tint?> Tint { get; set; } = (Tint?)null;
+
+    /// <summary>The set of controls that it is shown with; empty for none.</summary>
+    public Text Layer { get; set; } = "";
+
     /// <summary>A joint's skeleton; none for other nodes and for unknown joints.</summary>
     public RigSkeleton? Skeleton { get; init; }
 
@@ -71,5 +80,8 @@ internal sealed class RigNode(int id, RigEvent said, NodeKind kind, Text name) :
         Placement = Fact<Placement?>.Open;
         Locked = Fact<Channels>.Open;
         LimitsAreOpen = true;
+        Outline = Fact<ControlOutline?>.Open;
+        Tint = Fact<Tint?>.Open;
+        Layer = Text.Open;
     }
 }

@@ -28,7 +28,8 @@ internal sealed class RigSentences : IStatements
                 author.Code.Line($"{rig}.Blend((Node){Control()}).From({Control()}, {made}.Inverse).From({Control()}, {choose.Any(made, $"{made} * {made}", "0.5f")});");
                 break;
             case 3:
-                author.Code.Line($"{Control()}.Lock({choose.Any("Channels.Scale", "Channels.Turn | Channels.ScaleX")});");
+                var look = choose.Any("", ".Shaped(ControlShape.Ring, 0.2f)", $".OnLayer({Name()}).Tinted(Tint.Teal)");
+                author.Code.Line($"{Control()}.Lock({choose.Any("Channels.Scale", "Channels.Turn | Channels.ScaleX")}){look};");
                 break;
             case 4:
                 author.Code.Line($"{Control()}.LimitTurn(Axis.{choose.Any("X", "Y", "Z")}, {author.Value(NumberType.Float)}, {author.Value(NumberType.Float)});");
