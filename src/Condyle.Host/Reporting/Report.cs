@@ -1,5 +1,6 @@
 using Condyle.Host.Commands;
 using Condyle.Runtime;
+using Condyle.Runtime.Baking.Reports;
 using Spectre.Console;
 
 namespace Condyle.Host.Reporting;
@@ -76,13 +77,21 @@ internal sealed class Report
 
     private void Show(BakeReport report, Clip clip)
     {
-        var worst = report.BetweenFrames.Metres;
-        Line(FormattableString.Invariant($"  {report.Clip}: {report.Frames} frames at {report.FramesPerSecond}/s, {Say.Seconds(report.Seconds)}"));
+        var worst = report.Between.Metres;
+        Line($"  {report.Clip}: {ReportText.Length(report)}");
         Line($"    on frames, baked motion is live motion within {Say.Both(report.OnFrames)}");
-        Line($"    midway between frames, where the engine interpolates, within {Say.Both(report.BetweenFrames)} (most at '{worst.Joint}', {Say.Seconds(worst.At)}{Moment(clip, worst.At)})");
+        Line($"    between frames, where the engine interpolates, within {Say.Both(report.Between)} (most at '{worst.Joint}', {Say.Seconds(worst.At)}{Moment(clip, worst.At)})");
+        if (report.Keys < report.KeysOfEveryFrame)
+            Line(FormattableString.Invariant($"    {report.Keys} keys instead of {report.KeysOfEveryFrame}"));
+        if (!report.BetweenBound.Holds)
+            Line($"    warning: {BeyondBound(report.BetweenBound)}", "yellow");
         if (!report.Holds)
             Line($"    error: the baked motion is not the live motion. On frames it may be off by {Say.Metres(report.AllowedMetres)} and {Say.Degrees(report.AllowedDegrees)}, and '{report.OnFrames.Metres.Joint}' is, at {Say.Seconds(report.OnFrames.Metres.At)}.", "red");
     }
+
+    private static string BeyondBound(BetweenBound bound) => bound.IsAsked
+        ? $"between frames '{bound.Joint}' is off by more than was asked for, at {Say.Seconds(bound.At)}, however many samples are taken there"
+        : $"between frames '{bound.Joint}' is off by more than the frame rate shows, at {Say.Seconds(bound.At)}: something happens there that falls between two frames. Bake it with --between or a higher --fps";
 
     private static string Moment(Clip clip, float at) =>
         clip.Markers.Where(marker => marker.At <= at).OrderBy(marker => marker.At).Select(marker => $", {marker.Name}").LastOrDefault("");

@@ -2,13 +2,23 @@ using System.Globalization;
 
 namespace Condyle.Runtime.Baking;
 
-/// <summary>When a clip is sampled: at whole frames from its start, and at its end.</summary>
-internal static class FrameTimes
+/// <summary>When a clip is sampled: at whole frames from the start of the range and between them as asked for, and at its end.</summary>
+/// <param name="From">Where in the clip it begins.</param>
+/// <param name="Times">From zero up.</param>
+internal sealed record FrameTimes(float From, float[] Times)
 {
-    /// <summary>A clip's length is meant to be whole frames when it is this close, in frames.</summary>
+    /// <summary>A range is meant to be whole frames when it is this close, in frames.</summary>
     private const double WholeFrame = 1e-3;
 
-    public static float[] Of(Clip clip, BakeSettings settings)
+    /// <summary>How many samples are taken of a frame at most where the motion needs them: a limb that is pulled straight has no speed limit.</summary>
+    private const int Finest = 8192;
+
+    public float End => Times[^1];
+
+    /// <summary>The time in the clip that a time of the bake stands for.</summary>
+    public float InClip(double time) => (float)(From + time);
+
+    public static FrameTimes Of(Clip clip, BakeSettings settings)
     {
         var rate = settings.FramesPerSecond;
         if (!(rate is >= BakeSettings.LeastFramesPerSecond and <= BakeSettings.GreatestFramesPerSecond))
@@ -18,22 +28,73 @@ internal static class FrameTimes
                 string.Create(CultureInfo.InvariantCulture, $"Give a frame rate from {BakeSettings.LeastFramesPerSecond} to {BakeSettings.GreatestFramesPerSecond}"));
         }
 
-        var length = clip.Seconds * (double)rate;
-        if (length >= BakeSettings.MostFrames)
+        if (settings.SubFrames is < 1 or > BakeSettings.MostSubFrames)
+            throw clip.Wrong($"can't be baked with {settings.SubFrames} samples of a frame", $"Give a number from 1 to {BakeSettings.MostSubFrames}");
+        var (from, to) = (settings.From, settings.To ?? clip.Seconds);
+        if (!(from >= 0 && from < to && to <= clip.Seconds))
         {
             throw clip.Wrong(
-                string.Create(CultureInfo.InvariantCulture, $"would have {length:0} frames at {rate} frames per second, more than {BakeSettings.MostFrames}"),
-                "Bake it in parts, or at a lower frame rate");
+                string.Create(CultureInfo.InvariantCulture, $"can't be baked from {from:0.####} to {to:0.####} s"),
+                string.Create(CultureInfo.InvariantCulture, $"It lasts from 0 to {clip.Seconds:0.####} s: give a range within it"));
         }
 
-        var whole = (int)Math.Floor(length + WholeFrame);
-        var times = Enumerable.Range(0, whole + 1).Select(frame => (float)(frame / (double)rate)).ToList();
-        if (length - whole > WholeFrame)
-            times.Add(clip.Seconds);
-        else if (whole > 0)
-            times[whole] = clip.Seconds;
-        else
-            times.Add(clip.Seconds);
-        return [.. times];
+        settings.Keys?.Check(clip, "keys");
+        settings.Between?.Check(clip, "motion between samples");
+        return new FrameTimes(from, Grid(clip, to - (double)from, rate * (double)settings.SubFrames, settings));
     }
+
+    /// <summary>The same with more samples in some of the gaps between two of them: at the clip's own keys there, on both sides of a step, else halfway.</summary>
+    /// <param name="clip">The clip.</param>
+    /// <param name="settings">How it is baked.</param>
+    /// <param name="coarse">For each gap whether it needs more.</param>
+    /// <param name="kinks">The times of the bake at which the clip has keys, in order.</param>
+    /// <returns>The finer times; null when none can be added.</returns>
+    public FrameTimes? Finer(Clip clip, BakeSettings settings, bool[] coarse, float[] kinks)
+    {
+        var least = 1 / ((double)settings.FramesPerSecond * Finest);
+        var finer = new List<float>(Times.Length + coarse.Count(gap => gap));
+        for (var gap = 0; gap + 1 < Times.Length; gap++)
+        {
+            finer.Add(Times[gap]);
+            if (coarse[gap])
+                finer.AddRange(Within(Times[gap], Times[gap + 1], kinks, least));
+        }
+
+        finer.Add(Times[^1]);
+        if (finer.Count > BakeSettings.MostFrames)
+            throw TooMany(clip, finer.Count, settings);
+        return finer.Count == Times.Length ? null : this with { Times = [.. finer] };
+    }
+
+    private static IEnumerable<float> Within(float from, float to, float[] kinks, double least)
+    {
+        var first = Array.BinarySearch(kinks, from) is var at && at >= 0 ? at + 1 : ~at;
+        var here = new List<float>();
+        for (; first < kinks.Length && kinks[first] < to; first++)
+        {
+            if (MathF.BitDecrement(kinks[first]) is var before && before > (here.Count > 0 ? here[^1] : from))
+                here.Add(before);
+            here.Add(kinks[first]);
+        }
+
+        return here.Count > 0 ? here : to - (double)from > least ? [(float)((from + (double)to) / 2)] : [];
+    }
+
+    private static float[] Grid(Clip clip, double seconds, double rate, BakeSettings settings)
+    {
+        var length = seconds * rate;
+        if (length >= BakeSettings.MostFrames)
+            throw TooMany(clip, length, settings);
+        var whole = (int)Math.Floor(length + WholeFrame);
+        var ends = length - whole > WholeFrame || whole == 0;
+        var times = new float[whole + (ends ? 2 : 1)];
+        for (var frame = 0; frame < times.Length; frame++)
+            times[frame] = (float)(frame / rate);
+        times[^1] = (float)seconds;
+        return times;
+    }
+
+    private static BadInputException TooMany(Clip clip, double frames, BakeSettings settings) => clip.Wrong(
+        string.Create(CultureInfo.InvariantCulture, $"would have {frames:0} frames at {settings.FramesPerSecond} frames per second, more than {BakeSettings.MostFrames}"),
+        "Bake it in parts, or at a lower frame rate");
 }

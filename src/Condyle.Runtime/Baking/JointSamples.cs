@@ -2,8 +2,8 @@ using System.Numerics;
 
 namespace Condyle.Runtime.Baking;
 
-/// <summary>One exported joint's channels on every frame.</summary>
-internal sealed class JointSamples(CompiledJoint joint, int frames)
+/// <summary>One exported joint's channels on every sample, as far as they leave the joint's rest in the file.</summary>
+internal sealed class JointSamples
 {
     /// <summary>
     /// A channel that never leaves its rest by more than this is dropped: what is left of it is rounding. It lies far below the deviation that a bake may have,
@@ -11,34 +11,57 @@ internal sealed class JointSamples(CompiledJoint joint, int frames)
     /// </summary>
     private const float RestMetres = 2e-6f, RestTurn = 1e-6f, RestScale = 1e-6f;
 
-    private readonly Vector3[] translations = new Vector3[frames];
-    private readonly Quaternion[] rotations = new Quaternion[frames];
-    private readonly Vector3[] scales = new Vector3[frames];
+    private readonly int joint;
+    private readonly JointRest rest;
+    private readonly float restMetres;
+    private readonly ChannelSamples<Vector3> translations;
+    private readonly ChannelSamples<Quaternion> rotations;
+    private readonly ChannelSamples<Vector3> scales;
 
-    /// <summary>Takes the joint's channels on a frame; false when they are no finite numbers.</summary>
-    public bool TryTake(RigInstance instance, int frame)
+    /// <param name="joint">Its index.</param>
+    /// <param name="count">How many samples there are.</param>
+    /// <param name="rest">The joint's rest in the file.</param>
+    /// <param name="unit">How many metres of the world a unit of the joint's translation is at rest.</param>
+    public JointSamples(int joint, int count, JointRest rest, float unit)
     {
-        var (t, r, s) = (instance.JointTranslation(joint.Index), instance.JointRotation(joint.Index), instance.JointScale(joint.Index));
-        if (!float.IsFinite(t.LengthSquared()) || !float.IsFinite(s.LengthSquared()) || !(r.LengthSquared() is > 0 and < float.PositiveInfinity))
+        (this.joint, this.rest, restMetres) = (joint, rest, RestMetres / unit);
+        (translations, rotations, scales) = (new(count, rest.Translation), new(count, rest.Rotation), new(count, rest.Scale));
+        if (!rest.IsExact)
+            rotations.Keep();
+    }
+
+    /// <summary>Takes the joint's channels; false when they are no finite numbers.</summary>
+    public bool TryTake(int sample, Vector3 t, Quaternion r, Vector3 s)
+    {
+        var length = r.LengthSquared();
+        if (!float.IsFinite(t.LengthSquared()) || !float.IsFinite(s.LengthSquared()) || !(length is > 0 and < float.PositiveInfinity))
             return false;
-        var before = frame == 0 ? joint.RestRotation : rotations[frame - 1];
-        r = Quaternion.Normalize(r);
-        (translations[frame], rotations[frame], scales[frame]) = (t, Quaternion.Dot(before, r) < 0 ? -r : r, s);
+        r *= 1 / MathF.Sqrt(length);
+        if (Quaternion.Dot(rotations.Before(sample), r) < 0)
+            r = -r;
+        translations.Take(sample, t, Vector3.DistanceSquared(t, rest.Translation) <= restMetres * restMetres);
+        rotations.Take(sample, r, (r - rest.Rotation).LengthSquared() <= RestTurn * RestTurn);
+        scales.Take(sample, s, Vector3.DistanceSquared(s, rest.Scale) <= RestScale * RestScale);
         return true;
     }
 
-    /// <summary>What has to be stored to play the joint from this rest.</summary>
-    /// <param name="rest">The joint's rest in the file.</param>
-    /// <param name="unit">How many metres of the world a unit of the joint's translation is at rest.</param>
-    public BakedTrack ToTrack(JointRest rest, float unit) => new(
-        joint.Index,
-        translations.All(value => Vector3.Distance(value, rest.Translation) * unit <= RestMetres) ? null : translations,
-        rest.IsExact && IsAtRest(rest.Rotation) ? null : rotations,
-        scales.All(value => Vector3.Distance(value, rest.Scale) <= RestScale) ? null : scales);
+    /// <summary>Makes the last sample the first one; the rotation keeps its sign, so that it is reached the short way.</summary>
+    public void Close()
+    {
+        if (translations.Values is { } t)
+            t[^1] = t[0];
+        if (rotations.Values is { } r)
+            r[^1] = Quaternion.Dot(r[0], r[^1]) < 0 ? -r[0] : r[0];
+        if (scales.Values is { } s)
+            s[^1] = s[0];
+    }
+
+    public BakedTrack ToTrack() => new(joint, translations.Values, rotations.Values, scales.Values);
 
     /// <summary>All of the rotation, even at rest: a clip in which nothing moves needs one track to exist.</summary>
-    public BakedTrack ToStillTrack() => new(joint.Index, null, rotations, null);
-
-    private bool IsAtRest(Quaternion rest) =>
-        rotations.All(value => (value - (Quaternion.Dot(value, rest) < 0 ? -rest : rest)).Length() <= RestTurn);
+    public BakedTrack ToStillTrack()
+    {
+        rotations.Keep();
+        return ToTrack();
+    }
 }

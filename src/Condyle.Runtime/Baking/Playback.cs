@@ -1,4 +1,3 @@
-using System.Numerics;
 using Condyle.Evaluation;
 
 namespace Condyle.Runtime.Baking;
@@ -9,57 +8,51 @@ namespace Condyle.Runtime.Baking;
 /// </summary>
 internal sealed class Playback
 {
-    /// <summary>Below this angle between two keys, in radians, a slerp is a line.</summary>
-    private const double Line = 1e-9;
-
     private readonly CompiledRig rig;
-    private readonly IReadOnlyList<JointRest> rest;
-    private readonly BakedTrack?[] tracks;
+    private readonly Trs[] rest;
+    private readonly (VectorChannel? Translation, TurnChannel? Rotation, VectorChannel? Scale)[] channels;
     private readonly Affine3d[] worlds;
 
-    public Playback(CompiledRig rig, IReadOnlyList<JointRest> rest, IReadOnlyList<BakedTrack> baked)
+    public Playback(CompiledRig rig, IReadOnlyList<JointRest> rest, IReadOnlyList<BakedTrack> baked, float[] times)
     {
-        (this.rig, this.rest) = (rig, rest);
-        tracks = new BakedTrack?[rig.Joints.Count];
+        this.rig = rig;
+        this.rest = [.. rest.Select(joint => new Trs(joint.Translation, ((Quaterniond)joint.Rotation).Normalized(), joint.Scale))];
+        channels = new (VectorChannel?, TurnChannel?, VectorChannel?)[rig.Joints.Count];
         foreach (var track in baked)
-            tracks[track.Joint] = track;
+        {
+            channels[track.Joint] = (
+                track.Translations is { } moves ? new VectorChannel(moves, track.TranslationKeys, times) : null,
+                track.Rotations is { } turns ? new TurnChannel(turns, track.RotationKeys, times) : null,
+                track.Scales is { } scales ? new VectorChannel(scales, track.ScaleKeys, times) : null);
+        }
+
         worlds = new Affine3d[rig.Joints.Count];
     }
 
+    /// <summary>A joint's channels.</summary>
+    /// <param name="joint">Its index.</param>
+    /// <param name="frame">The sample at or before the time asked for.</param>
+    /// <param name="amount">How far on to the next sample, from 0 to 1; zero on the last one.</param>
+    public Trs Local(int joint, int frame, double amount)
+    {
+        var (translation, rotation, scale) = channels[joint];
+        return new Trs(
+            translation?.At(frame, amount) ?? rest[joint].Translation,
+            rotation?.At(frame, amount) ?? rest[joint].Rotation,
+            scale?.At(frame, amount) ?? rest[joint].Scale);
+    }
+
     /// <summary>Where each joint is in the world; good until the next call.</summary>
-    /// <param name="frame">The frame at or before the time asked for.</param>
-    /// <param name="amount">How far on to the next frame, from 0 to 1; zero on the last frame.</param>
+    /// <param name="frame">The sample at or before the time asked for.</param>
+    /// <param name="amount">How far on to the next sample, from 0 to 1; zero on the last one.</param>
     public ReadOnlySpan<Affine3d> At(int frame, double amount)
     {
         foreach (var joint in rig.Joints)
         {
-            var track = tracks[joint.Index];
-            var local = new Trs(
-                Sample(track?.Translations, rest[joint.Index].Translation, frame, amount),
-                Sample(track?.Rotations, rest[joint.Index].Rotation, frame, amount),
-                Sample(track?.Scales, rest[joint.Index].Scale, frame, amount)).ToAffine();
+            var local = Local(joint.Index, frame, amount).ToAffine();
             worlds[joint.Index] = joint.Parent < 0 ? local : worlds[joint.Parent] * local;
         }
 
         return worlds;
-    }
-
-    private static Vector3d Sample(Vector3[]? values, Vector3 otherwise, int frame, double amount) =>
-        values is null ? otherwise
-        : amount == 0 ? values[frame]
-        : Vector3d.Lerp(values[frame], values[frame + 1], amount);
-
-    private static Quaterniond Sample(Quaternion[]? values, Quaternion otherwise, int frame, double amount) =>
-        (values is null ? otherwise : amount == 0 ? values[frame] : Slerp(values[frame], values[frame + 1], amount)).Normalized();
-
-    private static Quaterniond Slerp(Quaterniond from, Quaterniond to, double amount)
-    {
-        var dot = Quaterniond.Dot(from, to);
-        if (dot < 0)
-            (to, dot) = (-to, -dot);
-        var angle = Math.Acos(Math.Min(1, dot));
-        return angle < Line
-            ? (from * (1 - amount)) + (to * amount)
-            : (from * (Math.Sin((1 - amount) * angle) / Math.Sin(angle))) + (to * (Math.Sin(amount * angle) / Math.Sin(angle)));
     }
 }

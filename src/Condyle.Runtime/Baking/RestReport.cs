@@ -16,8 +16,16 @@ public sealed record RestReport(Deviation Largest, IReadOnlyList<string> Moved)
         var live = rig.NewInstance();
         live.Evaluate();
         var comparison = new Comparison(rig);
-        comparison.Take(live, new Playback(rig, rest, []).At(0, 0), 0);
-        var (metres, degrees) = (SameMetres + (MetresAMetre * comparison.Reach), SameDegrees + (DegreesAMetre * comparison.Reach));
+        var delivered = new Playback(rig, rest, [], [0]).At(0, 0);
+        var reach = 0.0;
+        foreach (var joint in rig.Joints)
+        {
+            var world = live.World(joint.Index);
+            reach = Math.Max(reach, world.Origin.Length);
+            comparison.Take(joint.Index, Off.Between(world, delivered[joint.Index]), 0);
+        }
+
+        var (metres, degrees) = (SameMetres + (MetresAMetre * reach), SameDegrees + (DegreesAMetre * reach));
         return new RestReport(comparison.Largest, [.. rig.Joints
             .Where(joint => comparison.Of(joint.Index) is var off && (off.Metres.Value > metres || off.Degrees.Value > degrees))
             .Select(joint => joint.Name)]);

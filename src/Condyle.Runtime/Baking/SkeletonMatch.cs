@@ -49,7 +49,15 @@ internal sealed class SkeletonMatch
     public GltfClip ToGltf(BakedClip clip) => new(
         clip.Name,
         [.. clip.Times],
-        [.. clip.Tracks.Select(track => new GltfTrack(skeleton.Joints[matches[track.Joint]].Node, track.Translations, track.Rotations, track.Scales))]);
+        [.. clip.Tracks.Select(track => new GltfTrack(skeleton.Joints[matches[track.Joint]].Node, track.Translations, track.Rotations, track.Scales)
+        {
+            TranslationKeys = track.TranslationKeys,
+            RotationKeys = track.RotationKeys,
+            ScaleKeys = track.ScaleKeys,
+        })])
+    {
+        Extras = ClipExtras.Of(clip),
+    };
 
     private void CheckNames()
     {

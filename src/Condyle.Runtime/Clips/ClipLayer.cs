@@ -51,6 +51,9 @@ public sealed class ClipLayer
         return this;
     }
 
+    /// <summary>When the weight has keys, in seconds of the layer's clip.</summary>
+    internal IReadOnlyList<float> WeightTimes => weights.Times;
+
     /// <summary>The weight at a time of the layer's clip.</summary>
     internal float WeightAt(float time) => time < 0 ? 0 : weights.Times.Count == 0 ? 1 : weights.At(time);
 }

@@ -101,7 +101,7 @@ public sealed class BakeTests
     {
         var rig = RigCompiler.Compile(Condyle.Rig.Build(new Mooring()));
         Assert.Equal(
-            "rig 'Mooring': the exported joint 'buoy' follows by matrix, and an engine reads a joint's own translation, rotation and scale, so the motion would be lost. Drive by channels.",
+            "rig 'Mooring': the exported joint 'buoy' follows by matrix, and an engine reads a joint's own translation, rotation and scale, so the motion would be lost (CDY3001). Drive by channels.",
             Assert.Throws<BadInputException>(() => Bake.Run(rig, new Clip("c", 1).Move("float", at: 0, y: 1))).Message);
     }
 

@@ -7,7 +7,7 @@ using Condyle.Runtime.Gltf.Reading;
 namespace Condyle.Runtime.Gltf.Writing;
 
 /// <summary>
-/// Adds animations at the level of JSON and bytes. A clip's numbers stand in one buffer view: the times, which all its samplers share, then one array a channel.
+/// Adds animations at the level of JSON and bytes. A clip's numbers stand in one buffer view: times, which samplers share, and one array a channel.
 /// </summary>
 internal sealed class ClipAppender
 {
@@ -62,26 +62,47 @@ internal sealed class ClipAppender
         var start = newLength = Align(newLength);
         var view = List("bufferViews").Count;
         var (samplers, channels) = (new JsonArray(), new JsonArray());
-        var times = AddAccessor(view, start, clip.Times, "SCALAR");
-        // Spelt out as doubles, the bounds equal the stored floats however they are read.
-        times.Json["min"] = new JsonArray((double)clip.Times[0]);
-        times.Json["max"] = new JsonArray((double)clip.Times[^1]);
+        var timesOf = new Dictionary<int[], int>(KeyListComparer.Instance);
+        int? timesOfAll = null;
         foreach (var track in clip.Tracks)
         {
-            AddChannel(track.Node, "translation", track.Translations, "VEC3");
-            AddChannel(track.Node, "rotation", track.Rotations, "VEC4");
-            AddChannel(track.Node, "scale", track.Scales, "VEC3");
+            AddChannel(track.Node, "translation", track.Translations, track.TranslationKeys, "VEC3");
+            AddChannel(track.Node, "rotation", track.Rotations, track.RotationKeys, "VEC4");
+            AddChannel(track.Node, "scale", track.Scales, track.ScaleKeys, "VEC3");
         }
         List("bufferViews").Add(new JsonObject { ["buffer"] = bufferIndex, ["byteOffset"] = start, ["byteLength"] = newLength - start });
-        Place(new JsonObject { ["name"] = clip.Name, ["channels"] = channels, ["samplers"] = samplers }, clip.Name, replace);
+        var animation = new JsonObject { ["name"] = clip.Name, ["channels"] = channels, ["samplers"] = samplers };
+        if (clip.Extras is { } extras)
+            animation["extras"] = extras.DeepClone();
+        Place(animation, clip.Name, replace);
 
-        void AddChannel<T>(int node, string path, T[]? values, string kind) where T : unmanaged
+        void AddChannel<T>(int node, string path, T[]? values, int[]? keys, string kind) where T : unmanaged
         {
             if (values is null)
                 return;
+            var times = Times(keys);
             var output = AddAccessor(view, start, values, kind);
             channels.Add(new JsonObject { ["sampler"] = samplers.Count, ["target"] = new JsonObject { ["node"] = node, ["path"] = path } });
-            samplers.Add(new JsonObject { ["input"] = times.Index, ["output"] = output.Index, ["interpolation"] = "LINEAR" });
+            samplers.Add(new JsonObject { ["input"] = times, ["output"] = output.Index, ["interpolation"] = "LINEAR" });
+        }
+
+        // Samplers with keys at the same times share them.
+        int Times(int[]? keys)
+        {
+            if (keys is null)
+                return timesOfAll ??= AddTimes(clip.Times);
+            if (!timesOf.TryGetValue(keys, out var index))
+                timesOf[keys] = index = AddTimes(Array.ConvertAll(keys, key => clip.Times[key]));
+            return index;
+        }
+
+        int AddTimes(float[] times)
+        {
+            var accessor = AddAccessor(view, start, times, "SCALAR");
+            // Spelt out as doubles, the bounds equal the stored floats however they are read.
+            accessor.Json["min"] = new JsonArray((double)times[0]);
+            accessor.Json["max"] = new JsonArray((double)times[^1]);
+            return accessor.Index;
         }
     }
 
@@ -160,5 +181,20 @@ internal sealed class ClipAppender
             return;
         var words = MemoryMarshal.Cast<byte, int>(target[..bytes.Length]);
         BinaryPrimitives.ReverseEndianness(words, words);
+    }
+
+    private sealed class KeyListComparer : IEqualityComparer<int[]>
+    {
+        public static readonly KeyListComparer Instance = new();
+
+        public bool Equals(int[]? a, int[]? b) => a.AsSpan().SequenceEqual(b);
+
+        public int GetHashCode(int[] keys)
+        {
+            var hash = new HashCode();
+            foreach (var key in keys)
+                hash.Add(key);
+            return hash.ToHashCode();
+        }
     }
 }

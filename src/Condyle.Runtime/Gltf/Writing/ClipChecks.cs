@@ -20,26 +20,31 @@ internal static class ClipChecks
             if (track.Node < 0 || track.Node >= nodeNames.Count)
                 throw Wrong(file, clip, null, $"moves node {track.Node}, but the file has {nodeNames.Count}", "Bake the clip for this file's skeleton");
             var node = nodeNames[track.Node] ?? $"node_{track.Node}";
-            CheckValues(track.Translations, "translation", node, track.Node);
-            CheckValues(track.Rotations, "rotation", node, track.Node);
-            CheckValues(track.Scales, "scale", node, track.Node);
+            CheckValues(track.Translations, track.TranslationKeys, "translation", node, track.Node);
+            CheckValues(track.Rotations, track.RotationKeys, "rotation", node, track.Node);
+            CheckValues(track.Scales, track.ScaleKeys, "scale", node, track.Node);
             CheckRotations(file, clip, track, node);
         }
         if (taken.Count == 0)
             throw Wrong(file, clip, null, "moves nothing, which glTF can't say", "Keep at least one track");
 
-        void CheckValues<T>(T[]? values, string path, string node, int index) where T : unmanaged
+        void CheckValues<T>(T[]? values, int[]? keys, string path, string node, int index) where T : unmanaged
         {
             if (values is null)
                 return;
             if (!taken.Add((index, path)))
                 throw Wrong(file, clip, node, $"has two tracks for the {path}", "Keep one of them");
-            if (values.Length != clip.Times.Length)
-                throw Wrong(file, clip, node, $"has {values.Length} values of the {path} for {clip.Times.Length} times", "Give one value a time");
+            if (values.Length != (keys?.Length ?? clip.Times.Length))
+                throw Wrong(file, clip, node, $"has {values.Length} values of the {path} for {keys?.Length ?? clip.Times.Length} times", "Give one value a time");
+            if (keys is not null && !AreIndices(keys, clip.Times.Length))
+                throw Wrong(file, clip, node, $"has keys of the {path} that aren't at some of the clip's times", "Give increasing indices of its times");
             if (FirstNotFinite(MemoryMarshal.Cast<T, float>(values)) is var at and >= 0)
                 throw Wrong(file, clip, node, $"has a NaN or infinity in the {path} of key {at * values.Length / MemoryMarshal.Cast<T, float>(values).Length}", "Mend the motion");
         }
     }
+
+    private static bool AreIndices(int[] keys, int times) =>
+        keys.Length > 0 && keys[0] >= 0 && keys[^1] < times && keys.Zip(keys.Skip(1)).All(pair => pair.First < pair.Second);
 
     private static void CheckTimes(string file, GltfClip clip)
     {

@@ -1,0 +1,71 @@
+using Condyle.Evaluation;
+
+namespace Condyle.Runtime.Baking;
+
+/// <summary>
+/// How far motion between two samples may be from the line between them as far as the samples can tell: twice what the joints' channels bend there (their
+/// second differences), carried down the chain. For smooth motion a line is off by an eighth of its second difference, at a key of the clip halfway between
+/// samples by a quarter, over a jump by all of it. What goes beyond happens between two samples and can't be seen by them.
+/// </summary>
+internal sealed class FrameRateBound
+{
+    private const double Share = 2, DegreesPerRadian = 180 / Math.PI;
+
+    private readonly CompiledRig rig;
+    private readonly Playback playback;
+    private readonly int frames;
+    private readonly double[] metres, radians;
+    private readonly (double Metres, double Radians)[][] bends;
+    private readonly int[] bendsOf = [-1, -1];
+    private int gap = -1;
+
+    public FrameRateBound(CompiledRig rig, Playback everyFrame, int frames)
+    {
+        (this.rig, playback, this.frames) = (rig, everyFrame, frames);
+        (metres, radians) = (new double[rig.Joints.Count], new double[rig.Joints.Count]);
+        bends = [new (double, double)[rig.Joints.Count], new (double, double)[rig.Joints.Count]];
+    }
+
+    /// <summary>How far a joint may be off after a sample and before the next.</summary>
+    public Off Of(int joint, int frame)
+    {
+        if (gap != frame)
+            Work(frame);
+        return new Off(metres[joint], radians[joint] * DegreesPerRadian);
+    }
+
+    private void Work(int frame)
+    {
+        gap = frame;
+        var (here, next) = (BendAt(frame), BendAt(Math.Min(frame + 1, frames - 1)));
+        var worlds = playback.At(frame, 0);
+        foreach (var joint in rig.Joints)
+        {
+            var (move, turn) = (Share * Math.Max(here[joint.Index].Metres, next[joint.Index].Metres), Share * Math.Max(here[joint.Index].Radians, next[joint.Index].Radians));
+            var parent = joint.Parent;
+            var bone = parent < 0 ? 0 : (worlds[joint.Index].Origin - worlds[parent].Origin).Length;
+            var unit = parent < 0 ? 1 : Math.Max(worlds[parent].X.Length, Math.Max(worlds[parent].Y.Length, worlds[parent].Z.Length));
+            metres[joint.Index] = (parent < 0 ? 0 : metres[parent] + (radians[parent] * bone)) + (move * unit);
+            radians[joint.Index] = Math.Min(Math.PI, (parent < 0 ? 0 : radians[parent]) + turn);
+        }
+    }
+
+    private (double Metres, double Radians)[] BendAt(int frame)
+    {
+        var slot = frame % 2;
+        if (bendsOf[slot] == frame)
+            return bends[slot];
+        bendsOf[slot] = frame;
+        var middle = Math.Clamp(frame, 1, Math.Max(1, frames - 2));
+        foreach (var joint in rig.Joints)
+        {
+            // Two samples alone bend nothing that anyone could see: all the way between them counts.
+            var (before, at, after) = (playback.Local(joint.Index, middle - 1, 0), playback.Local(joint.Index, middle, 0), frames < 3 ? playback.Local(joint.Index, middle - 1, 0) : playback.Local(joint.Index, middle + 1, 0));
+            bends[slot][joint.Index] = (
+                (before.Translation + after.Translation - (at.Translation * 2)).Length,
+                Quaterniond.Angle(before.Rotation.Inverse * at.Rotation, at.Rotation.Inverse * after.Rotation));
+        }
+
+        return bends[slot];
+    }
+}

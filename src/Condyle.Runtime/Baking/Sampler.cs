@@ -1,0 +1,70 @@
+using System.Globalization;
+using System.Numerics;
+
+namespace Condyle.Runtime.Baking;
+
+/// <summary>What sampling gave: the tracks with a value at every time, and the way that was taken off.</summary>
+internal sealed record Samples(IReadOnlyList<BakedTrack> Tracks, RootTravel? Travel);
+
+/// <summary>Reads the exported joints' channels off the live motion.</summary>
+internal sealed class Sampler(LiveMotion live, IReadOnlyList<JointRest> rest, bool loops, BakeWork work)
+{
+    /// <summary>Sampling is half of a bake's work, the proof the other half.</summary>
+    private const double Share = 0.5;
+
+    private readonly float[] units = Units(live.Rig, rest);
+
+    public Samples Sample(FrameTimes times)
+    {
+        JointSamples[] samples = [.. live.Rig.Joints.Select(joint => new JointSamples(joint.Index, times.Times.Length, rest[joint.Index], units[joint.Index]))];
+        var travel = live.Travel is { IsTakenOff: true } ? new TravelSamples(times.Times.Length) : null;
+        var ends = new LoopEnds(live.Rig);
+        live.Play(times.Times.Select(time => (double)time), (frame, moment) =>
+        {
+            work.Tick(0, Share, frame + 1, times.Times.Length);
+            for (var joint = 0; joint < samples.Length; joint++)
+            {
+                var (t, r, s) = moment.Channels(joint);
+                if (!samples[joint].TryTake(frame, t, r, s))
+                    throw NotFinite(joint, frame, times.InClip(times.Times[frame]));
+            }
+
+            travel?.Take(frame, moment.Way);
+            if (loops && frame == 0)
+                ends.Begin(moment);
+            if (loops && frame == times.Times.Length - 1)
+                ends.End(moment, live.Clip);
+        });
+        if (loops)
+        {
+            foreach (var joint in samples)
+                joint.Close();
+        }
+
+        List<BakedTrack> tracks = [.. samples.Select(joint => joint.ToTrack()).Where(track => track is not (_, null, null, null))];
+        return new Samples(tracks.Count > 0 ? tracks : [samples[0].ToStillTrack()], travel?.ToTravel());
+    }
+
+    /// <summary>How many metres of the world a unit of each joint's translation is at rest, along the axis that is scaled most.</summary>
+    private static float[] Units(CompiledRig rig, IReadOnlyList<JointRest> rest)
+    {
+        var units = new float[rig.Joints.Count];
+        foreach (var joint in rig.Joints)
+        {
+            units[joint.Index] = 1;
+            if (joint.Parent >= 0)
+            {
+                var scale = Vector3.Abs(rest[joint.Parent].Scale);
+                units[joint.Index] = units[joint.Parent] * Math.Max(scale.X, Math.Max(scale.Y, scale.Z));
+            }
+        }
+
+        return units;
+    }
+
+    private BadInputException NotFinite(int joint, int frame, float at) => live.Clip.Wrong(
+        string.Create(CultureInfo.InvariantCulture, $"gets a value that is no finite number on frame {frame}"),
+        "Look at what drives the joint there",
+        live.Rig.Joints[joint].Name,
+        at);
+}
