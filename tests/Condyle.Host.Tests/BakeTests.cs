@@ -18,7 +18,7 @@ public sealed class BakeTests
         Assert.Contains("range_of_motion: 97 frames at 30/s, 3.2 s", program.Output, StringComparison.Ordinal);
         Assert.Contains("unload: 61 frames at 30/s, 2 s", program.Output, StringComparison.Ordinal);
         Assert.Matches(@"on frames, baked motion is live motion within \S+ mm and \S+°", program.Output);
-        Assert.Matches(@"midway between frames, .* within \S+ mm and \S+° \(most at '\w+', \S+ s, \w+ move [XYZ]\)", program.Output);
+        Assert.Matches(@"between frames, .* within \S+ mm and \S+° \(most at '\w+', \S+ s, \w+ move [XYZ]\)", program.Output);
         Assert.Matches(@"wrote .*hoist\.glb, \d+ kB", program.Output);
         Assert.Contains("not baked: it names no delivered file", program.Output, StringComparison.Ordinal);
         Assert.Equal(["hoist.glb", "hoist.gltf"], program.FileNames);
@@ -40,6 +40,29 @@ public sealed class BakeTests
         Assert.Equal(0, program.Run("bake", "--clip", "unload", "--fps", "60", "--out", program["out"]));
         Assert.Equal(["unload"], Clips(program));
         Assert.Contains("unload: 121 frames at 60/s", program.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Range_samples_and_keys_can_be_chosen_and_reports_lie_beside_the_file()
+    {
+        using var program = Harbour(typeof(Hoist));
+        Assert.Equal(0, program.Run("bake", "--clip", "unload", "--from", "0.5", "--to", "1.5", "--sub-frames", "2", "--keys", "1/0.5", "--between", "2", "--root-motion", "in-place:jib", "--report", "--out", program["out"]));
+        Assert.Contains("unload: 61 frames at 30/s, 1 s", program.Output, StringComparison.Ordinal);
+        Assert.Matches(@"\d+ keys instead of \d+", program.Output);
+        Assert.Equal(["hoist.glb", "hoist.gltf", "hoist.report.html", "hoist.report.json", "hoist.report.txt"], program.FileNames);
+        Assert.Equal("unload", JsonDocument.Parse(File.ReadAllText(program["out/hoist.report.json"])).RootElement[0].GetProperty("clip").GetString());
+    }
+
+    [Theory]
+    [InlineData("--keys takes millimetres, or millimetres/degrees, not 'few'.", "--keys", "few")]
+    [InlineData("--root-motion takes as-posed, in-place, in-place:JOINT or onto:JOINT, not 'away'.", "--root-motion", "away")]
+    [InlineData("can't be baked from 1 to 0.5 s", "--from", "1", "--to", "0.5")]
+    public void A_setting_that_cant_be_is_told(string told, params string[] args)
+    {
+        using var program = Harbour(typeof(Hoist));
+        Assert.Equal(2, program.Run(["bake", "--clip", "unload", "--out", program["out"], .. args]));
+        Assert.Contains(told, program.Error, StringComparison.Ordinal);
+        Assert.Equal(["hoist.gltf"], program.FileNames);
     }
 
     [Fact]

@@ -25,6 +25,8 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
             var result = job is null ? null : request.Json
                 ? job.Baker.Write(job.Output, null, cancellation)
                 : report.WhileBaking(job.Clips, progress => job.Baker.Write(job.Output, progress, cancellation));
+            if (request.Report && result is not null)
+                ReportFiles.Write(result);
             results.Add(new RigJson(rig, result));
             if (!request.Json)
                 report.Show(rig, result, job?.Clips ?? [], WhyNot(rig));

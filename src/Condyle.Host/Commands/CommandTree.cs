@@ -42,10 +42,11 @@ internal static class CommandTree
             () => new BakeCommand(surroundings, new BakeRequest(
                 parsed.GetValue(options.Rig),
                 parsed.GetValue(options.Clips) ?? [],
-                new Runtime.BakeSettings { FramesPerSecond = parsed.GetValue(options.FramesPerSecond), ReplaceClips = parsed.GetValue(options.Replace) },
+                options.Settings(parsed),
                 parsed.GetValue(options.Folder)!,
                 parsed.GetValue(options.Skeleton),
                 mayHaveNoFile,
+                parsed.GetValue(options.Report),
                 parsed.GetValue(options.Json))).Run(cancellation),
             cancellation));
     }

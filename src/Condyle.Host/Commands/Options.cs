@@ -1,11 +1,15 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Globalization;
+using Condyle.Runtime;
 
 namespace Condyle.Host.Commands;
 
 /// <summary>The options that several verbs share.</summary>
 internal sealed class Options
 {
+    private const double TurnUnlessSaid = 0.1;
+
     public Option<string?> Rig { get; } = new("--rig") { Description = "Only the rig of this name.", HelpName = "NAME" };
 
     public Option<bool> Json { get; } = new("--json") { Description = "Print the result as JSON." };
@@ -18,18 +22,35 @@ internal sealed class Options
         DefaultValueFactory = _ => [],
     };
 
-    public Option<float> FramesPerSecond { get; } = new("--fps")
+    public Option<float?> FramesPerSecond { get; } = Number("--fps", "Frames per second, from 1 to 1000; 30 when it isn't said.", "a number of frames per second");
+
+    public Option<int> SubFrames { get; } = new("--sub-frames") { Description = "Samples of each frame, from 1 to 64.", HelpName = "N", DefaultValueFactory = _ => 1 };
+
+    public Option<float?> From { get; } = Number("--from", "Where in the clip the bake begins, in seconds.", "seconds");
+
+    public Option<float?> To { get; } = Number("--to", "Where in the clip the bake ends, in seconds.", "seconds");
+
+    public Option<bool> Loop { get; } = new("--loop") { Description = "The motion loops: its last sample is made its first. Refused for motion that doesn't end where it begins." };
+
+    public Option<RootMotion?> RootMotion { get; } = new("--root-motion")
     {
-        Description = "Frames per second, from 1 to 1000.",
-        HelpName = "N",
-        DefaultValueFactory = _ => new Runtime.BakeSettings().FramesPerSecond,
-        CustomParser = given =>
+        Description = "What becomes of the way that the character goes: onto:JOINT puts the way of that joint onto the root above it, in-place or in-place:JOINT takes it off.",
+        HelpName = "HOW",
+        CustomParser = given => given.Tokens[0].Value.Split(':') switch
         {
-            if (!float.TryParse(given.Tokens[0].Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var rate))
-                given.AddError($"--fps takes a number of frames per second, not '{given.Tokens[0].Value}'.");
-            return rate;
+            ["as-posed"] => Runtime.RootMotion.AsPosed,
+            ["in-place"] => Runtime.RootMotion.InPlace(),
+            ["in-place", { Length: > 0 } joint] => Runtime.RootMotion.InPlace(joint),
+            ["onto", { Length: > 0 } joint] => Runtime.RootMotion.OntoRoot(joint),
+            _ => Refused<RootMotion?>(given, $"--root-motion takes as-posed, in-place, in-place:JOINT or onto:JOINT, not '{given.Tokens[0].Value}'."),
         },
     };
+
+    public Option<BakeTolerance?> Keys { get; } = Tolerance("--keys", "Leave out keys as long as no joint is further off in the world than this on any frame.");
+
+    public Option<BakeTolerance?> Between { get; } = Tolerance("--between", "Take more samples where a joint is further off between two of them than this.");
+
+    public Option<bool> Report { get; } = new("--report") { Description = "Write beside each file how its motion compares with the live motion, as text, as JSON and as a page with curves." };
 
     public Option<string> Folder { get; } = new("--out") { Description = "The folder that files are written to.", HelpName = "DIR", DefaultValueFactory = _ => "out" };
 
@@ -41,5 +62,50 @@ internal sealed class Options
 
     public Option<bool> Replace { get; } = new("--replace") { Description = "Put a clip in the place of a delivered animation of the same name." };
 
-    public IEnumerable<Option> OfBake => [Rig, Clips, FramesPerSecond, Folder, Skeleton, Replace, Json];
+    public IEnumerable<Option> OfBake => [Rig, Clips, FramesPerSecond, SubFrames, From, To, Loop, RootMotion, Keys, Between, Folder, Skeleton, Replace, Report, Json];
+
+    /// <summary>How to bake, as the command line says.</summary>
+    public BakeSettings Settings(ParseResult parsed) => new()
+    {
+        FramesPerSecond = parsed.GetValue(FramesPerSecond) ?? new BakeSettings().FramesPerSecond,
+        SubFrames = parsed.GetValue(SubFrames),
+        From = parsed.GetValue(From) ?? 0,
+        To = parsed.GetValue(To),
+        Loop = parsed.GetValue(Loop),
+        RootMotion = parsed.GetValue(RootMotion) ?? Runtime.RootMotion.AsPosed,
+        Keys = parsed.GetValue(Keys),
+        Between = parsed.GetValue(Between),
+        ReplaceClips = parsed.GetValue(Replace),
+    };
+
+    private static Option<float?> Number(string name, string description, string what) => new(name)
+    {
+        Description = description,
+        HelpName = "N",
+        CustomParser = given => float.TryParse(given.Tokens[0].Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : Refused<float?>(given, $"{name} takes {what}, not '{given.Tokens[0].Value}'."),
+    };
+
+    private static Option<BakeTolerance?> Tolerance(string name, string description) => new(name)
+    {
+        Description = $"{description} Millimetres, and degrees after a slash; {TurnUnlessSaid}° unless they are said.",
+        HelpName = "MM[/DEGREES]",
+        CustomParser = given =>
+        {
+            var parts = given.Tokens[0].Value.Split('/');
+            var degrees = TurnUnlessSaid;
+            return parts.Length <= 2
+                && double.TryParse(parts[0], NumberStyles.Float, CultureInfo.InvariantCulture, out var millimetres)
+                && (parts.Length == 1 || double.TryParse(parts[1], NumberStyles.Float, CultureInfo.InvariantCulture, out degrees))
+                ? new BakeTolerance(millimetres / 1000, degrees)
+                : Refused<BakeTolerance?>(given, $"{name} takes millimetres, or millimetres/degrees, not '{given.Tokens[0].Value}'.");
+        },
+    };
+
+    private static T? Refused<T>(ArgumentResult given, string why)
+    {
+        given.AddError(why);
+        return default;
+    }
 }

@@ -7,7 +7,7 @@ namespace Condyle.Runtime.Baking.Reports;
 /// <summary>Curves over time as a picture in SVG.</summary>
 internal static class Chart
 {
-    private const int Left = 64, Right = 12, Top = 14, Bottom = 30;
+    private const int Left = 84, Right = 12, Top = 14, Bottom = 30;
 
     /// <summary>A large one with axes.</summary>
     /// <param name="width">Its width in pixels.</param>
