@@ -29,7 +29,7 @@ internal sealed class ReadingSession
         this.models = models;
         declarations = new RigDeclarations(definition, models, FactsOf);
         reach = new TreeReach(compilation);
-        conventions = new(() => ConventionsOf(compilation.Assembly));
+        conventions = new(() => TeamSettings.Of(compilation.Assembly).Conventions);
     }
 
     /// <summary>The findings that lie in one file.</summary>
@@ -82,10 +82,4 @@ internal sealed class ReadingSession
     private Program NewProgram(SyntaxTree tree, CancellationToken cancellation) => new(compilation, cache, models, cancellation, FactsOf(tree));
 
     private DeclaredFacts FactsOf(SyntaxTree tree) => cache.For(tree, compilation).Facts;
-
-    private static Conventions ConventionsOf(IAssemblySymbol assembly)
-    {
-        var attribute = assembly.GetAttributes().FirstOrDefault(candidate => candidate.AttributeClass is { } type && TypeKeys.PlainNameOf(type) == typeof(RigConventionsAttribute).FullName);
-        return Conventions.From(name => attribute?.NamedArguments.FirstOrDefault(argument => argument.Key == name).Value.Value as string);
-    }
 }

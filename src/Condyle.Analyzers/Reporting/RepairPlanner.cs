@@ -22,7 +22,8 @@ internal static class RepairPlanner
             foreach (var finding in path.Findings)
             {
                 cancellation.ThrowIfCancellationRequested();
-                var call = path.Places.Find(finding.Place);
+                var said = path.Places.Find(finding.Place);
+                var call = Seen(said);
                 if (call?.Path != file.Tree.FilePath && !edits.MayLieIn(file.Tree.FilePath, finding.Repairs))
                     continue;
                 if (finding.Rule.IsAboutCode && !finding.Repairs.All(edits.EachCallWants))
@@ -30,9 +31,9 @@ internal static class RepairPlanner
                 var repairs = finding.Repairs.Select(edits.Of).OfType<PlannedRepair>().ToList();
                 if ((repairs.Count > 0 ? repairs[0].Blamed : call) is not { } place || place.Path != file.Tree.FilePath)
                     continue;
-                var related = finding.Related.Select(path.Places.Find).Prepend(call).OfType<Origin>().Where(other => other != place).Distinct();
-                // What is said of a rig as a whole is said of each rig.
-                var key = (finding.Rule.Id, place, finding.Subject is null ? finding.Message : null);
+                var related = finding.Related.Select(path.Places.Find).Prepend(said).OfType<Origin>().Where(other => other != place).Distinct();
+                // What is said of a rig as a whole is said of each rig, and a call can stand for much generated code.
+                var key = (finding.Rule.Id, place, finding.Subject is null || call != said ? finding.Message : null);
                 if (slips.TryGetValue(key, out var same))
                 {
                     // The same text goes wrong more than once: in the next turn of a loop, or for the next caller.
@@ -43,6 +44,10 @@ internal static class RepairPlanner
                 slips.Add(key, new PlannedFinding(finding.Rule, finding.Message, place, [.. related], [.. repairs.Where(repair => repair.Edits.Count > 0)]));
                 inOrder.Add(key);
             }
+
+            // Nobody would see it in generated code, so it shows where that is called.
+            Origin? Seen(Origin? place) =>
+                place is { } at && at.Path != file.Tree.FilePath && path.Places.EntryTo(at.Path) is { } entry && entry.Path == file.Tree.FilePath && readingsOf(at.Path) is null ? entry : place;
         }
 
         return [.. inOrder.Select(key => slips[key])];

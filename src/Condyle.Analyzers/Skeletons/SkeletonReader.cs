@@ -49,9 +49,7 @@ internal static class SkeletonReader
         foreach (var node in tree.ParentsFirst.Where(node => inSkeleton[node]))
         {
             cancel.ThrowIfCancellationRequested();
-            var role = !movesSkin[node] ? JointRole.Helper
-                : naming.IsTwist(names[node]) || IsMarkedTwist(named[node]) ? JointRole.Twist
-                : JointRole.Deform;
+            var role = !movesSkin[node] ? JointRole.Helper : MarkedRole(named[node]) ?? naming.RoleOf(names[node]);
             joints.Add(new SkeletonJoint(node, tree.Parents[node], names[node], role, RestReader.Read(named[node])));
         }
 
@@ -73,6 +71,14 @@ internal static class SkeletonReader
         return movesSkin;
     }
 
-    private static bool IsMarkedTwist(JsonPlace node) =>
-        NodeTree.Extras(node) is { } extras && extras.Find("condyleRole") is { Element.ValueKind: JsonValueKind.String } role && role.Text() == "twist";
+    private static JointRole? MarkedRole(JsonPlace node) =>
+        NodeTree.Extras(node) is { } extras && extras.Find("condyleRole") is { Element.ValueKind: JsonValueKind.String } role
+            ? role.Text() switch
+            {
+                "twist" => JointRole.Twist,
+                "helper" => JointRole.Helper,
+                "deform" => JointRole.Deform,
+                _ => null,
+            }
+            : null;
 }

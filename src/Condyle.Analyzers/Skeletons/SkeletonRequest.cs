@@ -1,3 +1,4 @@
+using Condyle.Naming;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.Diagnostics;
 
@@ -22,10 +23,7 @@ internal sealed record SkeletonRequest(AdditionalText File, string ClassName, st
             file,
             className.Length > 0 ? className : Identifiers.Pascal(Path.GetFileNameWithoutExtension(file.Path), whenEmpty: "Delivered") + "Skeleton",
             Identifiers.Namespace(Value(options.GlobalOptions, "build_property.RootNamespace")),
-            SkeletonNaming.From(
-                Value(options.GlobalOptions, "build_property.CondyleLeftMark"),
-                Value(options.GlobalOptions, "build_property.CondyleRightMark"),
-                Value(options.GlobalOptions, "build_property.CondyleTwistPattern")));
+            new SkeletonNaming(Conventions.From(name => Value(options.GlobalOptions, "build_property.Condyle" + name))));
     }
 
     private static string Value(AnalyzerConfigOptions options, string key) => options.TryGetValue(key, out var value) ? value.Trim() : "";

@@ -29,6 +29,9 @@ internal sealed class RigDrive(int id, RigEvent said, RigNode? target) : RigElem
 
     public Fact<bool> WritesScale { get; set; } = false;
 
+    /// <summary>Where it was said to write scale; none: it wasn't.</summary>
+    public (int Event, PlaceId Place)? Scaled { get; set; }
+
     /// <summary>The channels that it writes alone; none: it has them all.</summary>
     public Fact<Channels?> Writes { get; set; } = (Channels?)null;
 

@@ -1,6 +1,6 @@
 using Condyle.Analyzers.Reading;
+using Condyle.Analyzers.Reporting;
 using Condyle.Model;
-using Condyle.Naming;
 using Condyle.Tests.Shared;
 using Microsoft.CodeAnalysis;
 
@@ -40,7 +40,8 @@ internal static class Oracle
         var definition = compilation.GetTypeByMetadataName(type)!;
         var contract = compilation.GetTypeByMetadataName("Condyle.IRigDefinition")!.GetMembers("Define").OfType<IMethodSymbol>().Single();
         var define = (IMethodSymbol)definition.FindImplementationForInterfaceMember(contract)!;
-        return RigReader.ReadDefinition(RigEntry.Of(definition, define), ProgramOf(compilation), Conventions.Default, new Budget(CancellationToken.None)).Checked(Conventions.Default, CancellationToken.None);
+        var conventions = TeamSettings.Of(compilation.Assembly).Conventions;
+        return RigReader.ReadDefinition(RigEntry.Of(definition, define), ProgramOf(compilation), conventions, new Budget(CancellationToken.None)).Checked(conventions, CancellationToken.None);
     }
 
     public static Condyle.Analyzers.Reading.Program ProgramOf(Compilation compilation)

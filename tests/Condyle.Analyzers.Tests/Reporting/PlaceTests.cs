@@ -62,6 +62,17 @@ public class PlaceTests
     }
 
     [Fact]
+    public async Task What_generated_code_says_wrong_is_flagged_where_that_is_called()
+    {
+        var finding = Assert.Single(await FrontEnds.Read([
+            .. new RigSnippet("Buoy.In(rig);").PlainFiles,
+            ("/0/buoy.g.cs", "internal static class Buoy { public static void In(RigDraft rig) { var skeleton = rig.Skeleton(\"buoy\"); skeleton.Root(\"hull\"); skeleton.Root(\"lamp\"); } }"),
+        ]), found => found.Id == "CDY4004");
+        Assert.Equal("Buoy.In(rig)", TextAt(finding.Location));
+        Assert.Contains("/0/buoy.g.cs", finding.AdditionalLocations.Select(place => place.SourceTree!.FilePath));
+    }
+
+    [Fact]
     public async Task A_text_that_another_definition_uses_rightly_is_flagged_where_it_is_used_wrongly()
     {
         var finding = Assert.Single(await FrontEnds.Read([

@@ -38,11 +38,18 @@ public partial class RulePageTests
         Assert.NotEmpty(blocks);
         foreach (var block in blocks)
         {
-            (string, string)[] files = [.. new RigSnippet(change?.Invoke(block) ?? block).PlainFiles, ("/0/StevedoreSkeleton.g.cs", Skeleton.Value)];
+            (string, string)[] files = [.. new RigSnippet(change?.Invoke(block) ?? block, More: SettingsOf(id)).PlainFiles, ("/0/StevedoreSkeleton.g.cs", Skeleton.Value)];
             found.AddRange((await FrontEnds.Read(files)).Select(finding => finding.Id));
         }
 
         return found;
+    }
+
+    /// <summary>The settings that a page's code goes by, as a build hands them on.</summary>
+    private static string SettingsOf(string id)
+    {
+        var settings = Settings().Match(RuleBook.Find(id)!.Page).Groups["code"].Value;
+        return settings.Length == 0 ? "" : $"[assembly: RigConventions({string.Join(", ", Setting().Matches(settings).Select(set => $"{set.Groups["name"]} = \"{set.Groups["value"]}\""))})]";
     }
 
     private static IReadOnlyList<string> Blocks(string id, string kind) =>
@@ -50,6 +57,12 @@ public partial class RulePageTests
 
     [GeneratedRegex("^```csharp (?<kind>[a-z]+)\n(?<code>.*?)^```$", RegexOptions.Multiline | RegexOptions.Singleline)]
     private static partial Regex Fence();
+
+    [GeneratedRegex("^```xml settings\n(?<code>.*?)^```$", RegexOptions.Multiline | RegexOptions.Singleline)]
+    private static partial Regex Settings();
+
+    [GeneratedRegex("<Condyle(?<name>[A-Za-z]+)>(?<value>.*)</")]
+    private static partial Regex Setting();
 
     [GeneratedRegex("""\.Accept\(.*?\)(?=;)""")]
     private static partial Regex Acceptance();

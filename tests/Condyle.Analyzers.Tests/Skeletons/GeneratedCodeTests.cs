@@ -123,14 +123,32 @@ public class GeneratedCodeTests
     }
 
     [Fact]
-    public void Extras_can_make_a_twist_joint_of_any_name()
+    public void Extras_can_say_what_a_joint_of_any_name_is_for()
     {
         var code = GeneratorRun.Of(SmallFiles.Gltf(
-            """{"name": "roll", "extras": {"condyleRole": "twist"}}, {"name": "plain", "extras": 7}, {"name": "other", "extras": {"condyleRole": 3}}""", joints: "0, 1, 2")).Code;
+            """
+            {"name": "roll", "extras": {"condyleRole": "twist"}}, {"name": "plain", "extras": 7}, {"name": "other", "extras": {"condyleRole": 3}},
+            {"name": "end", "extras": {"condyleRole": "helper"}}, {"name": "my_twist", "extras": {"condyleRole": "deform"}}
+            """, joints: "0, 1, 2, 3, 4")).Code;
 
         Assert.Contains("(\"roll\", global::Condyle.JointRole.Twist)", code);
         Assert.Contains("(\"plain\", global::Condyle.JointRole.Deform)", code);
         Assert.Contains("(\"other\", global::Condyle.JointRole.Deform)", code);
+        Assert.Contains("(\"end\", global::Condyle.JointRole.Helper)", code);
+        Assert.Contains("(\"my_twist\", global::Condyle.JointRole.Deform)", code);
+    }
+
+    [Theory]
+    [InlineData("(_end|^)", "Deform")] // no pattern
+    [InlineData("_end|prop_[0-9]", "Helper")]
+    [InlineData("end_", "Deform")]
+    public void A_pattern_can_make_helpers_of_joints_that_a_skin_lists(string pattern, string role)
+    {
+        var code = GeneratorRun.Of(SmallFiles.Gltf(SmallFiles.Named("hand", "hand_end", "arm_twist_end"), joints: "0, 1, 2"), properties: ("CondyleHelperPattern", pattern)).Code;
+
+        Assert.Contains("(\"hand\", global::Condyle.JointRole.Deform)", code);
+        Assert.Contains($"(\"hand_end\", global::Condyle.JointRole.{role})", code);
+        Assert.Contains($"(\"arm_twist_end\", global::Condyle.JointRole.{(role == "Helper" ? "Helper" : "Twist")})", code);
     }
 
     [Fact]

@@ -12,13 +12,17 @@ public class ConventionsTests
 
     [Theory]
     [InlineData("GroupSuffix", "_my group")]
-    [InlineData("LeftMark", "-l")]
-    [InlineData("RightMark", ".r")]
+    [InlineData("LeftMark", "l/")]
     [InlineData("RightMark", "_left")]
     [InlineData("LongestName", "abc")]
     [InlineData("LongestName", "0")]
     [InlineData("LongestName", "-5")]
     [InlineData("LongestName", "100000")]
+    [InlineData("TagPlace", "behind")]
+    [InlineData("NamePattern", "[a-z")]
+    [InlineData("TwistPattern", "(twist")]
+    [InlineData("MostJoints", "many")]
+    [InlineData("JointScale", "no")]
     public void What_cannot_be_keeps_its_default(string name, string value) => Assert.Equal(Conventions.Default, Set((name, value)));
 
     [Theory]
@@ -37,6 +41,18 @@ public class ConventionsTests
 
     [Fact]
     public void A_name_that_is_not_known_says_no_side() => Assert.Null(SidedName.Of(Text.Open + "_left", Conventions.Default));
+
+    [Theory]
+    [InlineData("before", "elbow_left", "ik_elbow_left")]
+    [InlineData("before", "head", "ik_head")]
+    [InlineData("after", "elbow_left", "elbow_ik_left")]
+    [InlineData("after", "elbow_left_twist", "elbow_ik_left_twist")]
+    [InlineData("after", "arm_group", "arm_ik_group")]
+    [InlineData("after", "head", "head_ik")]
+    public void A_tag_stands_where_the_team_has_it(string place, string name, string tagged) => Assert.Equal(tagged, Set(("TagPlace", place)).Tagged("ik", name).ToString());
+
+    [Fact]
+    public void A_tag_after_a_part_that_is_not_known_makes_a_name_that_is_not() => Assert.True(Set(("TagPlace", "after")).Tagged("ik", Text.Open + "_left").IsOpen);
 
     private static Conventions Set(params (string Name, string Value)[] settings) => Conventions.From(name => settings.FirstOrDefault(setting => setting.Name == name).Value);
 }

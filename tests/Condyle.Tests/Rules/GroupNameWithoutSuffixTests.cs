@@ -41,7 +41,7 @@ public class GroupNameWithoutSuffixTests
     [Fact]
     public void The_teams_suffix_is_the_one_that_counts()
     {
-        var grp = new Conventions { GroupSuffix = "_grp" };
+        var grp = Conventions.Default with { GroupSuffix = "_grp" };
         Assert.Empty(Checked.Findings(rig => rig.Group("arm_grp"), grp));
         Assert.Contains("Name it 'arm_group_grp'.", Checked.Only(rig => rig.Group("arm_group"), grp).Message, StringComparison.Ordinal);
     }

@@ -116,6 +116,8 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
     {
         if (++depth > Limits.Depth)
             throw new ReadingStopped($"calls go more than {Limits.Depth} deep");
+        if (top is { } caller && caller.Body.Path != callee.Body.Path)
+            Places.Enter(callee.Body.Path, PlaceIn(caller));
         callee.Caller = top;
         callee.PushesResult = pushesResult;
         top = callee;

@@ -8,6 +8,7 @@ internal sealed class PlaceTable
 {
     private readonly Dictionary<CondyleCall, int> ids = [];
     private readonly List<(Origin Call, TextSpan Line)> places = [];
+    private readonly Dictionary<string, Origin> entries = new(StringComparer.Ordinal);
 
     /// <summary>The place of a call: what it spans, and where its own parenthesis opens, whose line the program knows.</summary>
     public PlaceId Of(CondyleCall call, string path)
@@ -32,4 +33,14 @@ internal sealed class PlaceTable
 
     /// <summary>Where the line is that the running program knows; none where it knows none.</summary>
     public Origin? LineOf(PlaceId place) => place.Value > 0 && places[place.Value - 1].Line != default ? new Origin(places[place.Value - 1].Call.Path, places[place.Value - 1].Line) : null;
+
+    /// <summary>Notes where the code of a file was called from another one.</summary>
+    public void Enter(string path, Origin from)
+    {
+        if (from.Path.Length > 0 && !entries.ContainsKey(path))
+            entries.Add(path, from);
+    }
+
+    /// <summary>The first call by which the code of a file was reached from another one.</summary>
+    public Origin? EntryTo(string path) => entries.TryGetValue(path, out var entry) ? entry : null;
 }

@@ -29,8 +29,10 @@ internal sealed class DriveScaled(PlaceId place, int drive) : RigEvent(place)
 {
     public override void Apply(ModelFold fold, int id)
     {
-        if (fold.Find<RigDrive>(drive) is { } found)
-            found.WritesScale = fold.IsCertain(this, found) ? true : Fact<bool>.Open;
+        if (fold.Find<RigDrive>(drive) is not { } found)
+            return;
+        found.WritesScale = fold.IsCertain(this, found) ? true : Fact<bool>.Open;
+        found.Scaled = (id, Place);
     }
 }
 
