@@ -11,6 +11,9 @@ namespace Condyle.Host;
 /// <param name="ProgramFolder">Where delivered files are looked up first.</param>
 internal sealed record Surroundings(string Program, IReadOnlyList<Type> Types, TextWriter Output, TextWriter Error, bool IsTerminal, string ProgramFolder)
 {
+    /// <summary>The process's environment.</summary>
+    public Func<string, string?> Variable { get; init; } = Environment.GetEnvironmentVariable;
+
     public static Surroundings OfProcess(Assembly rigs) => new(
         rigs.GetName().Name ?? "this program",
         rigs.GetExportedTypes(),

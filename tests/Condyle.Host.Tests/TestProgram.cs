@@ -5,6 +5,12 @@ internal sealed class TestProgram(params Type[] types) : IDisposable
 {
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("condyle-host-");
 
+    /// <summary>The public types among which its rigs and clips are found.</summary>
+    public Type[] Types { get; set; } = types;
+
+    /// <summary>The environment that it sees.</summary>
+    public Dictionary<string, string> Variables { get; } = [];
+
     public string Output { get; private set; } = "";
 
     public string Error { get; private set; } = "";
@@ -22,7 +28,7 @@ internal sealed class TestProgram(params Type[] types) : IDisposable
     {
         using var output = new StringWriter();
         using var error = new StringWriter();
-        var exitCode = RigProgram.Run(args, new Surroundings("Harbour", types, output, error, isTerminal, folder.FullName));
+        var exitCode = RigProgram.Run(args, new Surroundings("Harbour", Types, output, error, isTerminal, folder.FullName) { Variable = name => Variables.GetValueOrDefault(name) });
         (Output, Error) = (output.ToString(), error.ToString());
         return exitCode;
     }

@@ -16,6 +16,11 @@ internal sealed class RigEntry(Type definition, IReadOnlyList<Type> clipSources)
     public string? FindSkeleton(Surroundings surroundings, string? typed) =>
         typed is null && SkeletonFile is { } named && Path.Combine(surroundings.ProgramFolder, named) is var beside && File.Exists(beside) ? beside : typed ?? SkeletonFile;
 
+    /// <summary>The same where there must be one.</summary>
+    /// <exception cref="BadInputException">Nobody names one.</exception>
+    public string NeedSkeleton(Surroundings surroundings, string? typed) => FindSkeleton(surroundings, typed) ?? throw new BadInputException(
+        $"rig '{Name}'", "it isn't known which file its skeleton was delivered in", "Put [SkeletonFile(\"...\")] on its definition, or give --skeleton FILE");
+
     /// <summary>Runs the definition and checks the rig that it says.</summary>
     /// <exception cref="RigFailure">The definition throws.</exception>
     public Rig Examine() => Run(() => Rig.Examine((IRigDefinition)Activator.CreateInstance(definition)!), "can't be built");

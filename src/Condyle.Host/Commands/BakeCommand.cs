@@ -33,7 +33,7 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
         }
 
         if (request.Json)
-            JsonReport.Write(surroundings.Output, results);
+            JsonReport.Write(surroundings.Output, new { rigs = results });
         return results.All(one => one.IsGood) ? ExitCode.Ok : ExitCode.Failed;
     }
 
@@ -46,7 +46,7 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
         foreach (var (rig, all) in clipsOf)
         {
             List<Clip> clips = [.. all.Where(clip => request.Clips.Count == 0 || request.Clips.Contains(clip.Name))];
-            if (clips.Count == 0 || FindSkeleton(rig) is not { } skeleton)
+            if (clips.Count == 0 || FindDelivered(rig) is not { } skeleton)
                 continue;
             var output = Path.Combine(request.Folder, rig.Name.ToLowerInvariant() + ".glb");
             jobs.Add(new BakeJob(rig, RigBaker.Prepare(rig.Compiled!, skeleton, clips, request.Settings), clips, output));
@@ -68,19 +68,9 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
         : request.Clips.Count > 0 ? "it has no clip of those asked for"
         : "there is nothing to animate. Give it a control that animators can move, or clips of its own";
 
-    private string? FindSkeleton(CheckedRig rig)
-    {
-        var named = request.Skeleton ?? rig.Entry.SkeletonFile;
-        if (named is null)
-        {
-            return request.MayHaveNoFile && request.Rig is null ? null : throw new BadInputException(
-                $"rig '{rig.Name}'", "it isn't known which file its skeleton was delivered in", "Put [SkeletonFile(\"...\")] on its definition, or give --skeleton FILE");
-        }
-
-        // What is typed on a command line is meant from the working directory, what stands in code from the program.
-        var beside = Path.Combine(surroundings.ProgramFolder, named);
-        return request.Skeleton is null && File.Exists(beside) ? beside : named;
-    }
+    private string? FindDelivered(CheckedRig rig) => request.MayHaveNoFile && request.Rig is null
+        ? rig.Entry.FindSkeleton(surroundings, request.Skeleton)
+        : rig.Entry.NeedSkeleton(surroundings, request.Skeleton);
 
     private sealed record BakeJob(CheckedRig Rig, RigBaker Baker, IReadOnlyList<Clip> Clips, string Output);
 }

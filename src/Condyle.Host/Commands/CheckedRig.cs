@@ -4,26 +4,25 @@ using Condyle.Runtime;
 namespace Condyle.Host.Commands;
 
 /// <summary>A rig after its check: compiled when nothing stands against it, else with the reason why not.</summary>
-internal sealed record CheckedRig(RigEntry Entry, IReadOnlyList<RigFinding> Findings, CompiledRig? Compiled, string? Failure)
+internal sealed record CheckedRig(RigEntry Entry, Rig? Rig, CompiledRig? Compiled, string? Failure)
 {
+    public IReadOnlyList<RigFinding> Findings => Rig?.Findings ?? [];
+
     public string Name => Entry.Name;
 
     public bool IsGood => Compiled is not null;
 
     public static CheckedRig Of(RigEntry entry)
     {
-        IReadOnlyList<RigFinding> findings = [];
+        Rig? rig = null;
         try
         {
-            var rig = entry.Examine();
-            findings = rig.Findings;
-            return findings.Any(finding => finding.Severity == Severity.Error)
-                ? new CheckedRig(entry, findings, null, null)
-                : new CheckedRig(entry, findings, entry.Compile(rig), null);
+            rig = entry.Examine();
+            return new CheckedRig(entry, rig, rig.Findings.Any(finding => finding.Severity == Severity.Error) ? null : entry.Compile(rig), null);
         }
         catch (RigFailure failure)
         {
-            return new CheckedRig(entry, findings, null, failure.Message);
+            return new CheckedRig(entry, rig, null, failure.Message);
         }
     }
 }

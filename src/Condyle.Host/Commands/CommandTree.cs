@@ -29,8 +29,28 @@ internal static class CommandTree
 
     private static Command Bake(Surroundings surroundings, Options options)
     {
-        var command = new Command("bake", "Bakes clips into the delivered files, and compares the result with the live motion.");
+        var command = new Command("bake", "Bakes clips into the delivered files, and compares the result with the live motion.") { options.Files, options.Jobs, options.Shard };
         AddBaking(command, surroundings, options, mayHaveNoFile: false);
+        command.SetAction((parsed, cancellation) => Task.Run(
+            () => parsed.GetValue(options.Files) is { Length: > 0 } files
+                ? new BatchCommand(surroundings, new BatchRequest(options.Request(parsed, mayHaveNoFile: false), files, parsed.GetValue(options.Jobs), parsed.GetValue(options.Shard))).Run(cancellation)
+                : new BakeCommand(surroundings, options.Request(parsed, mayHaveNoFile: false)).Run(cancellation),
+            cancellation));
+        command.Validators.Add(given =>
+        {
+            if (given.GetResult(options.Files) is { Tokens.Count: > 0 } files)
+            {
+                // What looks like an option and is none would be taken as a file.
+                foreach (var file in files.Tokens.Where(file => file.Value.StartsWith('-')))
+                    given.AddError($"There is no option '{file.Value}'.");
+                if (given.GetResult(options.Clips) is { Implicit: false })
+                    given.AddError("--clip chooses among the clips of the project, and files of clips are named.");
+            }
+            else if (given.GetResult(options.Jobs) is { Implicit: false } || given.GetResult(options.Shard) is { Implicit: false })
+            {
+                given.AddError("--jobs and --shard are for files of clips, and none is named.");
+            }
+        });
         return command;
     }
 
@@ -38,17 +58,7 @@ internal static class CommandTree
     {
         foreach (var option in options.OfBake)
             command.Options.Add(option);
-        command.SetAction((parsed, cancellation) => Task.Run(
-            () => new BakeCommand(surroundings, new BakeRequest(
-                parsed.GetValue(options.Rig),
-                parsed.GetValue(options.Clips) ?? [],
-                options.Settings(parsed),
-                parsed.GetValue(options.Folder)!,
-                parsed.GetValue(options.Skeleton),
-                mayHaveNoFile,
-                parsed.GetValue(options.Report),
-                parsed.GetValue(options.Json))).Run(cancellation),
-            cancellation));
+        command.SetAction((parsed, cancellation) => Task.Run(() => new BakeCommand(surroundings, options.Request(parsed, mayHaveNoFile)).Run(cancellation), cancellation));
     }
 
     private static Command Controls(Surroundings surroundings, Options options)

@@ -64,6 +64,20 @@ internal sealed class Options
 
     public IEnumerable<Option> OfBake => [Rig, Clips, FramesPerSecond, SubFrames, From, To, Loop, RootMotion, Keys, Between, Folder, Skeleton, Replace, Report, Json];
 
+    public Argument<string[]> Files { get; } = new("clips")
+    {
+        Description = "Files of clips whose nodes are the rig's controls, by name, by pattern or by their folder: each is baked into a file of its own. Without any, the clips of the project.",
+        Arity = ArgumentArity.ZeroOrMore,
+    };
+
+    public Option<int?> Jobs { get; } = new("--jobs") { Description = "How many files are baked at a time; as many as there are processors when it isn't said.", HelpName = "N" };
+
+    public Option<string?> Shard { get; } = new("--shard")
+    {
+        Description = "Only one share of the files, for a batch that is split over machines: 0/8 to 7/8. In /8 the number is JOB_COMPLETION_INDEX.",
+        HelpName = "I/N",
+    };
+
     /// <summary>How to bake, as the command line says.</summary>
     public BakeSettings Settings(ParseResult parsed) => new()
     {
@@ -77,6 +91,17 @@ internal sealed class Options
         Between = parsed.GetValue(Between),
         ReplaceClips = parsed.GetValue(Replace),
     };
+
+    /// <summary>What to bake, as the command line says.</summary>
+    public BakeRequest Request(ParseResult parsed, bool mayHaveNoFile) => new(
+        parsed.GetValue(Rig),
+        parsed.GetValue(Clips) ?? [],
+        Settings(parsed),
+        parsed.GetValue(Folder)!,
+        parsed.GetValue(Skeleton),
+        mayHaveNoFile,
+        parsed.GetValue(Report),
+        parsed.GetValue(Json));
 
     private static Option<float?> Number(string name, string description, string what) => new(name)
     {

@@ -5,7 +5,7 @@ using Condyle.Runtime;
 
 namespace Condyle.Host.Reporting;
 
-/// <summary>The result of a check or a bake for other programs.</summary>
+/// <summary>Results for other programs.</summary>
 internal static class JsonReport
 {
     private static readonly JsonSerializerOptions Format = new()
@@ -16,7 +16,7 @@ internal static class JsonReport
         Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
     };
 
-    public static void Write(TextWriter output, IEnumerable<RigJson> rigs) => output.WriteLine(JsonSerializer.Serialize(new { rigs }, Format));
+    public static void Write<T>(TextWriter output, T result) => output.WriteLine(JsonSerializer.Serialize(result, Format));
 }
 
 /// <summary>One rig of a result: what the rules found, why it can't be evaluated if it can't, and what was baked.</summary>

@@ -107,7 +107,8 @@ internal sealed class Report
     private void Line(string text, string? style = null) =>
         console.WriteLine(text, style is null ? Style.Plain : Style.Parse(style));
 
-    private static IAnsiConsole Console(Surroundings surroundings) => AnsiConsole.Create(new AnsiConsoleSettings
+    /// <summary>A console over the program's output.</summary>
+    public static IAnsiConsole Console(Surroundings surroundings) => AnsiConsole.Create(new AnsiConsoleSettings
     {
         Out = new AnsiConsoleOutput(surroundings.Output),
         Ansi = surroundings.IsTerminal ? AnsiSupport.Detect : AnsiSupport.No,

@@ -4,7 +4,7 @@ using Condyle.Runtime.Gltf;
 namespace Condyle.Runtime;
 
 /// <summary>
-/// Bakes clips of a rig into the file that its skeleton was delivered in. <see cref="Prepare"/> finds all that can be wrong with the input;
+/// Bakes clips of a rig into the file that its skeleton was delivered in. <see cref="Prepare(CompiledRig, string, IReadOnlyList{Clip}, BakeSettings?)"/> finds all that can be wrong with the input;
 /// only then is anything baked, and only a finished file is written.
 /// </summary>
 public sealed class RigBaker
@@ -56,8 +56,24 @@ public sealed class RigBaker
     /// <exception cref="BadInputException">A file, a clip or a setting can't be used; the message says which and why.</exception>
     public static RigBaker Prepare(CompiledRig rig, string skeletonFile, IReadOnlyList<Clip> clips, BakeSettings? settings = null)
     {
-        ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(skeletonFile);
+        return Prepare(rig, skeletonFile, null, clips, settings);
+    }
+
+    /// <summary>The same for a file that was read.</summary>
+    internal static RigBaker Prepare(CompiledRig rig, GltfFile delivered, IReadOnlyList<Clip> clips, BakeSettings? settings) => Prepare(rig, delivered.Path, delivered, clips, settings);
+
+    /// <summary>Checks that the rig fits a file.</summary>
+    /// <exception cref="BadInputException">It can't be baked into it.</exception>
+    internal static void Match(CompiledRig rig, GltfFile delivered)
+    {
+        Bake.CheckBakeable(rig);
+        _ = SkeletonMatch.Of(rig, delivered);
+    }
+
+    private static RigBaker Prepare(CompiledRig rig, string skeletonFile, GltfFile? delivered, IReadOnlyList<Clip> clips, BakeSettings? settings)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(clips);
         settings ??= new BakeSettings();
         Bake.CheckBakeable(rig);
@@ -68,7 +84,7 @@ public sealed class RigBaker
         List<ClipPlayer> players = [.. clips.Select(clip => new ClipPlayer(rig, clip))];
         foreach (var clip in clips)
             _ = FrameTimes.Of(clip, settings);
-        return new RigBaker(rig, GltfFile.Read(skeletonFile), players, settings);
+        return new RigBaker(rig, delivered ?? GltfFile.Read(skeletonFile), players, settings);
     }
 
     /// <summary>Bakes the clips, appends them to the delivered file and writes the result.</summary>

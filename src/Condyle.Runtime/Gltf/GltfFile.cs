@@ -95,7 +95,10 @@ public sealed class GltfFile
     }
 
     /// <summary>A fresh tree of the JSON, the caller's to change.</summary>
-    internal JsonObject ParseJson() => JsonText.Parse(Path, jsonText).AsObject();
+    internal JsonObject ParseJson() => Reading.JsonText.Parse(Path, jsonText).AsObject();
 
-    internal GltfFile With(JsonObject json, IReadOnlyList<GltfBuffer> buffers) => new(Path, JsonText.Compact(json), buffers, Images, FurtherChunks);
+    /// <summary>The JSON as it was delivered.</summary>
+    internal ReadOnlyMemory<byte> JsonText => jsonText;
+
+    internal GltfFile With(JsonObject json, IReadOnlyList<GltfBuffer> buffers) => new(Path, Reading.JsonText.Compact(json), buffers, Images, FurtherChunks);
 }

@@ -32,10 +32,16 @@ public sealed class ClipFile
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(rig);
-        var reader = new ClipReader(GltfFile.Read(path), rig);
+        return Read(GltfFile.Read(path), rig);
+    }
+
+    /// <summary>The same of a file that was read.</summary>
+    internal static ClipFile Read(GltfFile file, CompiledRig rig)
+    {
+        var reader = new ClipReader(file, rig);
         var clips = reader.Clips();
         foreach (var clip in clips)
             _ = new ClipPlayer(rig, clip);
-        return new ClipFile(path, clips, reader.NotInRig);
+        return new ClipFile(file.Path, clips, reader.NotInRig);
     }
 }

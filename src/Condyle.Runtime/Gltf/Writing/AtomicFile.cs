@@ -3,6 +3,8 @@ namespace Condyle.Runtime.Gltf.Writing;
 /// <summary>Writes beside the target, flushes to disk and moves into place: a crash or a failure leaves the old file or the new one, and nothing else.</summary>
 internal static class AtomicFile
 {
+    private const string Temporary = ".tmp";
+
     /// <exception cref="BadInputException">The folder or the file can't be written.</exception>
     public static void Write(string path, Action<Stream> write)
     {
@@ -12,7 +14,7 @@ internal static class AtomicFile
             var target = Path.GetFullPath(path);
             var folder = Path.GetDirectoryName(target)!;
             Directory.CreateDirectory(folder);
-            temporary = Path.Combine(folder, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}.tmp");
+            temporary = Path.Combine(folder, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}{Temporary}");
             using (var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None))
             {
                 write(stream);
@@ -29,6 +31,20 @@ internal static class AtomicFile
         {
             if (temporary is not null)
                 Discard(temporary);
+        }
+    }
+
+    /// <summary>Removes what writing a file left beside it when its program was killed. Nobody else may be writing it.</summary>
+    public static void DiscardLeftOvers(string path)
+    {
+        var target = Path.GetFullPath(path);
+        var name = $".{Path.GetFileName(target)}.";
+        if (Path.GetDirectoryName(target) is not { } folder || !Directory.Exists(folder))
+            return;
+        foreach (var leftOver in Directory.EnumerateFiles(folder, $"{name}*{Temporary}"))
+        {
+            if (Guid.TryParseExact(Path.GetFileName(leftOver)[name.Length..^Temporary.Length], "N", out _))
+                Discard(leftOver);
         }
     }
 

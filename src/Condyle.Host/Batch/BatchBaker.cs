@@ -1,0 +1,48 @@
+using Condyle.Host.Reporting;
+using Condyle.Runtime;
+using Condyle.Runtime.Gltf;
+using Condyle.Runtime.Gltf.Writing;
+
+namespace Condyle.Host.Batch;
+
+/// <summary>Bakes files of clips, each into a file of its own. One that fails fails alone; one that was baked before is left as it is.</summary>
+/// <param name="rig">The rig.</param>
+/// <param name="compiled">The same, compiled.</param>
+/// <param name="delivered">The file that its skeleton was delivered in.</param>
+/// <param name="settings">How they are baked.</param>
+/// <param name="reports">Whether reports are written beside the files.</param>
+internal sealed class BatchBaker(Rig rig, CompiledRig compiled, GltfFile delivered, BakeSettings settings, bool reports)
+{
+    private readonly WorkHash works = new(rig, delivered, (settings, reports).ToTuple());
+
+    /// <summary>Bakes a file, unless that was done.</summary>
+    public BatchResult Run(BatchInput input, CancellationToken cancellation)
+    {
+        try
+        {
+            var file = GltfFile.Read(input.Path);
+            var work = works.Of(file, input.Name);
+            foreach (var path in ReportFiles.PathsFor(input.Output).Append(input.Output).Append(BakeManifest.PathFor(input.Output)))
+                AtomicFile.DiscardLeftOvers(path);
+            if (BakeManifest.FindFinished(input.Output, work) is { } finished)
+                return BatchResult.UpToDate(input, finished);
+
+            var result = RigBaker.Prepare(compiled, delivered, ClipFile.Read(file, compiled).Clips, settings).Write(input.Output, cancellation: cancellation);
+            if (!result.Holds)
+                return BatchResult.Failed(input, NotLive(result.Clips.First(clip => !clip.Holds)));
+            List<string> written = [input.Output];
+            if (reports)
+                written.AddRange(ReportFiles.Write(result));
+            var manifest = new BakeManifest(work, rig.Name, Path.GetFileName(input.Path), [.. written.Select(WrittenFile.Of)], [.. result.Clips.Select(BakedPart.Of)]);
+            manifest.Write(input.Output);
+            return BatchResult.Baked(input, manifest);
+        }
+        catch (Exception problem) when (problem is not OperationCanceledException)
+        {
+            return BatchResult.Failed(input, problem);
+        }
+    }
+
+    private static string NotLive(BakeReport report) =>
+        $"clip '{report.Clip}': the baked motion is not the live motion: '{report.OnFrames.Metres.Joint}' is off by {Say.Metres(report.OnFrames.Metres.Value)}, and {Say.Metres(report.AllowedMetres)} are allowed";
+}

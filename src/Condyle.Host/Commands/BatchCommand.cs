@@ -1,0 +1,57 @@
+using Condyle.Host.Batch;
+using Condyle.Host.Catalogue;
+using Condyle.Host.Reporting;
+using Condyle.Runtime;
+using Condyle.Runtime.Gltf;
+
+namespace Condyle.Host.Commands;
+
+/// <summary>Bakes many files of clips by one rig, several at a time, and says at the end what became of them.</summary>
+internal sealed class BatchCommand(Surroundings surroundings, BatchRequest request)
+{
+    public int Run(CancellationToken cancellation)
+    {
+        var shard = Shard.Parse(request.Shard, surroundings.Variable);
+        if (request.Jobs is < 1)
+            throw new BadInputException("--jobs", $"{request.Jobs} at a time can't be", "Give at least 1");
+        var all = BatchInput.Of(request.Files, request.Bake.Folder);
+        List<BatchInput> mine = [.. all.Where(input => shard.Holds(input.Name))];
+
+        var rig = CheckedRig.Of(OneRig());
+        if (rig is not { IsGood: true, Rig: { } built, Compiled: { } compiled })
+        {
+            new Report(surroundings).Show([rig]);
+            return ExitCode.Failed;
+        }
+
+        var delivered = GltfFile.Read(rig.Entry.NeedSkeleton(surroundings, request.Bake.Skeleton));
+        RigBaker.Match(compiled, delivered);
+        var baker = new BatchBaker(built, compiled, delivered, request.Bake.Settings, request.Bake.Report);
+        var results = new BatchResult[mine.Count];
+        new BatchProgress(surroundings, request.Bake.Json).Run(mine.Count, tell => Parallel.For(
+            0,
+            mine.Count,
+            new ParallelOptions { MaxDegreeOfParallelism = request.Jobs ?? Environment.ProcessorCount, CancellationToken = cancellation },
+            index => tell(results[index] = baker.Run(mine[index], cancellation))));
+        if (request.Bake.Json)
+            JsonReport.Write(surroundings.Output, new { rig = rig.Name, shard = $"{shard.Index}/{shard.Count}", of = all.Count, files = results });
+        else
+            Summary(results, shard, all.Count);
+        return results.All(result => result.State != BatchState.Failed) ? ExitCode.Ok : ExitCode.Failed;
+    }
+
+    private RigEntry OneRig()
+    {
+        var rigs = RigCatalogue.Of(surroundings).Choose(request.Bake.Rig);
+        return rigs is [var only] ? only : throw new BadInputException("bake", $"files of clips are baked by one rig, and there are {rigs.Count}", "Say which with --rig");
+    }
+
+    private void Summary(BatchResult[] results, Shard shard, int all)
+    {
+        var failed = results.Where(result => result.State == BatchState.Failed).ToList();
+        var counts = $"{results.Count(result => result.State == BatchState.Baked)} baked, {results.Count(result => result.State == BatchState.UpToDate)} up to date, {failed.Count} failed";
+        surroundings.Output.WriteLine(counts + (shard.Count > 1 ? $" (share {shard.Index}/{shard.Count}: {results.Length} of {all} files)" : ""));
+        foreach (var result in failed)
+            surroundings.Output.WriteLine(result.Reason!.StartsWith(result.Input, StringComparison.Ordinal) ? $"  {result.Reason}" : $"  {result.Input}: {result.Reason}");
+    }
+}

@@ -1,0 +1,28 @@
+using System.Numerics;
+using Condyle.Runtime.Gltf;
+
+namespace Condyle.Host.Tests;
+
+/// <summary>Files of clips as an animator's program leaves them: nodes that are the hoist's controls, and an animation of them.</summary>
+internal static class ClipFiles
+{
+    private const string Controls = """
+        {
+          "asset": { "version": "2.0" },
+          "scene": 0,
+          "scenes": [ { "nodes": [0] } ],
+          "nodes": [ { "name": "slew", "children": [1] }, { "name": "drop" } ]
+        }
+        """;
+
+    /// <summary>Writes a file in which the hoist slews so far.</summary>
+    public static string Write(TestProgram program, string name, float degrees, float seconds = 1)
+    {
+        var bare = program.Write($"{name}.bare.gltf", Controls);
+        var turn = Quaternion.CreateFromAxisAngle(Vector3.UnitY, degrees * (MathF.PI / 180));
+        var path = program[$"clips/{name}.glb"];
+        GltfFile.Read(bare).Append([new GltfClip(name, [0, seconds], [new GltfTrack(0, Rotations: [Quaternion.Identity, turn])])]).Write(path);
+        File.Delete(bare);
+        return path;
+    }
+}
