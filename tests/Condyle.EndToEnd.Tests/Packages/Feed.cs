@@ -18,11 +18,12 @@ public sealed class Feed : IDisposable
                 <Packable Include="{Repository.PathTo("src")}/Condyle*/*.csproj" />
               </ItemGroup>
               <Target Name="Pack">
-                <MSBuild Projects="@(Packable)" Targets="Pack" Properties="NoBuild=true;PackageVersion={Version};PackageOutputPath={Packages}/;NuspecOutputPath={folder.PathTo("pack")}/" />
+                <MSBuild Projects="@(Packable)" Targets="Pack" Properties="NoBuild=true;PackageVersion={Version};NuspecOutputPath={folder.PathTo("pack")}/" />
               </Target>
             </Project>
             """);
-        DotNet.Run(folder.PathTo("pack"), "msbuild", "-target:Pack");
+        DotNet.Run(folder.PathTo("pack"), "msbuild", "-target:Pack", $"-property:PackageOutputPath={Packages}/");
+        DotNet.Run(folder.PathTo("pack"), "msbuild", "-target:Pack", $"-property:PackageOutputPath={PackagesAgain}/");
 
         // Packages made here are unpacked here. All others are there already, from building the repository; the machine's own sources stay.
         folder.Write("projects/nuget.config", $"""
@@ -42,6 +43,9 @@ public sealed class Feed : IDisposable
 
     public string Packages => folder.PathTo("packages");
 
+    /// <summary>The same, packed once more.</summary>
+    public string PackagesAgain => folder.PathTo("packages-again");
+
     public string Projects => folder.PathTo("projects");
 
     public void WriteProject(string path, string text) => folder.Write(Path.Combine("projects", path), text);
@@ -57,8 +61,8 @@ public sealed class Feed : IDisposable
         var text = File.ReadAllText(changed);
         Assert.Contains(old, text, StringComparison.Ordinal);
         File.WriteAllText(changed, text.Replace(old, @new, StringComparison.Ordinal));
-        DotNet.Run(folder.PathTo("sources", "src", "Condyle.CodeFixes"), "build", $"-p:Version={version}", "-p:RunAnalyzers=false");
-        DotNet.Run(folder.PathTo("sources", "src", "Condyle"), "pack", $"-p:Version={version}", "--no-build", "--configuration", Repository.Configuration, "--output", Packages);
+        // As from a fresh clone: nothing is restored or built there.
+        DotNet.Run(folder.PathTo("sources", "src", "Condyle"), "pack", $"-p:Version={version}", "-p:RunAnalyzers=false", "--configuration", Repository.Configuration, "--output", Packages);
     }
 
     public void Dispose() => folder.Dispose();

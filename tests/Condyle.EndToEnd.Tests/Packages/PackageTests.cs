@@ -1,49 +1,87 @@
+using System.IO.Compression;
+using System.Xml.Linq;
 using Condyle.EndToEnd.Tests.Clients;
 
 namespace Condyle.EndToEnd.Tests.Packages;
 
-public sealed class PackageTests(Feed feed) : IClassFixture<Feed>
+/// <summary>The packages themselves.</summary>
+[Collection(FeedCollection.Name)]
+public sealed class PackageTests(Feed feed)
 {
-    private static readonly string Output = Path.Combine("bin", Repository.Configuration, "net10.0");
+    public static TheoryData<string, string> Names => new() { { "Condyle", "netstandard2.0" }, { "Condyle.Runtime", "net10.0" }, { "Condyle.Host", "net10.0" } };
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_package_has_its_page_its_licence_its_documentation_and_symbols_with_their_sources(string name, string framework)
+    {
+        using var package = ZipFile.OpenRead(Path.Combine(feed.Packages, $"{name}.{Feed.Version}.nupkg"));
+        var about = XDocument.Load(package.GetEntry($"{name}.nuspec")!.Open()).Descendants();
+        Assert.Equal("MIT", about.Single(element => element.Name.LocalName == "license").Value);
+        Assert.NotNull(package.GetEntry(about.Single(element => element.Name.LocalName == "readme").Value));
+        Assert.NotNull(package.GetEntry($"lib/{framework}/{name}.xml"));
+
+        using var symbols = ZipFile.OpenRead(Path.Combine(feed.Packages, $"{name}.{Feed.Version}.snupkg"));
+        var sources = Symbols.SourcesIn(symbols.GetEntry($"lib/{framework}/{name}.pdb")!.Open());
+        Assert.NotEmpty(sources);
+        Assert.All(sources, source => Assert.True(source.IsEmbedded, $"{source.Path} is not among the symbols."));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Packed_twice_it_is_the_same_to_the_last_bit(string name, string framework)
+    {
+        Assert.NotNull(framework);
+        foreach (var kind in new[] { "nupkg", "snupkg" })
+        {
+            var file = $"{name}.{Feed.Version}.{kind}";
+            Assert.Equal(File.ReadAllBytes(Path.Combine(feed.Packages, file)), File.ReadAllBytes(Path.Combine(feed.PackagesAgain, file)));
+        }
+    }
 
     [Fact]
-    public void One_package_brings_library_analyzers_settings_and_program()
+    public void The_runtime_alone_bakes_a_clip_of_a_checked_rig()
     {
-        feed.WriteProject("Fenders/Fenders.csproj", $"""
+        feed.WriteProject("Tide/Tide.csproj", $"""
             <Project Sdk="Microsoft.NET.Sdk">
               <PropertyGroup>
                 <OutputType>Exe</OutputType>
                 <TargetFramework>net10.0</TargetFramework>
-                <ImplicitUsings>enable</ImplicitUsings>
-                <CondyleGroupSuffix>_grp</CondyleGroupSuffix>
               </PropertyGroup>
               <ItemGroup>
-                <PackageReference Include="Condyle.Host" Version="{Feed.Version}" />
-                <CondyleSkeleton Include="delivered/fenders.gltf" />
+                <PackageReference Include="Condyle.Runtime" Version="{Feed.Version}" />
               </ItemGroup>
             </Project>
             """);
-        feed.WriteProject("Fenders/.editorconfig", "[*.cs]\ndotnet_diagnostic.CDY2001.severity = warning\ndotnet_diagnostic.CDY3001.severity = warning\n");
-        feed.WriteProject("Fenders/Program.cs", "return Condyle.Host.RigProgram.Run(args);\n");
-        feed.WriteProject("Fenders/delivered/fenders.gltf", FendersRig.Delivered);
-        feed.WriteProject("Fenders/FendersRig.cs", FendersRig.Code);
-        var folder = Path.Combine(feed.Projects, "Fenders");
+        feed.WriteProject("Tide/Program.cs", """
+            using System;
+            using System.Numerics;
+            using Condyle;
+            using Condyle.Runtime;
 
-        Assert.Equal(["CDY1001", "CDY2001", "CDY3001"], BuildFinding.In(DotNet.Run(folder, "build", "--no-incremental")).Select(finding => finding.Rule).Order());
-        Assert.True(File.Exists(Path.Combine(folder, Output, "delivered", "fenders.gltf")), "The delivered file isn't beside the program.");
-        Assert.DoesNotContain(Directory.EnumerateFiles(Path.Combine(folder, Output), "*", SearchOption.AllDirectories).Select(Path.GetFileName), IsOfCompilers);
-        Assert.All(["CDY1001", "CDY2001", "CDY3001"], rule => Assert.Contains(rule, Check(folder), StringComparison.Ordinal));
+            var rig = RigCompiler.Compile(Rig.Build(new Buoy()));
+            var baked = Bake.Run(rig, new Clip("sway", 1).TurnAbout("sway", Axis.Z, (0, 0), (1, 30)));
+            Console.WriteLine($"{baked.Name}: {baked.Times.Count} frames, {(baked.Report.Holds ? "baked is live" : "baked is not live")}");
 
-        // A setting that changes reaches the compiler and the program, also where nothing else has to be built.
-        Assert.DoesNotContain("CDY1001", DotNet.Run(folder, "build", "-p:CondyleGroupSuffix=_group"), StringComparison.Ordinal);
-        Assert.DoesNotContain("CDY1001", Check(folder), StringComparison.Ordinal);
+            public sealed class Buoy : IRigDefinition
+            {
+                public void Define(RigDraft rig)
+                {
+                    var hull = rig.Skeleton("buoy").Root("hull", at: new Vector3(0, 0.5f, 0));
+                    rig.Drive(hull).ByChannels(rig.Control("sway").PlacedAt(hull));
+                    rig.Group("lamp");
+                }
+            }
+            """);
+        var folder = Path.Combine(feed.Projects, "Tide");
+        Assert.Equal([("Program.cs", 16, "CDY1001")], BuildFinding.In(DotNet.Run(folder, "build", "--no-incremental")).Select(finding => (finding.File, finding.Line, finding.Rule)));
+        Assert.Equal("sway: 31 frames, baked is live", DotNet.Run(folder, Path.Combine("bin", Repository.Configuration, "net10.0", "Tide.dll")).Trim());
     }
 
     [Fact]
     public void Projects_with_two_versions_in_one_solution_are_each_read_by_their_own()
     {
         const string other = "0.2.0-here";
-        feed.PackAnother(other, Path.Combine("Naming", "Conventions.cs"), "= \"_group\"", "= \"_grp\"");
+        feed.PackAnother(other, Path.Combine("Naming", "TeamSetting.cs"), "Affix(\"_group\"", "Affix(\"_grp\"");
         WriteLibrary("Mole", Feed.Version);
         WriteLibrary("Pier", other);
         feed.WriteProject("Harbour.slnx", """<Solution><Project Path="Mole/Mole.csproj" /><Project Path="Pier/Pier.csproj" /></Solution>""");
@@ -78,9 +116,4 @@ public sealed class PackageTests(Feed feed) : IClassFixture<Feed>
             }
             """);
     }
-
-    private static string Check(string folder) => DotNet.Try(folder, Path.Combine(Output, "Fenders.dll"), "check").Output;
-
-    private static bool IsOfCompilers(string? file) =>
-        file is not null && (file.StartsWith("Condyle.Analyzers", StringComparison.Ordinal) || file.StartsWith("Condyle.CodeFixes", StringComparison.Ordinal) || file.StartsWith("Microsoft.CodeAnalysis", StringComparison.Ordinal));
 }

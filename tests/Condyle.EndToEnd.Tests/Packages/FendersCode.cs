@@ -1,7 +1,7 @@
 namespace Condyle.EndToEnd.Tests.Packages;
 
 /// <summary>What a team outside has: a delivered skeleton, and a rig of it with three slips.</summary>
-internal static class FendersRig
+internal static class FendersCode
 {
     public const string Delivered = """
         {
@@ -18,7 +18,7 @@ internal static class FendersRig
         """;
 
     /// <summary>The group has another suffix than the team's, the blend no inverse, and the quay's joint a drive by matrix.</summary>
-    public const string Code = """
+    public const string Rig = """
         using Condyle;
 
         namespace Fenders;
