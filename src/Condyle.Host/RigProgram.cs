@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
+using System.CommandLine.Parsing;
 using System.Reflection;
 using Condyle.Host.Catalogue;
 using Condyle.Host.Commands;
@@ -25,6 +26,8 @@ public static class RigProgram
         var parsed = CommandTree.Build(surroundings).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Action is ParseErrorAction)
             return Say(string.Join(' ', parsed.Errors.Select(error => error.Message).Distinct()) + " Run it with --help to see what it takes.", ExitCode.BadInput);
+        if (BeforeVerb(parsed) is { } early)
+            return Say($"{early} stands before '{parsed.CommandResult.Command.Name}', which wouldn't see it. Write it after.", ExitCode.BadInput);
         try
         {
             return parsed.InvokeAsync(new InvocationConfiguration { Output = surroundings.Output, Error = surroundings.Error, EnableDefaultExceptionHandler = false }).GetAwaiter().GetResult();
@@ -48,4 +51,8 @@ public static class RigProgram
             return exitCode;
         }
     }
+
+    /// <summary>An option that stands before a verb: the program takes it when there is no verb, and a verb has its own.</summary>
+    private static string? BeforeVerb(ParseResult parsed) => parsed.CommandResult == parsed.RootCommandResult ? null : parsed.RootCommandResult.Children
+        .OfType<OptionResult>().FirstOrDefault(option => !option.Implicit && !option.Option.Recursive)?.Option.Name;
 }

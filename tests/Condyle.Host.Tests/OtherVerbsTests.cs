@@ -1,3 +1,4 @@
+using Condyle.Host.Commands;
 using Condyle.Rules;
 using Condyle.Runtime.Gltf;
 
@@ -90,5 +91,59 @@ public sealed class OtherVerbsTests
         Assert.Equal(2, program.Run("bakk"));
         Assert.Contains("bakk", program.Error, StringComparison.Ordinal);
         Assert.Contains("--help", program.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("list")]
+    [InlineData("tree")]
+    [InlineData("compare")]
+    [InlineData("check")]
+    [InlineData("bake")]
+    [InlineData("explain")]
+    [InlineData("skeleton")]
+    [InlineData("controls")]
+    public void The_help_of_every_verb_has_examples_that_parse(string verb)
+    {
+        using var program = new TestProgram(typeof(Hoist));
+        Assert.Equal(0, program.Run(verb.Length == 0 ? ["--help"] : [verb, "--help"]));
+        var examples = program.Output.Split("Examples:")[1].Split('\n').Select(line => line.TrimEnd()).Where(line => line.StartsWith("  Harbour", StringComparison.Ordinal)).ToList();
+        Assert.NotEmpty(examples);
+        foreach (var example in examples)
+            Assert.Empty(CommandTree.Build(new Surroundings("Harbour", [typeof(Hoist)], TextWriter.Null, TextWriter.Null, false, ".")).Parse(example.Trim()["Harbour".Length..].Trim()).Errors);
+    }
+
+    [Theory]
+    [InlineData("--rig", "Hoist", "check")]
+    [InlineData("--out", "x", "bake")]
+    [InlineData("--json", "list")]
+    public void An_option_before_a_verb_is_told_and_not_lost(params string[] args)
+    {
+        using var program = new TestProgram(typeof(Hoist));
+        Assert.Equal(2, program.Run(args));
+        Assert.Equal($"error: {args[0]} stands before '{args[^1]}', which wouldn't see it. Write it after.", program.Error.Trim());
+    }
+
+    [Fact]
+    public void Explain_and_skeleton_print_json_when_asked()
+    {
+        using var program = new TestProgram(typeof(Hoist));
+        Assert.Equal(0, program.Run("explain", "CDY2001", "--json"));
+        Assert.Equal("CDY2001", System.Text.Json.JsonDocument.Parse(program.Output).RootElement.GetProperty("id").GetString());
+        Assert.Equal(0, program.Run("explain", "--json"));
+        Assert.True(System.Text.Json.JsonDocument.Parse(program.Output).RootElement.GetProperty("rules").GetArrayLength() > 30);
+        var file = program.Write("hoist.gltf", Hoist.Delivered);
+        Assert.Equal(0, program.Run("skeleton", file, "--out", program["bones.gltf"], "--json"));
+        Assert.Equal(program["bones.gltf"], System.Text.Json.JsonDocument.Parse(program.Output).RootElement.GetProperty("file").GetString());
+    }
+
+    [Fact]
+    public void Names_of_rigs_and_rules_are_completed()
+    {
+        using var program = new TestProgram(typeof(Hoist), typeof(Untidy));
+        Assert.Equal(0, program.Run("[suggest:14]", "check --rig Ho"));
+        Assert.Equal("Hoist", program.Output.Trim());
+        Assert.Equal(0, program.Run("[suggest:13]", "explain CDY20"));
+        Assert.Contains("CDY2001", program.Output, StringComparison.Ordinal);
     }
 }

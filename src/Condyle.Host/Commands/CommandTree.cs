@@ -1,4 +1,8 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
+using Condyle.Host.Catalogue;
+using Condyle.Rules;
+using Condyle.Runtime;
 
 namespace Condyle.Host.Commands;
 
@@ -10,14 +14,56 @@ internal static class CommandTree
         var options = new Options();
         var root = new RootCommand("Checks and evaluates the rigs of this project, bakes their clips into the delivered files and reports. Without a verb it does all of that for every rig.")
         {
+            List(surroundings, options),
+            Tree(surroundings, options),
+            Compare(surroundings, options),
             Check(surroundings, options),
             Bake(surroundings, options),
-            Explain(surroundings),
-            Skeleton(surroundings),
+            Explain(surroundings, options),
+            Skeleton(surroundings, options),
             Controls(surroundings, options),
         };
         AddBaking(root, surroundings, options, mayHaveNoFile: true);
+        options.Rig.CompletionSources.Add(_ => RigNames(surroundings));
+        HelpWithExamples.AddTo(root, surroundings.Program);
         return root;
+    }
+
+    private static IEnumerable<CompletionItem> RigNames(Surroundings surroundings)
+    {
+        try
+        {
+            return [.. RigCatalogue.Of(surroundings).Rigs.Select(rig => new CompletionItem(rig.Name))];
+        }
+        catch (BadInputException)
+        {
+            // A program without rigs has no names to complete.
+            return [];
+        }
+    }
+
+    private static Command List(Surroundings surroundings, Options options)
+    {
+        var command = new Command("list", "Lists the rigs of the project, what they are made of, and their clips.") { options.Rig, options.Json };
+        command.SetAction(parsed => new ListCommand(surroundings).Run(parsed.GetValue(options.Rig), parsed.GetValue(options.Json)));
+        return command;
+    }
+
+    private static Command Tree(Surroundings surroundings, Options options)
+    {
+        var output = new Option<string?>("--out") { Description = "A file for one rig: .svg (a picture), .txt (lines) or .json (a model file for compare).", HelpName = "FILE" };
+        var command = new Command("tree", "Shows the rigs as trees, with what moves what.") { options.Rig, output, options.Json };
+        command.SetAction(parsed => new TreeCommand(surroundings).Run(parsed.GetValue(options.Rig), parsed.GetValue(output), parsed.GetValue(options.Json)));
+        return command;
+    }
+
+    private static Command Compare(Surroundings surroundings, Options options)
+    {
+        var before = new Argument<string>("before") { Description = "A model file that tree --out wrote." };
+        var after = new Argument<string?>("after") { Description = "Another one; without it, the rig of this project.", Arity = ArgumentArity.ZeroOrOne };
+        var command = new Command("compare", "Says what changed between two builds of a rig: nodes, drives, weights, rest poses.") { before, after, options.Rig, options.Json };
+        command.SetAction(parsed => new CompareCommand(surroundings).Run(parsed.GetValue(before)!, parsed.GetValue(after), parsed.GetValue(options.Rig), parsed.GetValue(options.Json)));
+        return command;
     }
 
     private static Command Check(Surroundings surroundings, Options options)
@@ -65,26 +111,27 @@ internal static class CommandTree
     {
         var command = new Command("controls", "Writes the controls of the rigs as nodes of glTF files, beside the characters: an animator moves them in any program that animates nodes, and bake takes what comes back.")
         {
-            options.Rig, options.Folder, options.Skeleton,
+            options.Rig, options.Folder, options.Skeleton, options.Json,
         };
-        command.SetAction(parsed => new ControlsCommand(surroundings).Run(parsed.GetValue(options.Rig), parsed.GetValue(options.Folder)!, parsed.GetValue(options.Skeleton)));
+        command.SetAction(parsed => new ControlsCommand(surroundings).Run(parsed.GetValue(options.Rig), parsed.GetValue(options.Folder)!, parsed.GetValue(options.Skeleton), parsed.GetValue(options.Json)));
         return command;
     }
 
-    private static Command Explain(Surroundings surroundings)
+    private static Command Explain(Surroundings surroundings, Options options)
     {
         var rule = new Argument<string?>("rule") { Description = "The rule's id, for instance CDY2001; without it the rules are listed.", Arity = ArgumentArity.ZeroOrOne };
-        var command = new Command("explain", "Prints the page of a rule: what it flags, why it hurts, and how to fix or accept it.") { rule };
-        command.SetAction(parsed => ExplainCommand.Run(surroundings, parsed.GetValue(rule)));
+        rule.CompletionSources.Add(_ => RuleBook.All.Select(known => new CompletionItem(known.Id)));
+        var command = new Command("explain", "Prints the page of a rule: what it flags, why it hurts, and how to fix or accept it.") { rule, options.Json };
+        command.SetAction(parsed => ExplainCommand.Run(surroundings, parsed.GetValue(rule), parsed.GetValue(options.Json)));
         return command;
     }
 
-    private static Command Skeleton(Surroundings surroundings)
+    private static Command Skeleton(Surroundings surroundings, Options options)
     {
         var file = new Argument<string>("file") { Description = "A .gltf or .glb file." };
         var output = new Option<string?>("--out") { Description = "The .gltf file to write; without it, beside the file under its name.", HelpName = "FILE" };
-        var command = new Command("skeleton", "Writes the small .gltf with nodes and skins only from which a skeleton class is generated.") { file, output };
-        command.SetAction(parsed => SkeletonCommand.Run(surroundings, parsed.GetValue(file)!, parsed.GetValue(output)));
+        var command = new Command("skeleton", "Writes the small .gltf with nodes and skins only from which a skeleton class is generated.") { file, output, options.Json };
+        command.SetAction(parsed => SkeletonCommand.Run(surroundings, parsed.GetValue(file)!, parsed.GetValue(output), parsed.GetValue(options.Json)));
         return command;
     }
 }

@@ -1,4 +1,5 @@
 using Condyle.Host.Catalogue;
+using Condyle.Host.Reporting;
 using Condyle.Runtime;
 
 namespace Condyle.Host.Commands;
@@ -6,38 +7,41 @@ namespace Condyle.Host.Commands;
 /// <summary>Writes the controls of rigs as nodes, for an animator.</summary>
 internal sealed class ControlsCommand(Surroundings surroundings)
 {
-    public int Run(string? rig, string folder, string? skeleton)
+    public int Run(string? rig, string folder, string? skeleton, bool json)
     {
         var entries = RigCatalogue.Of(surroundings).Choose(rig);
         if (skeleton is not null && entries.Count > 1)
             throw new BadInputException("--skeleton", $"it is the delivered file of one rig, and there are {entries.Count}", "Say which with --rig");
-        var isGood = true;
-        foreach (var entry in entries)
-            isGood &= TryWrite(entry, folder, skeleton, isAsked: rig is not null);
-        return isGood ? ExitCode.Ok : ExitCode.Failed;
+        List<WrittenControls> written = [.. entries.Select(entry => Write(entry, folder, skeleton, isAsked: rig is not null))];
+        if (json)
+            JsonReport.Write(surroundings.Output, new { rigs = written });
+        else
+            written.ForEach(Show);
+        return written.All(one => !one.Failed) ? ExitCode.Ok : ExitCode.Failed;
     }
 
-    private bool TryWrite(RigEntry entry, string folder, string? skeleton, bool isAsked)
+    private WrittenControls Write(RigEntry entry, string folder, string? skeleton, bool isAsked)
     {
-        var delivered = entry.FindSkeleton(surroundings, skeleton);
-        if (delivered is null && isAsked)
-            throw new BadInputException($"rig '{entry.Name}'", "it isn't known which file its skeleton was delivered in", "Put [SkeletonFile(\"...\")] on its definition, or give --skeleton FILE");
+        var delivered = isAsked ? entry.NeedSkeleton(surroundings, skeleton) : entry.FindSkeleton(surroundings, skeleton);
         if (delivered is null)
-        {
-            surroundings.Output.WriteLine($"{entry.Name}: not written, it names no delivered file");
-            return true;
-        }
-
+            return new(entry.Name, null, 0, "it names no delivered file", Failed: false);
         var found = CheckedRig.Of(entry);
         if (found.Compiled is not { } compiled)
-        {
-            surroundings.Error.WriteLine($"error: {entry.Name}: not written, {found.Failure ?? "it has findings that are errors: run check to see them"}");
-            return false;
-        }
-
+            return new(entry.Name, null, 0, found.Failure ?? "it has findings that are errors: run check to see them", Failed: true);
         var output = Path.Combine(folder, entry.Name.ToLowerInvariant() + "_controls.glb");
         ControlsFile.Write(compiled, delivered, output);
-        surroundings.Output.WriteLine($"{entry.Name}: wrote {output}, {(compiled.Controls.Count == 1 ? "1 control" : $"{compiled.Controls.Count} controls")}");
-        return true;
+        return new(entry.Name, output, compiled.Controls.Count, null, Failed: false);
     }
+
+    private void Show(WrittenControls written)
+    {
+        if (written.Failed)
+            surroundings.Error.WriteLine($"error: {written.Rig}: not written, {written.Reason}");
+        else if (written.File is null)
+            surroundings.Output.WriteLine($"{written.Rig}: not written, {written.Reason}");
+        else
+            surroundings.Output.WriteLine($"{written.Rig}: wrote {written.File}, {(written.Controls == 1 ? "1 control" : $"{written.Controls} controls")}");
+    }
+
+    private sealed record WrittenControls(string Rig, string? File, int Controls, string? Reason, bool Failed);
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using Condyle.Host.Reporting;
 using Condyle.Runtime;
 using Condyle.Runtime.Gltf;
 using Condyle.Runtime.Gltf.Writing;
@@ -8,7 +9,7 @@ namespace Condyle.Host.Commands;
 /// <summary>Writes the nodes and skins of a file as a small text file.</summary>
 internal static class SkeletonCommand
 {
-    public static int Run(Surroundings surroundings, string file, string? output)
+    public static int Run(Surroundings surroundings, string file, string? output, bool json)
     {
         var text = SkeletonFile.Extract(GltfFile.Read(file));
         output ??= Path.ChangeExtension(file, ".gltf");
@@ -17,7 +18,10 @@ internal static class SkeletonCommand
         if (File.Exists(output) && !IsSkeletonOnly(output))
             throw new BadInputException(output, "it holds more than a skeleton, which would be lost", "Name another file with --out");
         AtomicFile.Write(output, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
-        surroundings.Output.WriteLine($"wrote {output}");
+        if (json)
+            JsonReport.Write(surroundings.Output, new { file = output });
+        else
+            surroundings.Output.WriteLine($"wrote {output}");
         return ExitCode.Ok;
     }
 

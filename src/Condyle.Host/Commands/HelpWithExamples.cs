@@ -1,0 +1,61 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+
+namespace Condyle.Host.Commands;
+
+/// <summary>The help of a verb, with examples below it that can be copied.</summary>
+internal sealed class HelpWithExamples(HelpAction help, string program) : SynchronousCommandLineAction
+{
+    /// <summary>For each verb what one may want, and how to say it.</summary>
+    private static readonly Dictionary<string, (string Wanted, string Said)[]> Examples = new(StringComparer.Ordinal)
+    {
+        [""] =
+        [
+            ("everything: check, bake and prove all rigs", ""),
+            ("what a rig is made of, and what moves what", "tree --rig Stevedore"),
+            ("the page of a rule", "explain CDY2001"),
+            ("the help of a verb", "bake --help"),
+        ],
+        ["list"] = [("for a script", "list --json")],
+        ["tree"] = [("a picture of a rig", "tree --rig Stevedore --out stevedore.svg"), ("a model file to compare with later", "tree --rig Stevedore --out stevedore.json")],
+        ["compare"] = [("what changed since a model file was written", "compare stevedore.json"), ("what differs between two model files", "compare monday.json friday.json --json")],
+        ["check"] = [("one rig", "check --rig Stevedore"), ("for a script; the exit code is 1 when there are errors", "check --json")],
+        ["bake"] =
+        [
+            ("one clip, finer", "bake --rig Stevedore --clip lift_crate --fps 60"),
+            ("files of clips, four at a time, with reports", "bake clips/*.glb --out build --jobs 4 --report"),
+            ("the third of eight machines' shares", "bake clips --out build --shard 2/8"),
+            ("fewer keys, within 0.5 mm and 0.1° of the live motion", "bake --keys 0.5/0.1"),
+            ("a walk in place that loops", "bake walk.glb --root-motion in-place:pelvis --loop"),
+        ],
+        ["explain"] = [("all rules", "explain"), ("one of them", "explain CDY3001")],
+        ["skeleton"] = [("what a class of joints is generated from", "skeleton character.glb --out character.gltf")],
+        ["controls"] = [("the desk of an animator", "controls --rig Stevedore --out out")],
+    };
+
+    /// <summary>Puts the examples below the help of all verbs.</summary>
+    public static void AddTo(RootCommand root, string program)
+    {
+        foreach (var option in root.Options.OfType<HelpOption>())
+        {
+            if (option.Action is HelpAction plain)
+                option.Action = new HelpWithExamples(plain, program);
+        }
+    }
+
+    public override int Invoke(ParseResult parseResult)
+    {
+        var exitCode = help.Invoke(parseResult);
+        var command = parseResult.CommandResult.Command;
+        if (Examples.TryGetValue(command is RootCommand ? "" : command.Name, out var examples))
+        {
+            var output = parseResult.InvocationConfiguration.Output;
+            output.WriteLine("Examples:");
+            foreach (var (wanted, said) in examples)
+                output.WriteLine($"  {$"{program} {said}".TrimEnd()}\n      {wanted}");
+        }
+
+        return exitCode;
+    }
+}

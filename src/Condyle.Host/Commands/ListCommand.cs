@@ -1,0 +1,52 @@
+using Condyle.Host.Catalogue;
+using Condyle.Host.Reporting;
+using Condyle.Model;
+
+namespace Condyle.Host.Commands;
+
+/// <summary>Lists the rigs of a program, with what they are made of, and their clips.</summary>
+internal sealed class ListCommand(Surroundings surroundings)
+{
+    public int Run(string? rig, bool json)
+    {
+        List<RigLine> lines = [.. RigCatalogue.Of(surroundings).Choose(rig).Select(RigLine.Of)];
+        if (json)
+            JsonReport.Write(surroundings.Output, new { rigs = lines });
+        else
+            lines.ForEach(Show);
+        return lines.All(line => line.Failure is null) ? ExitCode.Ok : ExitCode.Failed;
+    }
+
+    private void Show(RigLine line)
+    {
+        surroundings.Output.WriteLine(line.Failure is not null ? $"{line.Rig}: {line.Failure}"
+            : $"{line.Rig}: {line.Joints} joints, {line.Controls} controls, {line.Switches} switches, {line.Dials} dials, {line.Choices} choices, {line.Nodes} nodes in all");
+        surroundings.Output.WriteLine($"  delivered in {line.Skeleton ?? "no named file"}; clips: {(line.Clips.Count == 0 ? "none" : string.Join(", ", line.Clips))}");
+    }
+
+    private sealed record RigLine(string Rig, string? Skeleton, int Joints, int Controls, int Switches, int Dials, int Choices, int Nodes, IReadOnlyList<string> Clips, string? Failure)
+    {
+        public static RigLine Of(RigEntry entry)
+        {
+            try
+            {
+                var model = entry.Examine().Model;
+                return new RigLine(
+                    entry.Name,
+                    entry.SkeletonFile,
+                    model.Nodes.Count(node => node.IsExported),
+                    model.Nodes.Count(node => node.Kind == NodeKind.Control),
+                    model.Switches.Count,
+                    model.Dials.Count,
+                    model.Choices.Count,
+                    model.Nodes.Count,
+                    [.. entry.Clips().Select(clip => clip.Name)],
+                    null);
+            }
+            catch (RigFailure failure)
+            {
+                return new RigLine(entry.Name, entry.SkeletonFile, 0, 0, 0, 0, 0, 0, [], failure.Message);
+            }
+        }
+    }
+}

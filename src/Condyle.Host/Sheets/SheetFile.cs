@@ -1,0 +1,55 @@
+using System.Text.Json;
+using Condyle.Runtime;
+using Condyle.Runtime.Gltf.Writing;
+
+namespace Condyle.Host.Sheets;
+
+/// <summary>A rig's sheet as a file: what a build is compared with later.</summary>
+internal static class SheetFile
+{
+    private static readonly JsonSerializerOptions Format = new()
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        RespectNullableAnnotations = true,
+        RespectRequiredConstructorParameters = true,
+        UnmappedMemberHandling = System.Text.Json.Serialization.JsonUnmappedMemberHandling.Disallow,
+    };
+
+    public static string ToJson(RigSheet sheet) => JsonSerializer.Serialize(sheet, Format);
+
+    public static void Write(string path, RigSheet sheet) => AtomicFile.Write(path, stream => stream.Write([.. JsonSerializer.SerializeToUtf8Bytes(sheet, Format), (byte)'\n']));
+
+    /// <exception cref="BadInputException">The file can't be read, or holds no model.</exception>
+    public static RigSheet Read(string path)
+    {
+        try
+        {
+            var sheet = JsonSerializer.Deserialize<RigSheet>(File.ReadAllBytes(path), Format) ?? throw new JsonException("it holds nothing");
+            Check(sheet);
+            return sheet;
+        }
+        catch (Exception problem) when (problem is JsonException or NotSupportedException or InvalidOperationException)
+        {
+            throw new BadInputException(path, $"it is no model file: {problem.Message.Split(" Path:")[0].TrimEnd('.')}", "Name a file that tree --out wrote", place: (problem as JsonException)?.Path, inner: problem);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            var missing = problem is FileNotFoundException or DirectoryNotFoundException;
+            throw new BadInputException(path, missing ? "the file isn't there" : $"the file can't be read: {problem.Message.TrimEnd('.')}", "Check the path and its permissions", inner: problem);
+        }
+    }
+
+    /// <summary>What the types don't say of themselves.</summary>
+    private static void Check(RigSheet sheet)
+    {
+        if (sheet.Nodes.Any(node => node is null || node.Limits.Contains(null!) || node.Settings.Contains(null!)) || sheet.Relations.Any(relation => relation is null || relation.Sources.Contains(null!)))
+            throw new JsonException("a list has a null in it");
+        if (sheet.Nodes.GroupBy(node => node.Name, StringComparer.Ordinal).FirstOrDefault(group => group.Count() > 1) is { Key: var twice })
+            throw new JsonException($"it has two nodes '{twice}'");
+        if (sheet.Nodes.FirstOrDefault(node => node.Place is { Count: not 3 } || node.Turn is { Count: not 4 } || (node.Place is null) != (node.Turn is null)) is { Name: var odd })
+            throw new JsonException($"where '{odd}' rests isn't three numbers and a quaternion");
+    }
+}

@@ -1,0 +1,190 @@
+using System.Globalization;
+using Condyle.Evaluation;
+using Condyle.Model;
+
+namespace Condyle.Host.Sheets;
+
+/// <summary>Writes a rig's sheet from its model.</summary>
+internal sealed class SheetWriter
+{
+    private readonly RigModel model;
+    private readonly RestPose rest;
+    private readonly Dictionary<int, string> names = [];
+    private readonly List<SheetRelation> relations = [];
+
+    private SheetWriter(RigModel model)
+    {
+        (this.model, rest) = (model, RestPose.KnownOf(model));
+        var taken = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var node in model.Nodes)
+        {
+            var name = node.Name.ToString();
+            var count = taken[name] = taken.GetValueOrDefault(name) + 1;
+            names[node.Id] = count == 1 ? name : $"{name} #{count}";
+        }
+    }
+
+    public static RigSheet Of(Rig rig)
+    {
+        var writer = new SheetWriter(rig.Model);
+        writer.AddDrives();
+        writer.AddBlends();
+        writer.AddSolvers();
+        writer.AddTurns();
+        writer.AddResponses();
+        return new RigSheet(rig.Name, [.. writer.ParentsFirst().Select(writer.Node)], writer.relations);
+    }
+
+    private IEnumerable<RigNode> ParentsFirst()
+    {
+        var below = model.Nodes.ToLookup(node => node.Parent.TryKnown(out var parent) && parent is not null ? parent.Id : -1);
+        var waiting = new Stack<RigNode>(below[-1].Reverse());
+        while (waiting.TryPop(out var node))
+        {
+            yield return node;
+            foreach (var child in below[node.Id].Reverse())
+                waiting.Push(child);
+        }
+    }
+
+    private SheetNode Node(RigNode node)
+    {
+        var isPlaced = rest.TryWorldOf(node, out var world);
+        var turn = isPlaced ? world.Rotation : default;
+        return new SheetNode(
+            names[node.Id],
+            node.Kind switch { NodeKind.Joint => "joint", NodeKind.CopyJoint => "copied joint", NodeKind.Control => "control", NodeKind.Group => "group", _ => "node" },
+            node.Parent.TryKnown(out var parent) && parent is not null ? Name(parent) : null,
+            node.IsExported && node.Role.TryKnown(out var role) ? role.ToString().ToLowerInvariant() : null,
+            isPlaced ? [Rounded(world.Origin.X), Rounded(world.Origin.Y), Rounded(world.Origin.Z)] : null,
+            isPlaced ? [Rounded(turn.X), Rounded(turn.Y), Rounded(turn.Z), Rounded(turn.W)] : null,
+            node.Kind == NodeKind.Control && node.Locked.TryKnown(out var locked) ? (Channels.All & ~locked).ToString() : null,
+            [.. node.Limits.Select(limit => $"{(limit.Turns ? "turn" : "move")} {limit.Axis} {limit.From} to {limit.To}")],
+            [.. Settings(node)]);
+    }
+
+    private IEnumerable<string> Settings(RigNode node) => model.Switches.Where(made => made.Control == node).Select(made => $"switch {made.Name}, at rest {made.AtRest}")
+        .Concat(model.Dials.Where(made => made.Control == node).Select(made => $"dial {made.Name}, {made.From} to {made.To}, at rest {made.AtRest}"))
+        .Concat(model.Choices.Where(made => made.Control == node).Select(made => $"choice {made.Name} among {string.Join(", ", made.Options.Select(option => option.Name))}"));
+
+    private void AddDrives()
+    {
+        foreach (var drive in model.Drives)
+        {
+            foreach (var source in drive.Sources)
+            {
+                Add(drive.Target, source.Way == DriveWay.Matrix ? "by matrix" : "by channels", [Source(source.Source)], Joined(
+                    drive.KeepsOffset.TryKnown(out var keeps) && keeps ? "keeping its offset" : null,
+                    drive.WritesScale.TryKnown(out var scales) && scales ? "with scale" : null,
+                    drive.Writes.TryKnown(out var only) && only is { } channels ? $"writing {channels}" : null));
+            }
+        }
+    }
+
+    private void AddBlends()
+    {
+        foreach (var blend in model.Blends)
+        {
+            if (blend.Chain?.Joints is not { } joints)
+            {
+                Add(blend.Node, "blend", [.. blend.Sources.Select(source => Source(source.Node, weight: Weight(source.Weight)))], null);
+                continue;
+            }
+
+            foreach (var (index, joint) in joints.Index())
+                Add(joint, "blend", [.. blend.Sources.Select(source => Source(source.Copy?.Joints.ElementAtOrDefault(index) ?? source.Node, weight: Weight(source.Weight)))], null);
+        }
+
+        foreach (var space in model.Spaces)
+            Add(space.Control, "space", [.. space.Parents.Select(parent => Source(parent.Node, $"in {parent.Option?.Name}"))], null);
+    }
+
+    private void AddSolvers()
+    {
+        foreach (var solver in model.TwoBones.Cast<RigSolver>().Concat(model.ManyBones))
+        {
+            var says = solver is RigTwoBone two ? Joined(
+                two.Softness.TryKnown(out var soft) && soft != 0 ? $"softening {Invariant.Print(soft)} m" : null,
+                two.Stretch.TryKnown(out var stretch) && stretch is not null ? $"stretching by {Weight(stretch.Weight)} to {stretch.Most} times" : null,
+                two.PlaneTurn.TryKnown(out var turn) && turn is not null ? $"plane turned by {turn.Title}" : null) : null;
+            foreach (var joint in solver.Copy?.Joints ?? [])
+                Add(joint, solver is RigTwoBone ? "two-bone IK" : "many-bone IK", [.. Known(solver.Goal, "goal"), .. Known(solver.Pole, "pole")], says);
+        }
+
+        foreach (var curve in model.Curves)
+        {
+            foreach (var joint in curve.Copy?.Joints ?? [])
+                Add(joint, "curve", [.. curve.Nodes.Select(node => Source(node))], curve.Stretch.TryKnown(out var stretch) && stretch is { } by ? $"stretching by {Weight(by)}" : null);
+        }
+    }
+
+    private void AddTurns()
+    {
+        foreach (var aim in model.Aims)
+        {
+            var up = aim.Up.TryKnown(out var found) ? found : null;
+            Add(aim.Node, "aim", [.. Known(aim.Target, "target"), .. up is null ? Array.Empty<SheetSource>() : [Source(up.Node, "up")]], aim.Along.TryKnown(out var along) && along is { } axis ? $"along {axis}" : null);
+        }
+
+        foreach (var twist in model.Twists)
+        {
+            var ends = twist.Ends.TryKnown(out var found) ? found : null;
+            foreach (var joint in twist.Joints ?? [])
+                Add(joint, "twist", ends is null ? [] : [Source(ends.Start, "start"), Source(ends.End, "end")], twist.Shares.TryKnown(out var shares) && shares is not null ? $"shares {shares.First} to {shares.Last}" : null);
+        }
+
+        foreach (var falloff in model.Falloffs)
+        {
+            foreach (var joint in falloff.Joints ?? [])
+                Add(joint, "falloff", [.. Known(falloff.Source, null)], falloff.Shares.TryKnown(out var shares) && shares is not null ? $"shares {shares.First} to {shares.Last}, {shares.Total} together" : null);
+        }
+    }
+
+    private void AddResponses()
+    {
+        foreach (var response in model.Responses)
+        {
+            var source = response.Source switch
+            {
+                RigSetting setting => new SheetSource(Name(setting), null, null),
+                RigMeasure { Node: { } node } measure => new SheetSource(Name(node), $"angle about {measure.Axis}", null),
+                _ => new SheetSource(Text.Hole, null, null),
+            };
+            var keys = string.Join(", ", response.Keys.Select(key => $"{key.At}: {key.Value}"));
+            foreach (var target in response.Targets)
+            {
+                var of = target.Node is { } node ? Name(node) : $"morph {target.Morph.Mesh}.{target.Morph.Target}";
+                relations.Add(new SheetRelation(of, target.Node is null ? "response" : $"response, {target.Way.ToString().ToLowerInvariant()} {target.Axis}", [source], keys));
+            }
+        }
+    }
+
+    private void Add(RigNode? of, string how, IReadOnlyList<SheetSource> sources, string? says) => relations.Add(new SheetRelation(Name(of), how, sources, says));
+
+    private IEnumerable<SheetSource> Known(Fact<RigNode?> node, string? role) => node.TryKnown(out var found) ? found is null ? [] : [Source(found, role)] : [Source(null, role)];
+
+    private SheetSource Source(RigNode? node, string? role = null, string? weight = null) => new(Name(node), role, weight);
+
+    private string Weight(Fact<WeightPolynomial> weight) => weight.TryKnown(out var known) ? Weight(known) : Text.Hole;
+
+    /// <summary>Rather "1 − fk" than a sum with a negative factor.</summary>
+    private string Weight(WeightPolynomial weight)
+    {
+        var printed = weight.Print(NameOf);
+        var inverse = weight.Inverse.Print(NameOf);
+        return inverse.IndexOfAny([' ', '·']) < 0 && printed.Contains(' ', StringComparison.Ordinal) ? $"(1 − {inverse})" : printed;
+    }
+
+    private string NameOf(int variable) => model.SwitchOf(variable) is { } sw ? Name(sw)
+        : model.OptionOf(variable) is { } option ? $"{Name(option.Choice)}={option.Name}"
+        : Text.Hole;
+
+    private string Name(RigSetting setting) => $"{Name(setting.Control)}.{setting.Name}";
+
+    private string Name(RigNode? node) => node is not null && names.TryGetValue(node.Id, out var name) ? name : Text.Hole;
+
+    private static string? Joined(params ReadOnlySpan<string?> parts) => string.Join(", ", parts.ToArray().Where(part => part is not null)) is { Length: > 0 } text ? text : null;
+
+    /// <summary>A micrometre is more than a reviewer can see; what is below it would make files differ that say the same.</summary>
+    private static double Rounded(double value) => double.Parse(value.ToString("F6", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) + 0.0;
+}

@@ -1,0 +1,188 @@
+using System.Numerics;
+using System.Text.Json;
+using System.Xml.Linq;
+using Condyle.Host.Sheets;
+
+namespace Condyle.Host.Tests;
+
+/// <summary>What a rig is made of, as lines, picture and model file, and what changed between two builds.</summary>
+public sealed class SheetTests
+{
+    [Fact]
+    public void List_tells_what_rigs_are_made_of()
+    {
+        using var program = new TestProgram(typeof(Hoist), typeof(HoistClips), typeof(Leak));
+        Assert.Equal(1, program.Run("list"));
+        Assert.Contains("Hoist: 2 joints, 2 controls, 0 switches, 0 dials, 0 choices, 4 nodes in all", program.Output, StringComparison.Ordinal);
+        Assert.Contains("delivered in hoist.gltf; clips: unload", program.Output, StringComparison.Ordinal);
+        Assert.Contains("Leak: The rig 'Leak' can't be built", program.Output, StringComparison.Ordinal);
+        Assert.Equal(0, program.Run("list", "--rig", "Hoist", "--json"));
+        Assert.Equal(2, JsonDocument.Parse(program.Output).RootElement.GetProperty("rigs")[0].GetProperty("controls").GetInt32());
+    }
+
+    [Fact]
+    public void Tree_shows_what_hangs_under_what_and_what_moves_it()
+    {
+        using var program = new TestProgram(typeof(Hoist));
+        Assert.Equal(0, program.Run("tree"));
+        Assert.Equal("""
+            Hoist
+              jib  joint
+                  <- by channels: slew
+                hook  joint
+                    <- by channels: drop
+              slew  control
+                drop  control
+
+            """, program.Output, ignoreLineEndingDifferences: true);
+        Assert.Equal(0, program.Run("tree", "--json"));
+        Assert.Equal("by channels", JsonDocument.Parse(program.Output).RootElement.GetProperty("rigs")[0].GetProperty("relations")[0].GetProperty("how").GetString());
+    }
+
+    [Fact]
+    public void Every_kind_of_drive_is_told()
+    {
+        var tree = SheetText.Of(SheetWriter.Of(Rig.Examine(new Derrick())));
+        Assert.Contains("<- blend: ik_lower × (1 − tip.fk), fk_lower × tip.fk", tree, StringComparison.Ordinal);
+        Assert.Contains("<- two-bone IK: tip (goal), pole (pole)", tree, StringComparison.Ordinal);
+        Assert.Contains("<- aim: tip (target)", tree, StringComparison.Ordinal);
+        Assert.Contains("<- by matrix: base_control", tree, StringComparison.Ordinal);
+        Assert.Contains("<- space: base_control (in base), spare (in yard)", tree, StringComparison.Ordinal);
+        Assert.Contains("<- response, turn X: tip.swing; 0: 0, 1: 30", tree, StringComparison.Ordinal);
+        Assert.Contains("[switch fk, at rest 0; dial swing, 0 to 1, at rest 0; choice space among base, yard]", tree, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_picture_stands_alone_with_a_row_for_every_node_and_an_arc_for_every_source()
+    {
+        using var program = new TestProgram(typeof(Derrick));
+        Assert.Equal(0, program.Run("tree", "--out", program["derrick.svg"]));
+        var sheet = SheetWriter.Of(Rig.Examine(new Derrick()));
+        var svg = XDocument.Load(program["derrick.svg"]).Root!;
+        XNamespace ns = "http://www.w3.org/2000/svg";
+        var texts = svg.Elements(ns + "text").Select(text => text.Value).ToList();
+        Assert.All(sheet.Nodes, node => Assert.Contains(texts, text => text == node.Name || text.StartsWith(node.Name + " · ", StringComparison.Ordinal)));
+        Assert.Equal(sheet.Relations.Sum(relation => relation.Sources.Count), svg.Descendants(ns + "title").Count());
+        Assert.DoesNotContain("href", File.ReadAllText(program["derrick.svg"]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_build_compared_with_its_own_model_file_has_no_change()
+    {
+        using var program = new TestProgram(typeof(Derrick));
+        Assert.Equal(0, program.Run("tree", "--out", program["derrick.json"]));
+        Assert.Equal(0, program.Run("compare", program["derrick.json"]));
+        Assert.Equal($"Derrick: nothing changed since {program["derrick.json"]}", program.Output.Trim());
+    }
+
+    [Fact]
+    public void What_changed_is_told_as_a_reviewer_reads_it()
+    {
+        using var program = new TestProgram(typeof(Derrick));
+        program.Run("tree", "--out", program["before.json"]);
+        program.Types = [typeof(LongDerrick)];
+        program.Run("tree", "--out", program["after.json"]);
+        Assert.Equal(0, program.Run("compare", program["before.json"], program["after.json"]));
+        string[] told =
+        [
+            "~ hook: rest moved by 200 mm",
+            "+ spare_2: control",
+            "~ tip: rest moved by 200 mm; limit turn Y -20 to 20 added",
+            "~ hook: blend; from ik_hook: weight (1 − tip.fk) → tip.fk",
+        ];
+        Assert.All(told, line => Assert.Contains(line, program.Output, StringComparison.Ordinal));
+        Assert.Equal(0, program.Run("compare", program["before.json"], program["after.json"], "--json"));
+        var changes = JsonDocument.Parse(program.Output).RootElement.GetProperty("changes");
+        Assert.Contains(changes.EnumerateArray(), change => change.GetProperty("kind").GetString() == "added" && change.GetProperty("name").GetString() == "spare_2");
+
+        // The other way round, what was added was removed.
+        program.Run("compare", program["after.json"], program["before.json"]);
+        Assert.Contains("- spare_2: control", program.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("[]")]
+    [InlineData("{ \"rig\": \"Hoist\" }")]
+    [InlineData("{ \"rig\": null, \"nodes\": [], \"relations\": [] }")]
+    [InlineData("{ \"rig\": \"Hoist\", \"nodes\": [null], \"relations\": [] }")]
+    [InlineData("{ \"rig\": \"Hoist\", \"nodes\": [], \"relations\": [], \"more\": 1 }")]
+    [InlineData("not JSON")]
+    public void A_file_that_is_no_model_is_told(string text)
+    {
+        using var program = new TestProgram(typeof(Hoist));
+        var file = program.Write("model.json", text);
+        Assert.Equal(2, program.Run("compare", file));
+        Assert.StartsWith($"error: {file}:", program.Error, StringComparison.Ordinal);
+        Assert.Contains("it is no model file", program.Error, StringComparison.Ordinal);
+        Assert.Single(program.Error.TrimEnd().Split('\n'));
+    }
+
+    [Fact]
+    public void Files_that_cant_be_are_told()
+    {
+        using var program = new TestProgram(typeof(Hoist), typeof(Derrick));
+        Assert.Equal(2, program.Run("compare", program["nowhere.json"]));
+        Assert.Contains("the file isn't there", program.Error, StringComparison.Ordinal);
+        Assert.Equal(2, program.Run("tree", "--rig", "Hoist", "--out", program["hoist.png"]));
+        Assert.Contains("Name the file .svg (a picture), .txt (lines) or .json (a model file for compare)", program.Error, StringComparison.Ordinal);
+        Assert.Equal(2, program.Run("tree", "--out", program["both.svg"]));
+        Assert.Contains("one rig goes into a file, and there are 2", program.Error, StringComparison.Ordinal);
+    }
+}
+
+/// <summary>A bit of everything that moves a node.</summary>
+public class Derrick : IRigDefinition
+{
+    /// <summary>How long its upper boom is.</summary>
+    protected virtual float Length => 1;
+
+    public void Define(RigDraft rig)
+    {
+        var mast = rig.Skeleton("derrick").Root("mast");
+        var lower = mast.Child("lower", at: new Vector3(0, 1, 0));
+        var upper = lower.Child("upper", at: new Vector3(0, 0.8f, 0.3f));
+        var hook = upper.Child("hook", at: new Vector3(0, 0, Length));
+        var lamp = mast.Child("lamp", at: new Vector3(0, 2, 0));
+
+        var systems = rig.Group("systems_group");
+        var foot = rig.Control("base_control").PlacedAt(mast);
+        rig.Drive(mast).ByChannels(foot);
+        rig.Drive(systems).ByMatrix(foot);
+        var boom = rig.Chain(lower, hook);
+        var (ik, fk) = (boom.Copy("ik").Under(systems), boom.Copy("fk").Under(systems));
+        var spare = rig.Control("spare");
+        var tip = rig.Control("tip").PlacedAt(hook);
+        var pole = rig.Control("pole").Under(foot).PlacedAt(ik.PolePoint(0.5f));
+        rig.TwoBone(ik).Reach(tip).Face(pole);
+        foreach (var joint in boom)
+            rig.Drive(fk.Of(joint)).ByChannels(rig.Control($"turn_{joint.Name}").Under(foot).PlacedAt(joint));
+        var amount = tip.Switch("fk");
+        rig.Blend(boom).From(ik, Weight(amount)).From(fk, amount);
+        rig.Aim(lamp).At(tip);
+        rig.Response(tip.Dial("swing", 0, 1)).Key(0, 0).Key(1, 30).OntoTurn(rig.Group("sway_group").Under(foot), Axis.X);
+        rig.Space(tip).In("base", foot).In("yard", spare);
+        More(rig, tip);
+    }
+
+    /// <summary>The weight of the IK copy.</summary>
+    protected virtual Weight Weight(Switch amount) => amount.Inverse;
+
+    /// <summary>What else there is.</summary>
+    protected virtual void More(RigDraft rig, Control tip)
+    {
+    }
+}
+
+/// <summary>The same a week later: longer, and with a slip.</summary>
+public sealed class LongDerrick : Derrick
+{
+    protected override float Length => 1.2f;
+
+    protected override Weight Weight(Switch amount) => amount;
+
+    protected override void More(RigDraft rig, Control tip)
+    {
+        rig.Control("spare_2");
+        tip.LimitTurn(Axis.Y, -20, 20);
+    }
+}
