@@ -42,7 +42,8 @@ internal sealed class ReadingSession
     private FileReadings? ReadingsOf(string path, CancellationToken cancellation) =>
         cache.TreeAt(path, compilation) is { } tree && !GeneratedCode.Includes(tree, compilation, cancellation) ? ReadingsOf(tree, cancellation) : null;
 
-    private FileReadings ReadingsOf(SyntaxTree tree, CancellationToken cancellation)
+    /// <summary>The readings that may run the code of a file.</summary>
+    public FileReadings ReadingsOf(SyntaxTree tree, CancellationToken cancellation)
     {
         if (files.TryGetValue(tree, out var known))
             return known;

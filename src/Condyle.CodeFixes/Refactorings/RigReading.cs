@@ -1,0 +1,86 @@
+using System.Text.RegularExpressions;
+using Condyle.Analyzers.Reading;
+using Condyle.Analyzers.Reporting;
+using Condyle.Model;
+using Condyle.Naming;
+using Microsoft.CodeAnalysis;
+
+namespace Condyle.CodeFixes.Refactorings;
+
+/// <summary>The rigs that a document has a part in, as they are read: a refactoring proves on them that it does what it says, before it is offered.</summary>
+internal sealed class RigReading
+{
+    // What is added gives what comes after it other numbers.
+    private static readonly Regex Number = new(@"#\d+", RegexOptions.CultureInvariant);
+
+    private RigReading(SemanticModel code, FileReadings readings, Conventions conventions)
+    {
+        Code = code;
+        Conventions = conventions;
+        Paths = [.. readings.Paths];
+        IsWhole = readings.SawAll && Paths.Count > 0;
+    }
+
+    public SemanticModel Code { get; }
+
+    public Conventions Conventions { get; }
+
+    public IReadOnlyList<ReadPath> Paths { get; }
+
+    /// <summary>Whether all was read that the document has a part in.</summary>
+    public bool IsWhole { get; }
+
+    /// <summary>Reads what a document has a part in; none where there are no rigs.</summary>
+    public static async Task<RigReading?> Of(Document document, CancellationToken cancellation)
+    {
+        if (await document.GetSemanticModelAsync(cancellation).ConfigureAwait(false) is not { } code || code.Compilation.GetTypeByMetadataName("Condyle.IRigDefinition") is not { } definition)
+            return null;
+        var session = new ReadingSession(code.Compilation, definition, isLive: true, tree => tree == code.SyntaxTree ? code : code.Compilation.GetSemanticModel(tree));
+        return new(code, session.ReadingsOf(code.SyntaxTree, cancellation), TeamSettings.Of(code.Compilation.Assembly).Conventions);
+    }
+
+    /// <summary>
+    /// What a change of the document adds to its rigs, rig by rig and way by way; none where it doesn't compile, takes something away, or makes a rule
+    /// speak that was silent.
+    /// </summary>
+    public async Task<IReadOnlyList<RigAddition>?> AddedBy(Document changed, CancellationToken cancellation)
+    {
+        if (!IsWhole || await Of(changed, cancellation).ConfigureAwait(false) is not { IsWhole: true } after || after.Paths.Count != Paths.Count
+            || after.Code.GetDiagnostics(cancellationToken: cancellation).Any(problem => problem.Severity == DiagnosticSeverity.Error))
+            return null;
+        var added = new List<RigAddition>();
+        for (var i = 0; i < Paths.Count; i++)
+        {
+            var (earlier, later) = (Lines(Paths[i]), Lines(after.Paths[i]));
+            if (Without(earlier, later).Count > 0 || after.Paths[i].Findings.Select(finding => finding.Rule).Except(Paths[i].Findings.Select(finding => finding.Rule)).Any())
+                return null;
+            added.Add(new(earlier, Without(later, earlier), after.Paths[i].Model));
+        }
+
+        return added;
+    }
+
+    /// <summary>Those lines that are in the first list more often than in the second.</summary>
+    public static List<string> Without(IEnumerable<string> lines, IEnumerable<string> others)
+    {
+        var left = others.GroupBy(line => line).ToDictionary(same => same.Key, same => same.Count());
+        var without = new List<string>();
+        foreach (var line in lines)
+        {
+            if (left.TryGetValue(line, out var count) && count > 0)
+                left[line] = count - 1;
+            else
+                without.Add(line);
+        }
+
+        return without;
+    }
+
+    private static List<string> Lines(ReadPath path) => [.. ModelText.Lines(path.Model, static _ => null).Select(line => Number.Replace(line, "#"))];
+}
+
+/// <summary>What a change adds to a rig.</summary>
+/// <param name="Before">The rig before it, a line an element.</param>
+/// <param name="Added">The lines that it adds.</param>
+/// <param name="After">The rig after it.</param>
+internal sealed record RigAddition(IReadOnlyList<string> Before, IReadOnlyList<string> Added, RigModel After);
