@@ -25,7 +25,7 @@ internal sealed class BatchCommand(Surroundings surroundings, BatchRequest reque
         }
 
         var delivered = GltfFile.Read(rig.Entry.NeedSkeleton(surroundings, request.Bake.Skeleton));
-        RigBaker.Match(compiled, delivered);
+        RigBaker.CheckFits(compiled, delivered);
         var baker = new BatchBaker(built, compiled, delivered, request.Bake.Settings, request.Bake.Report);
         var results = new BatchResult[mine.Count];
         new BatchProgress(surroundings, request.Bake.Json).Run(mine.Count, tell => Parallel.For(

@@ -75,17 +75,26 @@ internal static class CommandTree
 
     private static Command Bake(Surroundings surroundings, Options options)
     {
-        var command = new Command("bake", "Bakes clips into the delivered files, and compares the result with the live motion.") { options.Files, options.Jobs, options.Shard };
+        var command = new Command("bake", "Bakes clips into the delivered files, and compares the result with the live motion.") { options.Files, options.Jobs, options.Shard, options.Profile };
         AddBaking(command, surroundings, options, mayHaveNoFile: false);
         command.SetAction((parsed, cancellation) => Task.Run(
             () => parsed.GetValue(options.Files) is { Length: > 0 } files
                 ? new BatchCommand(surroundings, new BatchRequest(options.Request(parsed, mayHaveNoFile: false), files, parsed.GetValue(options.Jobs), parsed.GetValue(options.Shard))).Run(cancellation)
+                : parsed.GetValue(options.Profile) is { } profile ? new ProfileCommand(surroundings, options.Request(parsed, mayHaveNoFile: false), profile).Run(cancellation)
                 : new BakeCommand(surroundings, options.Request(parsed, mayHaveNoFile: false)).Run(cancellation),
             cancellation));
         command.Validators.Add(given =>
         {
+            if (given.GetResult(options.Profile) is { Implicit: false })
+            {
+                foreach (var fixedByProfile in options.OfSettings.Where(option => given.GetResult(option) is { Implicit: false }))
+                    given.AddError($"{fixedByProfile.Name} is said by the profile.");
+            }
+
             if (given.GetResult(options.Files) is { Tokens.Count: > 0 } files)
             {
+                if (given.GetResult(options.Profile) is { Implicit: false })
+                    given.AddError("--profile is for the clips of the project, and files of clips are named.");
                 // What looks like an option and is none would be taken as a file.
                 foreach (var file in files.Tokens.Where(file => file.Value.StartsWith('-')))
                     given.AddError($"There is no option '{file.Value}'.");

@@ -27,6 +27,7 @@ internal sealed class HelpWithExamples(HelpAction help, string program) : Synchr
             ("files of clips, four at a time, with reports", "bake clips/*.glb --out build --jobs 4 --report"),
             ("the third of eight machines' shares", "bake clips --out build --shard 2/8"),
             ("fewer keys, within 0.5 mm and 0.1° of the live motion", "bake --keys 0.5/0.1"),
+            ("the motion as an engine profile of the project says", "bake --profile game --out build"),
             ("a walk in place that loops", "bake walk.glb --root-motion in-place:pelvis --loop"),
         ],
         ["explain"] = [("all rules", "explain"), ("one of them", "explain CDY3001")],

@@ -62,6 +62,9 @@ internal sealed class Options
 
     public Option<bool> Replace { get; } = new("--replace") { Description = "Put a clip in the place of a delivered animation of the same name." };
 
+    /// <summary>The options that say how to bake.</summary>
+    public IEnumerable<Option> OfSettings => [FramesPerSecond, SubFrames, From, To, Loop, RootMotion, Keys, Between];
+
     public IEnumerable<Option> OfBake => [Rig, Clips, FramesPerSecond, SubFrames, From, To, Loop, RootMotion, Keys, Between, Folder, Skeleton, Replace, Report, Json];
 
     public Argument<string[]> Files { get; } = new("clips")
@@ -76,6 +79,12 @@ internal sealed class Options
     {
         Description = "Only one share of the files, for a batch that is split over machines: 0/8 to 7/8. In /8 the number is JOB_COMPLETION_INDEX.",
         HelpName = "I/N",
+    };
+
+    public Option<string?> Profile { get; } = new("--profile")
+    {
+        Description = "Write the skeleton and its motion alone, as this engine profile of the project says, with a manifest.",
+        HelpName = "NAME",
     };
 
     /// <summary>How to bake, as the command line says.</summary>

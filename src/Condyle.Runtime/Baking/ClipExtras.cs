@@ -14,11 +14,12 @@ internal static class ClipExtras
             extras[Markers] = new JsonArray([.. clip.Markers.Select(marker => new JsonObject { ["at"] = marker.At, ["name"] = marker.Name })]);
         if (clip.Travel is { } travel)
         {
-            // One number in a list for each key, as the accessors of the animation have them: time, move along X and Z, turn about Y.
+            // One number in a list for each key, as the accessors of the animation have them: time, move along the axes (along the up axis it is zero), turn about the up axis.
             extras[Travel] = new JsonObject
             {
                 ["times"] = Numbers(clip.Times),
                 ["x"] = Numbers(travel.Translations.Select(move => move.X)),
+                ["y"] = Numbers(travel.Translations.Select(move => move.Y)),
                 ["z"] = Numbers(travel.Translations.Select(move => move.Z)),
                 ["degrees"] = Numbers(travel.Rotations.Select(turn => (float)(2 * Math.Atan2(turn.Y, turn.W) * (180 / Math.PI)))),
             };

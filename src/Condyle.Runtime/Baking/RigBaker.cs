@@ -22,6 +22,12 @@ public sealed class RigBaker
         Rest = RestReport.Of(rig, match.Rest);
     }
 
+    /// <summary>The file that the skeleton was delivered in.</summary>
+    internal GltfFile Delivered => delivered;
+
+    /// <summary>Which node of it each joint is.</summary>
+    internal SkeletonMatch Match => match;
+
     /// <summary>How the rig at rest compares with the skeleton as delivered.</summary>
     public RestReport Rest { get; }
 
@@ -63,11 +69,15 @@ public sealed class RigBaker
     /// <summary>The same for a file that was read.</summary>
     internal static RigBaker Prepare(CompiledRig rig, GltfFile delivered, IReadOnlyList<Clip> clips, BakeSettings? settings) => Prepare(rig, delivered.Path, delivered, clips, settings);
 
+    /// <summary>Bakes the clips and writes nothing.</summary>
+    internal List<BakedClip> Bake(IProgress<BakeProgress>? progress, CancellationToken cancellation) =>
+        [.. players.Select(player => Runtime.Bake.Run(player, match.Rest, settings, progress, cancellation))];
+
     /// <summary>Checks that the rig fits a file.</summary>
     /// <exception cref="BadInputException">It can't be baked into it.</exception>
-    internal static void Match(CompiledRig rig, GltfFile delivered)
+    internal static void CheckFits(CompiledRig rig, GltfFile delivered)
     {
-        Bake.CheckBakeable(rig);
+        Runtime.Bake.CheckBakeable(rig);
         _ = SkeletonMatch.Of(rig, delivered);
     }
 
@@ -76,7 +86,7 @@ public sealed class RigBaker
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(clips);
         settings ??= new BakeSettings();
-        Bake.CheckBakeable(rig);
+        Runtime.Bake.CheckBakeable(rig);
         if (clips.Count == 0)
             throw new BadInputException($"rig '{rig.Name}'", "there is no clip to bake", "Give at least one clip");
         if (clips.GroupBy(clip => clip.Name, StringComparer.Ordinal).FirstOrDefault(group => group.Count() > 1) is { Key: var twice })
@@ -98,7 +108,7 @@ public sealed class RigBaker
         ArgumentNullException.ThrowIfNull(output);
         if (Path.GetFullPath(output) == Path.GetFullPath(delivered.Path))
             throw new BadInputException(output, "the output is the delivered file itself", "Write to another place: the delivered file is what the next bake starts from");
-        List<BakedClip> baked = [.. players.Select(player => Bake.Run(player, match.Rest, settings, progress, cancellation))];
+        var baked = Bake(progress, cancellation);
         delivered.Append([.. baked.Select(match.ToGltf)], settings.ReplaceClips).Write(output);
         return new RigBakeResult(rig.Name, output, new FileInfo(output).Length, Rest, [.. baked.Select(clip => clip.Report)], JointsNotInRig);
     }

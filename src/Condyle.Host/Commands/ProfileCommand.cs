@@ -1,0 +1,47 @@
+using Condyle.Host.Catalogue;
+using Condyle.Host.Reporting;
+using Condyle.Runtime;
+
+namespace Condyle.Host.Commands;
+
+/// <summary>Bakes the project's clips for an engine, as a profile of the team says.</summary>
+internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest request, string profileName)
+{
+    public int Run(CancellationToken cancellation)
+    {
+        var profile = ProfileCatalogue.Choose(surroundings, profileName);
+        var results = new List<object>();
+        var isGood = true;
+        foreach (var rig in RigCatalogue.Of(surroundings).Choose(request.Rig).Select(CheckedRig.Of))
+        {
+            if (rig.Compiled is not { } compiled)
+            {
+                new Report(surroundings).Show([rig]);
+                isGood = false;
+                continue;
+            }
+
+            List<Clip> clips = [.. rig.Entry.Clips().Where(clip => request.Clips.Count == 0 || request.Clips.Contains(clip.Name))];
+            if (clips.Count == 0 || (request.Rig is null ? rig.Entry.FindSkeleton(surroundings, request.Skeleton) : rig.Entry.NeedSkeleton(surroundings, request.Skeleton)) is not { } skeleton)
+                continue;
+            var (manifest, reports) = ProfileBaker.Write(compiled, skeleton, clips, profile, request.Folder, cancellation: cancellation);
+            isGood &= reports.All(report => report.Holds);
+            results.Add(new { rig = rig.Name, manifest, clips = reports });
+            if (!request.Json)
+                Show(manifest, reports);
+        }
+
+        if (request.Json)
+            JsonReport.Write(surroundings.Output, new { profile = profile.Name, rigs = results });
+        return isGood ? ExitCode.Ok : ExitCode.Failed;
+    }
+
+    private void Show(ProfileManifest manifest, IReadOnlyList<BakeReport> reports)
+    {
+        surroundings.Output.WriteLine(FormattableString.Invariant($"{manifest.Rig} for {manifest.Profile}: {manifest.UnitsPerMetre} units to a metre, {manifest.Up} up"));
+        foreach (var report in reports)
+            surroundings.Output.WriteLine(FormattableString.Invariant($"  {report.Clip}: {report.Frames} frames at {report.FramesPerSecond}/s, on frames within {Say.Both(report.OnFrames)}{(report.Holds ? "" : ": more than is allowed")}"));
+        foreach (var file in manifest.Files)
+            surroundings.Output.WriteLine($"  wrote {Path.Combine(request.Folder, file.Name)}, {Say.Bytes(file.Bytes)}");
+    }
+}

@@ -1,0 +1,60 @@
+using System.Text.Json;
+using Condyle.Runtime;
+
+namespace Condyle.Host.Tests;
+
+public sealed class ProfileTests
+{
+    [Fact]
+    public void A_profile_of_the_project_writes_its_files_and_a_manifest()
+    {
+        using var program = Harbour(typeof(HarbourProfiles));
+        Assert.Equal(0, program.Run("bake", "--profile", "game", "--out", program["out"]));
+        Assert.Contains("Hoist for game: 100 units to a metre, Z up", program.Output, StringComparison.Ordinal);
+        Assert.Equal(["hoist.game.far.glb", "hoist.game.json", "hoist.game.near.glb", "hoist.gltf"], program.FileNames);
+        Assert.Equal("far", JsonDocument.Parse(File.ReadAllText(program["out/hoist.game.json"])).RootElement.GetProperty("files")[1].GetProperty("level").GetString());
+        Assert.Equal(0, program.Run("bake", "--profile", "game", "--out", program["out"], "--json"));
+        Assert.Equal("game", JsonDocument.Parse(program.Output).RootElement.GetProperty("profile").GetString());
+    }
+
+    [Theory]
+    [InlineData("there is no such profile. The nearest: 'game'", "--profile", "gane")]
+    [InlineData("--fps is said by the profile.", "--profile", "game", "--fps", "60")]
+    [InlineData("--profile is for the clips of the project", "x.glb", "--profile", "game")]
+    public void What_doesnt_go_with_a_profile_is_told(string told, params string[] args)
+    {
+        using var program = Harbour(typeof(HarbourProfiles));
+        Assert.Equal(2, program.Run(["bake", .. args]));
+        Assert.Contains(told, program.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_project_without_profiles_says_what_to_add()
+    {
+        using var program = Harbour();
+        Assert.Equal(2, program.Run("bake", "--profile", "game"));
+        Assert.Contains("Add a public class that implements IEngineProfiles", program.Error, StringComparison.Ordinal);
+    }
+
+    private static TestProgram Harbour(params Type[] more)
+    {
+        var program = new TestProgram([typeof(Hoist), typeof(HoistClips), .. more]);
+        program.Write("hoist.gltf", Hoist.Delivered);
+        return program;
+    }
+}
+
+public sealed class HarbourProfiles : IEngineProfiles
+{
+    public IEnumerable<EngineProfile> Profiles() =>
+    [
+        new("game")
+        {
+            UnitsPerMetre = 100,
+            Up = Axis.Z,
+            Bake = new() { FramesPerSecond = 60, Keys = new(0.001, 0.1) },
+            Levels = [new("near"), new("far") { LeavesOut = ["hook"] }],
+        },
+        new("cinema") { Additive = AdditiveReference.Rest },
+    ];
+}
