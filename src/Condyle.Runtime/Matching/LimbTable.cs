@@ -7,7 +7,6 @@ namespace Condyle.Runtime.Matching;
 /// <summary>The limbs of a rig that can be matched, and the rig as the reference evaluates it. It never changes, so threads can share it.</summary>
 internal sealed class LimbTable
 {
-    private readonly RigWriters writers;
     private readonly Dictionary<RigNode, int> controls;
     private readonly Dictionary<RigNode, int> joints;
 
@@ -15,7 +14,7 @@ internal sealed class LimbTable
     {
         Model = model;
         Rest = RestPose.Of(model);
-        writers = RigWriters.Of(model, Rest);
+        Sentences = new RigSentences(model, Rest);
         controls = Numbered(model.Nodes.Where(node => node.Kind == NodeKind.Control));
         joints = Numbered(model.Nodes.Where(node => node.IsExported));
         var plans = new List<LimbPlan>();
@@ -34,6 +33,8 @@ internal sealed class LimbTable
 
     public RestPose Rest { get; }
 
+    public RigSentences Sentences { get; }
+
     public IReadOnlyList<LimbPlan> Plans { get; }
 
     public IReadOnlyList<CompiledLimb> Limbs { get; }
@@ -45,18 +46,18 @@ internal sealed class LimbTable
     public IReadOnlyCollection<RigNode> Controls => controls.Keys;
 
     /// <summary>The control that carries a node; none where it is none, or more than one.</summary>
-    public Handle? HandleOf(RigNode? node) => Handle.Of(node, writers, controls);
+    public Handle? HandleOf(RigNode? node) => Handle.Of(node, Sentences.Writers, controls);
 
     private LimbPlan? PlanOf(RigBlend blend, int index)
     {
         var copies = blend.Sources.Select(source => source.Copy).OfType<RigCopy>().ToList();
-        var solvers = copies.Select(copy => copy.Joints is [var root, _, _] ? Handle.WriterOf(root, Channels.Turn, writers) as SolvedTwoBone : null);
-        if (solvers.FirstOrDefault(solver => solver is not null) is not { } solver || Handle.Of(solver.Goal, writers, controls) is not { } goal)
+        var solvers = copies.Select(copy => copy.Joints is [var root, _, _] ? Handle.WriterOf(root, Channels.Turn, Sentences.Writers) as SolvedTwoBone : null);
+        if (solvers.FirstOrDefault(solver => solver is not null) is not { } solver || Handle.Of(solver.Goal, Sentences.Writers, controls) is not { } goal)
             return null;
         var turned = copies.Where(copy => copy != solver.Copy).Select(copy => JointsOf(solver.Copy, copy)).FirstOrDefault(found => found is not null);
         if (turned is null || turned.Select(joint => joint.Turner.Control).Distinct().Count() < turned.Count)
             return null;
-        var pole = Handle.Of(solver.Pole, writers, controls) is { } found && found.Control != goal.Control ? found : null;
+        var pole = Handle.Of(solver.Pole, Sentences.Writers, controls) is { } found && found.Control != goal.Control ? found : null;
         var outside = new CompiledLimb(index, NameOf(turned[0].Original), [.. turned.Select(joint => joint.Index)], goal.Index, pole?.Index, [.. turned.Select(joint => joint.Turner.Index)]);
         return new LimbPlan(outside, solver.Solver, goal, solver.Pole, pole, StretchOf(solver.Solver), turned);
     }
@@ -67,8 +68,8 @@ internal sealed class LimbTable
         foreach (var joint in solved.Joints)
         {
             if (turned.Joints.Find(other => other.Original == joint.Original) is not { } other
-                || Handle.WriterOf(other, Channels.Turn, writers) is not ChannelDrive
-                || Handle.Of(other, writers, controls) is not { } turner)
+                || Handle.WriterOf(other, Channels.Turn, Sentences.Writers) is not ChannelDrive
+                || Handle.Of(other, Sentences.Writers, controls) is not { } turner)
                 return null;
             found.Add(new(joints[joint.Original!], joint, other, turner));
         }
@@ -89,7 +90,7 @@ internal sealed class LimbTable
             : Model.Switches.Find(given => given.Id == id);
     }
 
-    private bool Writes(RigBlend blend, RigNode joint) => Handle.WriterOf(joint, Channels.Turn, writers) is BlendedChain { Blend: var writing } && writing == blend;
+    private bool Writes(RigBlend blend, RigNode joint) => Handle.WriterOf(joint, Channels.Turn, Sentences.Writers) is BlendedChain { Blend: var writing } && writing == blend;
 
     private static Dictionary<RigNode, int> Numbered(IEnumerable<RigNode> nodes) => nodes.Index().ToDictionary(node => node.Item, node => node.Index);
 

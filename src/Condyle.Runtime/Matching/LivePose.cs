@@ -31,7 +31,7 @@ internal sealed class LivePose
             pose.SetDial(dial.Id, ValueOf(dial));
         foreach (var option in limbs.Model.Options)
             pose.SetOption(option.Id, ValueOf(option));
-        Frames = new PoseFrames(limbs.Model, limbs.Rest, pose);
+        Frames = new PoseFrames(limbs.Sentences, pose);
     }
 
     /// <summary>Sets a switch to the nearest value in its range.</summary>
@@ -68,7 +68,8 @@ internal sealed class LivePose
         Refresh();
     }
 
-    private void Turn(Handle handle, Quaterniond wanted)
+    /// <summary>Sets the turn of a node's control so that the node has a rotation in the world.</summary>
+    public void Turn(Handle handle, Quaterniond wanted)
     {
         var (control, now, set) = Of(handle);
         var carried = Frames.WorldOf(control).Rotation.Inverse * Frames.WorldOf(handle.Node).Rotation;

@@ -3,16 +3,22 @@ using Condyle.Model;
 namespace Condyle.Evaluation;
 
 /// <summary>The frames of one pose while they are worked out: each node's once, after its parent's and after whatever drives it.</summary>
-internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose, NodeNeeds? needs = null)
+internal sealed class PoseFrames(RigSentences sentences, Pose pose, NodeNeeds? needs = null)
 {
-    private readonly RigWriters writers = RigWriters.Of(model, rest);
-    private readonly RigFalloffs falloffs = RigFalloffs.Of(model, rest);
-    private readonly RigResponses responses = RigResponses.Of(model);
-    private readonly Dictionary<int, RigElement> variables = model.Switches.Concat<RigElement>(model.Options).ToDictionary(given => given.Id);
+    private readonly RestPose rest = sentences.Rest;
+    private readonly RigWriters writers = sentences.Writers;
+    private readonly RigFalloffs falloffs = sentences.Falloffs;
+    private readonly RigResponses responses = sentences.Responses;
     private readonly Dictionary<int, Affine3d> worlds = [];
     private readonly Dictionary<int, Trs> channels = [];
     private readonly Dictionary<int, double> shears = [];
+    private readonly Dictionary<object, object> solved = [];
     private readonly NodePath path = new();
+
+    public PoseFrames(RigModel model, RestPose rest, Pose pose, NodeNeeds? needs = null)
+        : this(new RigSentences(model, rest), pose, needs)
+    {
+    }
 
     public RestPose Rest => rest;
 
@@ -31,6 +37,15 @@ internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose, NodeN
         path.Leave();
         worlds[node.Id] = world;
         return world;
+    }
+
+    /// <summary>What a sentence works out for this pose, the first time that it is asked for.</summary>
+    public T Once<T>(object sentence, Func<PoseFrames, T> work)
+        where T : notnull
+    {
+        if (!solved.TryGetValue(sentence, out var known))
+            solved[sentence] = known = work(this);
+        return (T)known;
     }
 
     /// <summary>The frame in which a node's channels are: its parent's with its placement.</summary>
@@ -74,7 +89,7 @@ internal sealed class PoseFrames(RigModel model, RestPose rest, Pose pose, NodeN
         return ChannelsOf(node);
     }
 
-    public double ValueOf(WeightPolynomial weight) => weight.At(id => pose.ValueOf(variables[id]));
+    public double ValueOf(WeightPolynomial weight) => weight.At(id => pose.ValueOf(sentences.Variables[id]));
 
     /// <summary>The value of a switch, a dial, an option or a measured angle.</summary>
     public double ValueOf(RigElement value) => value is RigMeasure measure ? MeasuredAngle.Of(measure, this) : pose.ValueOf(value);

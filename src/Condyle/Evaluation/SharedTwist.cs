@@ -15,13 +15,10 @@ namespace Condyle.Evaluation;
 /// </remarks>
 internal sealed class SharedTwist(TwistRest atRest) : IChannelWriter
 {
-    private double? angle;
-
     public Trs ChannelsOf(RigNode node, PoseFrames frames)
     {
-        angle ??= AngleIn(frames);
         var joint = atRest.Joints.First(candidate => candidate.Node == node);
-        var turned = frames.WorldOf(atRest.Carrier).Rotation * Quaterniond.About(atRest.Axis, joint.Share * angle.Value) * joint.Turn;
+        var turned = frames.WorldOf(atRest.Carrier).Rotation * Quaterniond.About(atRest.Axis, joint.Share * frames.Once(this, AngleIn)) * joint.Turn;
         return frames.Project(node, frames.StandOf(node).Inverse() * Affine3d.Rigid(Vector3d.Zero, turned));
     }
 

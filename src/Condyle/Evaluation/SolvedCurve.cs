@@ -15,13 +15,7 @@ namespace Condyle.Evaluation;
 /// </remarks>
 internal sealed class SolvedCurve(CurveRest atRest, RigCopy copy) : IChannelWriter
 {
-    private Trs[]? solution;
-
-    public Trs ChannelsOf(RigNode node, PoseFrames frames)
-    {
-        solution ??= Solve(frames);
-        return solution[copy.Joints.IndexOf(node)];
-    }
+    public Trs ChannelsOf(RigNode node, PoseFrames frames) => frames.Once(this, Solve)[copy.Joints.IndexOf(node)];
 
     private Trs[] Solve(PoseFrames frames)
     {

@@ -14,13 +14,7 @@ namespace Condyle.Evaluation;
 /// </remarks>
 internal sealed class SolvedManyBone(RigManyBone solver, RigCopy copy, RigNode goal, RigNode? pole) : IChannelWriter
 {
-    private Trs[]? solution;
-
-    public Trs ChannelsOf(RigNode node, PoseFrames frames)
-    {
-        solution ??= Solve(frames);
-        return solution[copy.Joints.IndexOf(node)];
-    }
+    public Trs ChannelsOf(RigNode node, PoseFrames frames) => frames.Once(this, Solve)[copy.Joints.IndexOf(node)];
 
     private Trs[] Solve(PoseFrames frames)
     {

@@ -13,8 +13,6 @@ namespace Condyle.Evaluation;
 /// </remarks>
 internal sealed class SolvedTwoBone(RigTwoBone solver, RigNode goal, RigNode? pole) : IChannelWriter
 {
-    private Trs[]? solution;
-
     public RigTwoBone Solver => solver;
 
     public RigCopy Copy => solver.Copy!;
@@ -25,11 +23,7 @@ internal sealed class SolvedTwoBone(RigTwoBone solver, RigNode goal, RigNode? po
 
     public TwoBoneTask TaskIn(PoseFrames frames) => TwoBoneTask.Of(solver, goal, pole, frames);
 
-    public Trs ChannelsOf(RigNode node, PoseFrames frames)
-    {
-        solution ??= Solve(frames);
-        return solution[Copy.Joints.IndexOf(node)];
-    }
+    public Trs ChannelsOf(RigNode node, PoseFrames frames) => frames.Once(this, Solve)[Copy.Joints.IndexOf(node)];
 
     private Trs[] Solve(PoseFrames frames)
     {

@@ -10,6 +10,7 @@ public class EmbeddingTests
     [Theory]
     [InlineData("DockWorker.cs")]
     [InlineData("Greeting.cs")]
+    [InlineData("Actor.cs")]
     public void The_front_page_shows_the_code(string file)
     {
         var source = File.ReadAllText(Path.Combine(Root(), "tests/Condyle.Runtime.Tests/Embedding", file));
@@ -43,6 +44,25 @@ public class EmbeddingTests
         new ClipPlayer(Rig, Greeting.WalkAndWave(walk)).Pose(instance, 1);
         Assert.Equal(1, instance.ControlMove(Rig.ControlIndex("hand_left")).Z, 1e-5);
         Assert.Equal(-70, 2 * Math.Atan2(instance.ControlTurn(Rig.ControlIndex("turn_elbow_left")).X, instance.ControlTurn(Rig.ControlIndex("turn_elbow_left")).W) * 180 / Math.PI, 1e-2);
+    }
+
+    [Fact]
+    public void An_actors_wave_goes_onto_the_arm()
+    {
+        var folder = Directory.CreateTempSubdirectory("condyle-");
+        try
+        {
+            var path = Path.Combine(folder.FullName, "wave.bvh");
+            File.WriteAllText(path, "HIERARCHY\nROOT LeftArm\n{\nOFFSET 0 0 0\nCHANNELS 3 Zrotation Xrotation Yrotation\nJOINT LeftForeArm\n{\nOFFSET 25 0 0\nCHANNELS 3 Zrotation Xrotation Yrotation\n"
+                + "JOINT LeftHand\n{\nOFFSET 25 0 0\nCHANNELS 3 Zrotation Xrotation Yrotation\nEnd Site\n{\nOFFSET 9 0 0\n}\n}\n}\n}\nMOTION\nFrames: 2\nFrame Time: 0.1\n0 0 0 0 0 0 0 0 0\n20 0 0 30 0 0 0 0 0\n");
+            var result = Actor.Wave(Rig, path);
+            Assert.True(result.Largest.Degrees.Value < 0.1, $"{result.Largest}");
+            Assert.Equal(["index_left"], result.NotInMotion);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
     }
 
     [Fact]

@@ -1,0 +1,67 @@
+using System.Numerics;
+
+namespace Condyle.Runtime.Matching.Motions;
+
+/// <summary>Takes down what an instance's controls, switches and dials are set to, frame by frame, and makes a clip of what ever leaves rest.</summary>
+internal sealed class MotionKeys(CompiledRig rig, float[] times)
+{
+    private const float Rounding = 1e-7f;
+
+    private readonly Vector3[][] moves = New<Vector3>(rig.Controls.Count, times.Length);
+    private readonly Quaternion[][] turns = New<Quaternion>(rig.Controls.Count, times.Length);
+    private readonly float[][] switches = New<float>(rig.Switches.Count, times.Length);
+    private readonly float[][] dials = New<float>(rig.Dials.Count, times.Length);
+
+    public void Take(RigInstance instance, int frame)
+    {
+        for (var control = 0; control < moves.Length; control++)
+            (moves[control][frame], turns[control][frame]) = (instance.ControlMove(control), instance.ControlTurn(control));
+        for (var sw = 0; sw < switches.Length; sw++)
+            switches[sw][frame] = instance.InputAt(rig.Model.Switches[sw]);
+        for (var dial = 0; dial < dials.Length; dial++)
+            dials[dial][frame] = instance.InputAt(rig.Model.Dials[dial]);
+    }
+
+    public Clip ToClip(string name, float seconds, IReadOnlyDictionary<int, float> shown)
+    {
+        var clip = new Clip(name, seconds);
+        foreach (var control in rig.Controls)
+        {
+            if (moves[control.Index].Any(move => move.Length() > Rounding))
+                clip.Take(control.Name, Fill(new VectorTrack(), moves[control.Index]));
+            if (turns[control.Index].Any(turn => new Vector3(turn.X, turn.Y, turn.Z).Length() > Rounding))
+                clip.Take(control.Name, Fill(new TurnTrack(), turns[control.Index]));
+        }
+
+        foreach (var sw in rig.Switches)
+        {
+            if (shown.TryGetValue(sw.Index, out var value))
+                clip.Switch(sw.Name, 0, value);
+            else if (switches[sw.Index].Any(set => set != sw.AtRest))
+                clip.TakeSwitch(sw.Name, Fill(new NumberTrack(), switches[sw.Index]));
+        }
+
+        foreach (var dial in rig.Dials.Where(dial => dials[dial.Index].Any(set => set != dial.AtRest)))
+            clip.TakeDial(dial.Name, Fill(new NumberTrack(), dials[dial.Index]));
+        if (clip.IsEmpty && rig.Controls.Count > 0)
+            clip.Take(rig.Controls[0].Name, Fill(new TurnTrack(), turns[0])); // a clip in which nothing moves has a key all the same
+        return clip;
+    }
+
+    private TTrack Fill<TTrack, T>(TTrack track, T[] values)
+        where TTrack : Track<T>
+        where T : struct
+    {
+        foreach (var (at, value) in times.Zip(values))
+            track.TryAdd(at, value, Channels.None);
+        return track;
+    }
+
+    private VectorTrack Fill(VectorTrack track, Vector3[] values) => Fill<VectorTrack, Vector3>(track, values);
+
+    private TurnTrack Fill(TurnTrack track, Quaternion[] values) => Fill<TurnTrack, Quaternion>(track, values);
+
+    private NumberTrack Fill(NumberTrack track, float[] values) => Fill<NumberTrack, float>(track, values);
+
+    private static T[][] New<T>(int count, int frames) => [.. Enumerable.Range(0, count).Select(_ => new T[frames])];
+}

@@ -1,0 +1,114 @@
+using System.Globalization;
+using Condyle.Evaluation;
+using Condyle.Runtime.Baking;
+using Condyle.Runtime.Matching;
+using Condyle.Runtime.Matching.Motions;
+
+namespace Condyle.Runtime;
+
+/// <summary>Puts motion of joints onto the controls of a rig: that of an older skeleton or another character, or of an actor.</summary>
+/// <remarks>
+/// Frame by frame, from the root down, each control that a joint follows is set so that the joint stands where the motion has it; limbs with IK and FK get both, the goal and the pole by matching.
+/// Where the skeletons don't rest alike, <see cref="RestPolicy"/> says what is kept. Bones keep the rig's own lengths; moves are scaled by the size of the characters. Locked channels stay locked, and limits are passed and noted.
+/// What a rig works out by itself (twists, solved chains without a switch, falloffs) is left to it. The result says how far each joint is off.
+/// </remarks>
+public static class MotionMatch
+{
+    private const float DefaultRate = 30;
+
+    /// <summary>Makes a clip of a motion.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="motion">The motion.</param>
+    /// <param name="names">Which joint is which; null: those of one name.</param>
+    /// <param name="settings">What is kept, at which frame rate; defaults when null.</param>
+    /// <param name="progress">Told how far it is, from 0 to 1.</param>
+    /// <param name="cancellation">Stops it between frames.</param>
+    /// <returns>The clip, and how far each joint is off.</returns>
+    /// <exception cref="BadInputException">No joint of the motion is one of the rig, the map names one that isn't there, or the frame rate can't be.</exception>
+    public static MotionMatchResult Run(
+        CompiledRig rig, JointMotion motion, JointMap? names = null, MotionMatchSettings? settings = null, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(motion);
+        settings ??= new MotionMatchSettings();
+        var from = (names ?? new JointMap()).Bind(motion, rig);
+        var rate = settings.FramesPerSecond ?? motion.FramesPerSecond ?? DefaultRate;
+        var seconds = Math.Max(motion.Seconds, 1 / rate);
+        var times = FrameTimes.Of(new Clip(motion.Name, seconds), new BakeSettings { FramesPerSecond = rate }).Times;
+
+        var (wanted, plan, keys) = (new Retargeting(rig, motion, from, settings), new PosePlan(rig), new MotionKeys(rig, times));
+        var (instance, notes) = (rig.NewInstance(), new MatchNotes());
+        foreach (var (sw, value) in plan.Shown)
+            instance.SetSwitch(sw, value);
+        var pose = new LivePose(rig.LimbTable, instance);
+        foreach (var (frame, time) in times.Index())
+        {
+            cancellation.ThrowIfCancellationRequested();
+            Put(plan, pose, wanted.At(time));
+            foreach (var limb in rig.Limbs)
+                notes.Take(instance.MatchGoal(limb.Index).Notes, time);
+            notes.Take(pose.Notes, time);
+            pose.Notes.Clear();
+            pose.Refresh(); // the limbs' goals were set beside it
+            keys.Take(instance, frame);
+            progress?.Report((frame + 1.0) / times.Length);
+        }
+
+        var clip = keys.ToClip(motion.Name, seconds, settings.Limbs == LimbCopy.Solved ? plan.ShownSolved() : plan.Shown);
+        return Report(rig, motion, from, clip, times, wanted, notes);
+    }
+
+    private static void Put(PosePlan plan, LivePose pose, Affine3d[] wanted)
+    {
+        foreach (var step in plan.Steps)
+        {
+            if (step is { Turns: true, Moves: true })
+                pose.Place(step.Handle, wanted[step.Joint]);
+            else if (step.Turns)
+                pose.Turn(step.Handle, wanted[step.Joint].Rotation);
+            else
+                pose.Move(step.Handle, wanted[step.Joint].Origin);
+        }
+    }
+
+    private static MotionMatchResult Report(CompiledRig rig, JointMotion motion, int[] from, Clip clip, float[] times, Retargeting wanted, MatchNotes notes)
+    {
+        var (player, live, off) = (new ClipPlayer(rig, clip), rig.NewInstance(), new Comparison(rig));
+        foreach (var time in times)
+        {
+            player.Pose(live, time);
+            live.Evaluate();
+            var should = wanted.At(time);
+            foreach (var joint in rig.Joints)
+                off.Take(joint.Index, Off.Between(live.World(joint.Index), should[joint.Index]), time);
+        }
+
+        var taken = from.Where(index => index >= 0).ToHashSet();
+        return new MotionMatchResult(
+            clip,
+            Deviation.Largest(rig.Joints.Where(joint => from[joint.Index] >= 0).Select(joint => off.Of(joint.Index))),
+            [.. rig.Joints.Select(joint => new MatchedJoint(joint.Name, from[joint.Index] is >= 0 and var source ? motion.Joints[source].Name : null, off.Of(joint.Index)))],
+            [.. motion.Joints.Index().Where(joint => joint.Item.Name.Length > 0 && !taken.Contains(joint.Index)).Select(joint => joint.Item.Name)],
+            [.. rig.Joints.Where(joint => from[joint.Index] < 0).Select(joint => joint.Name)],
+            notes.All);
+    }
+
+    /// <summary>Each note once: of a kind, about a control or joint.</summary>
+    private sealed class MatchNotes
+    {
+        private readonly HashSet<(MatchNoteKind, string)> seen = [];
+        private readonly List<string> all = [];
+
+        public IReadOnlyList<string> All => all;
+
+        public void Take(IEnumerable<MatchNote> notes, float time)
+        {
+            foreach (var note in notes)
+            {
+                var about = note.Text.Split('\'') is [_, var name, ..] ? name : note.Text;
+                if (seen.Add((note.Kind, about)))
+                    all.Add(string.Create(CultureInfo.InvariantCulture, $"{time:0.##} s: {note.Text}"));
+            }
+        }
+    }
+}

@@ -1,0 +1,17 @@
+namespace Condyle.Runtime;
+
+/// <summary>A clip on a rig's controls that does what a motion of joints does, and how well.</summary>
+/// <param name="Clip">The clip.</param>
+/// <param name="Largest">The largest deviation of a joint that the motion has.</param>
+/// <param name="Joints">How far each joint of the rig is from where the motion has it, at most, in the world, over all frames. A joint that the motion doesn't have should keep its rest.</param>
+/// <param name="NotInRig">Joints of the motion that are no joint of the rig.</param>
+/// <param name="NotInMotion">Joints of the rig that the motion doesn't have.</param>
+/// <param name="Notes">What kept a control or a limb from being matched, each once, with the time where it was first seen.</param>
+public sealed record MotionMatchResult(
+    Clip Clip, Deviation Largest, IReadOnlyList<MatchedJoint> Joints, IReadOnlyList<string> NotInRig, IReadOnlyList<string> NotInMotion, IReadOnlyList<string> Notes);
+
+/// <summary>How far a joint is from where a motion has it, at most.</summary>
+/// <param name="Joint">Its name in the rig.</param>
+/// <param name="From">Its name in the motion; none: the motion doesn't have it.</param>
+/// <param name="Off">The largest distance and the largest angle in the world.</param>
+public sealed record MatchedJoint(string Joint, string? From, Deviation Off);

@@ -1,0 +1,125 @@
+using Condyle.Evaluation;
+using Condyle.Model;
+
+namespace Condyle.Runtime.Matching.Motions;
+
+/// <summary>Puts a node that a control carries where an exported joint should be.</summary>
+/// <param name="Joint">The joint's index.</param>
+/// <param name="Handle">The node and its control: the joint itself, or its copy that controls turn.</param>
+/// <param name="Turns">Whether the control turns the node.</param>
+/// <param name="Moves">Whether it moves it too.</param>
+internal sealed record PoseStep(int Joint, Handle Handle, bool Turns, bool Moves);
+
+/// <summary>By which controls a rig's exported joints are posed, one after the other, from the root down.</summary>
+internal sealed class PosePlan
+{
+    private readonly CompiledRig rig;
+    private readonly LimbTable table;
+    private readonly HashSet<int> used = [];
+    private readonly List<PoseStep> steps = [];
+    private readonly Dictionary<int, float> shown = [];
+
+    public PosePlan(CompiledRig rig)
+    {
+        (this.rig, table) = (rig, rig.LimbTable);
+        foreach (var (index, joint) in table.Model.Nodes.Where(node => node.IsExported).Index())
+        {
+            if (CarriedFor(joint) is { } carried && used.Add(carried.Index))
+                Add(index, carried);
+        }
+    }
+
+    public IReadOnlyList<PoseStep> Steps => steps;
+
+    /// <summary>The switches that show the copies whose joints controls turn, and their values.</summary>
+    public IReadOnlyDictionary<int, float> Shown => shown;
+
+    /// <summary>The switches that show the solved copies of limbs instead.</summary>
+    public Dictionary<int, float> ShownSolved()
+    {
+        var solved = new Dictionary<int, float>(shown);
+        foreach (var plan in table.Plans)
+        {
+            if (BlendOf(plan.Joints[0].Original) is { } blend && ValuesFor(blend, plan.Solver.Copy) is { } values)
+            {
+                foreach (var (sw, value) in values)
+                    solved[sw] = value;
+            }
+        }
+
+        return solved;
+    }
+
+    private Handle? CarriedFor(RigNode joint)
+    {
+        if (BlendOf(joint) is not { } blend)
+            return table.Sentences.Writers.ChannelsOf(joint).Count > 0 ? table.HandleOf(joint) : null;
+        foreach (var copy in blend.Sources.Select(source => source.Copy).OfType<RigCopy>())
+        {
+            if (copy.Joints.Find(candidate => candidate.Original == joint) is not { } turned
+                || Handle.WriterOf(turned, Channels.Turn, table.Sentences.Writers) is not ChannelDrive
+                || table.HandleOf(turned) is not { } handle
+                || ValuesFor(blend, copy) is not { } values)
+                continue;
+            foreach (var (sw, value) in values)
+                shown[sw] = value;
+            return handle;
+        }
+
+        return null;
+    }
+
+    private void Add(int joint, Handle carried)
+    {
+        var locked = carried.Control.Locked.TryKnown(out var channels) ? channels : Channels.None;
+        var moves = carried.Moves && (locked & Channels.Move) == Channels.None;
+        if (!moves && MoverOf(carried) is { } mover)
+        {
+            used.Add(mover);
+            var control = table.Controls.ElementAt(mover);
+            var turns = (rig.Controls[mover].Locked & Channels.Turn) == Channels.None;
+            steps.Add(new PoseStep(joint, new Handle(carried.Node, control, mover, Moves: true), turns, Moves: true));
+        }
+
+        steps.Add(new PoseStep(joint, carried, Turns: true, moves));
+    }
+
+    /// <summary>
+    /// The nearest control above one that can move it and that nothing has needed so far, neither itself nor what is under it: a joint whose own control only turns is brought to its place by that one.
+    /// </summary>
+    private int? MoverOf(Handle carried)
+    {
+        for (var above = rig.ControlTree.Above(carried.Index); above is { } control; above = rig.ControlTree.Above(control))
+        {
+            if (used.Any(taken => taken != carried.Index && rig.ControlTree.IsUnder(taken, control)))
+                return null;
+            if ((rig.Controls[control].Locked & Channels.Move) == Channels.None)
+                return control;
+        }
+
+        return null;
+    }
+
+    private RigBlend? BlendOf(RigNode joint) => (Handle.WriterOf(joint, Channels.Turn, table.Sentences.Writers) as BlendedChain)?.Blend;
+
+    /// <summary>The values of switches at which a blend takes all from one copy: found by trying both ends of each.</summary>
+    private List<(int Switch, float Value)>? ValuesFor(RigBlend blend, RigCopy? copy)
+    {
+        const int most = 4;
+        const double same = 1e-6;
+        var weights = blend.Sources.Select(source => (source.Copy, Weight: Facts.Known(source.Weight, "A weight"))).ToList();
+        var switches = weights.SelectMany(weight => weight.Weight.Switches).Distinct().Where(id => table.Model.Switches.Exists(given => given.Id == id)).ToList();
+        if (switches.Count > most)
+            return null;
+        for (var ends = 0; ends < 1 << switches.Count; ends++)
+        {
+            double ValueOf(int id) => switches.IndexOf(id) is var at and >= 0 ? (ends >> at) & 1 : AtRest(id);
+            if (weights.All(weight => Math.Abs(weight.Weight.At(ValueOf) - (weight.Copy == copy ? 1 : 0)) < same))
+                return [.. switches.Select((id, at) => (table.Model.Switches.FindIndex(given => given.Id == id), (float)((ends >> at) & 1)))];
+        }
+
+        return null;
+    }
+
+    private double AtRest(int id) => table.Model.Options.Find(option => option.Id == id) is { } option ? Pose.RestOf(option) : 0;
+}

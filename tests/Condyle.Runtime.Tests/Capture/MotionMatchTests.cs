@@ -1,0 +1,162 @@
+using System.Numerics;
+using Condyle.Evaluation;
+using Condyle.Runtime.Tests.Baking;
+using Condyle.Runtime.Tests.Gltf;
+
+namespace Condyle.Runtime.Tests.Capture;
+
+/// <summary>Motion of joints, an actor's or an older skeleton's, on the controls of a rig.</summary>
+public sealed class MotionMatchTests : IDisposable
+{
+    private readonly TemporaryFolder folder = new();
+
+    public void Dispose() => folder.Dispose();
+
+    [Theory]
+    [InlineData(LimbCopy.Turned)]
+    [InlineData(LimbCopy.Solved)]
+    public void A_character_does_what_the_actor_does(LimbCopy limbs)
+    {
+        var rig = Walker.Character();
+        var motion = JointMotion.FromBvh(folder.Write("walk.bvh", Walker.Text()));
+        var result = MotionMatch.Run(rig, motion, Walker.Names, new MotionMatchSettings { Limbs = limbs });
+        Assert.Equal(["root"], result.NotInMotion);
+        Assert.Empty(result.NotInRig);
+        Assert.Equal([limbs == LimbCopy.Turned ? 1 : 0], result.Clip.Switches["hand_left.fk"].Values);
+
+        // A solver bends an elbow as a hinge; his own is twisted, so it is told how far it is off, and the wrist is right all the same.
+        foreach (var joint in result.Joints.Where(joint => joint.From is not null && (limbs == LimbCopy.Turned || joint.Joint is not ("elbow_left" or "shoulder_left"))))
+            Assert.True(joint.Off.Metres.Value < 1e-4 && joint.Off.Degrees.Value < 0.02, $"{joint}\n{string.Join("\n", result.Notes)}");
+        Assert.Contains(result.Notes, note => note.StartsWith("0 s: 'elbow_left' is twisted by", StringComparison.Ordinal));
+
+        // What the clip plays, against the actor himself: bones point as his do, and the hips go as far as he goes, in proportion.
+        var (player, live) = (new ClipPlayer(rig, result.Clip), rig.NewInstance());
+        var size = 1.9 / 95;
+        foreach (var time in new[] { 0, 0.2f, 0.45f })
+        {
+            player.Pose(live, time);
+            live.Evaluate();
+            var actor = motion.Worlds(time);
+            if (limbs == LimbCopy.Turned)
+            {
+                AssertAlong(actor[3].Origin - actor[2].Origin, live, "shoulder_left", "elbow_left", rig);
+                AssertAlong(actor[4].Origin - actor[3].Origin, live, "elbow_left", "wrist_left", rig);
+            }
+
+            AssertNear(actor[0].Origin * size, live.JointWorld(rig.JointIndex("pelvis")).Translation);
+        }
+    }
+
+    [Fact]
+    public void A_clip_of_the_same_skeleton_comes_back_whichever_policy()
+    {
+        var rig = Walker.Character();
+        var clip = new Clip("reach", 1).Turn("body", 0).Turn("body", 1, 10, 30, 5).Move("body", 0).Move("body", 1, 0.2f, 0.1f).Turn("turn_chest", 0.5f, 0, 20).Move("hand_left", 0).Move("hand_left", 1, 0.1f, 0.3f, 0.2f).Move("world", 0).Move("world", 1, z: 1);
+        var file = Baked(rig, clip);
+        foreach (var policy in Enum.GetValues<RestPolicy>())
+        {
+            var result = MotionMatch.Run(rig, JointMotion.FromGltf(file), settings: new MotionMatchSettings { Rest = policy });
+            Assert.True(result.Largest.Metres.Value < 1e-4 && result.Largest.Degrees.Value < 0.02, $"{policy}: {result.Largest}\n{string.Join("\n", result.Notes)}");
+            var (before, after) = (rig.NewInstance(), rig.NewInstance());
+            new ClipPlayer(rig, clip).Pose(before, 1);
+            new ClipPlayer(rig, result.Clip).Pose(after, 1);
+            before.Evaluate();
+            after.Evaluate();
+            foreach (var joint in rig.Joints)
+                Assert.True(Vector3.Distance(before.JointWorld(joint.Index).Translation, after.JointWorld(joint.Index).Translation) < 2e-4f, $"{policy}: {joint.Name}");
+        }
+    }
+
+    [Fact]
+    public void Where_the_rest_was_posed_anew_the_policy_says_what_is_kept()
+    {
+        // The arm of the new skeleton rests 40 degrees lower; in the old clip it is raised by 50.
+        var (old, now) = (Walker.Character(-20), Walker.Character(-60));
+        var file = Baked(old, new Clip("raise", 1).Switch("hand_left.fk", 0, 1).Turn("turn_shoulder_left", 0).Turn("turn_shoulder_left", 1, Raised(old, 50)));
+        Assert.Equal(-20, Height(old, old.NewInstance()), 0.1);
+        Assert.Equal(30, Height(now, Matched(RestPolicy.KeepDirections)), 0.1);
+        Assert.Equal(30, Height(now, Matched(RestPolicy.KeepFrames)), 0.1);
+        Assert.Equal(-10, Height(now, Matched(RestPolicy.KeepTurns)), 0.1);
+
+        RigInstance Matched(RestPolicy policy)
+        {
+            var live = now.NewInstance();
+            new ClipPlayer(now, MotionMatch.Run(now, JointMotion.FromGltf(file, "raise"), settings: new MotionMatchSettings { Rest = policy }).Clip).Pose(live, 1);
+            live.Evaluate();
+            return live;
+        }
+    }
+
+    [Fact]
+    public void Renamed_joints_are_found_by_the_map()
+    {
+        var rig = Walker.Character();
+        var file = Baked(rig, new Clip("reach", 1).Turn("turn_chest", 0).Turn("turn_chest", 1, 0, 40));
+        var renamed = folder.Write("renamed.gltf", File.ReadAllText(file).Replace("\"chest\"", "\"ribcage\"", StringComparison.Ordinal));
+        var result = MotionMatch.Run(rig, JointMotion.FromGltf(renamed), new JointMap().With("ribcage", "chest"));
+        Assert.Empty(result.NotInMotion);
+        Assert.Equal("ribcage", result.Joints.Single(joint => joint.Joint == "chest").From);
+        Assert.True(result.Largest.Degrees.Value < 0.02, $"{result.Largest}");
+        Assert.Equal(40, Angle(result.Clip.Turned["turn_chest"].At(1)), 0.05);
+
+        var lost = MotionMatch.Run(rig, JointMotion.FromGltf(renamed));
+        Assert.Equal(["chest"], lost.NotInMotion);
+        Assert.Equal(["ribcage"], lost.NotInRig);
+    }
+
+    public static TheoryData<string, string> WrongMaps => new()
+    {
+        { "hips", " 'Hipps' at motion 'walk' is mapped, but the motion has no such joint. The nearest: 'Hips', 'Chest'." },
+        { "pelvis", " 'Hips' at motion 'walk' is mapped to 'pelviss', which is no joint of the rig 'Rig'. The nearest: 'pelvis'." },
+        { "twice", " 'Hips' at motion 'walk' is mapped to 'chest', and so is 'Chest'. Map one of them." },
+        { "none", " at motion 'walk' has no joint of the rig 'Rig'. Say with a JointMap which is which. Its joints: 'Hips', 'Chest', 'LeftArm', 'LeftForeArm', 'LeftHand', 'LeftFoot'." },
+    };
+
+    [Theory]
+    [MemberData(nameof(WrongMaps))]
+    public void A_wrong_map_is_told(string wrong, string message)
+    {
+        var path = folder.Write("walk.bvh", Walker.Text(frames: 2));
+        var map = wrong switch
+        {
+            "hips" => new JointMap().With("Hipps", "pelvis"),
+            "pelvis" => new JointMap().With("Hips", "pelviss"),
+            "twice" => new JointMap().With("Chest", "chest").With("Hips", "chest"),
+            _ => new JointMap(),
+        };
+        var told = Assert.Throws<BadInputException>(() => MotionMatch.Run(Walker.Character(), JointMotion.FromBvh(path), map)).Message;
+        Assert.StartsWith($"{path}:{message[..^2]}", told, StringComparison.Ordinal);
+    }
+
+    private string Baked(CompiledRig rig, Clip clip)
+    {
+        var baked = folder[$"{clip.Name}.gltf"];
+        RigBaker.Run(rig, folder.Write("delivered.gltf", DeliveredFile.Of(rig).ToJsonString()), [clip], baked);
+        return baked;
+    }
+
+    /// <summary>A turn of the shoulder's control that raises the arm about the world's Z axis.</summary>
+    private static Quaternion Raised(CompiledRig rig, float degrees)
+    {
+        var control = rig.LimbTable.Controls.Single(control => control.Name.ToString() == "turn_shoulder_left");
+        var stands = rig.LimbTable.Rest.WorldOf(control).Rotation;
+        return (stands.Inverse * Quaterniond.About(Vector3d.UnitZ, degrees * Math.PI / 180) * stands).ToSingle();
+    }
+
+    /// <summary>How high the upper arm points, in degrees.</summary>
+    private static double Height(CompiledRig rig, RigInstance live)
+    {
+        var along = live.JointWorld(rig.JointIndex("elbow_left")).Translation - live.JointWorld(rig.JointIndex("shoulder_left")).Translation;
+        return Math.Asin(along.Y / along.Length()) * 180 / Math.PI;
+    }
+
+    private static double Angle(Quaternion turn) => 2 * Math.Acos(Math.Min(1, Math.Abs(turn.W))) * 180 / Math.PI;
+
+    private static void AssertAlong(Vector3d wanted, RigInstance live, string from, string to, CompiledRig rig)
+    {
+        var along = live.JointWorld(rig.JointIndex(to)).Translation - live.JointWorld(rig.JointIndex(from)).Translation;
+        Assert.True(Vector3.Distance(wanted.ToSingle() / (float)wanted.Length, Vector3.Normalize(along)) < 2e-3f, $"{from}: {along} is not along {wanted}");
+    }
+
+    private static void AssertNear(Vector3d wanted, Vector3 found) => Assert.True(Vector3.Distance(wanted.ToSingle(), found) < 1e-3f, $"{found} is not {wanted}");
+}

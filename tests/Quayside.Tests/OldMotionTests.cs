@@ -1,0 +1,34 @@
+using System.Numerics;
+using Condyle.Runtime;
+
+namespace Quayside.Tests;
+
+/// <summary>A clip that was baked goes back onto the dock worker's controls, and does again what it did.</summary>
+public sealed class OldMotionTests(BakedStevedore stevedore) : IClassFixture<BakedStevedore>
+{
+    [Theory]
+    [InlineData(LimbCopy.Turned)]
+    [InlineData(LimbCopy.Solved)]
+    public void The_lift_comes_back_from_its_joints(LimbCopy limbs)
+    {
+        var rig = stevedore.Rig;
+        var result = MotionMatch.Run(rig, JointMotion.FromGltf(stevedore.File, "lift_crate"), settings: new MotionMatchSettings { Limbs = limbs });
+        Assert.Empty(result.NotInMotion);
+        Assert.True(result.Largest.Metres.Value < 2e-4 && result.Largest.Degrees.Value < 0.05, $"{result.Largest}\n{string.Join("\n", result.Notes)}");
+
+        var (before, after) = (new ClipPlayer(rig, stevedore.Clip("lift_crate")), new ClipPlayer(rig, result.Clip));
+        var (was, now) = (rig.NewInstance(), rig.NewInstance());
+        for (var frame = 0; frame <= 120; frame += 8)
+        {
+            before.Pose(was, frame / 30f);
+            after.Pose(now, frame / 30f);
+            was.Evaluate();
+            now.Evaluate();
+            foreach (var joint in rig.Joints)
+            {
+                var apart = Vector3.Distance(was.JointWorld(joint.Index).Translation, now.JointWorld(joint.Index).Translation);
+                Assert.True(apart < 3e-4f, $"'{joint.Name}' is {apart * 1000} mm off in frame {frame}\n{string.Join("\n", result.Notes)}");
+            }
+        }
+    }
+}
