@@ -12,8 +12,9 @@ public sealed class GltfSkeleton
 {
     private readonly Dictionary<string, int> byName;
 
-    private GltfSkeleton(IReadOnlyList<GltfJoint> joints, IReadOnlyList<GltfSkin> skins)
+    private GltfSkeleton(IReadOnlyList<GltfJoint> joints, IReadOnlyList<GltfSkin> skins, IReadOnlyDictionary<string, int> humanBones)
     {
+        HumanBones = humanBones;
         Joints = joints;
         Skins = skins;
         byName = joints.Index().ToDictionary(joint => joint.Item.Name, joint => joint.Index, StringComparer.Ordinal);
@@ -24,6 +25,23 @@ public sealed class GltfSkeleton
 
     /// <summary>The file's skins, in its order.</summary>
     public IReadOnlyList<GltfSkin> Skins { get; }
+
+    /// <summary>
+    /// The joints that the file maps to humanoid bones (VRM 1.0, extension <c>VRMC_vrm</c>), by the bone's name such as <c>leftUpperArm</c>: their indices in <see cref="Joints"/>.
+    /// Empty for a file that doesn't say.
+    /// </summary>
+    public IReadOnlyDictionary<string, int> HumanBones { get; }
+
+    /// <summary>The joint that is a humanoid bone, whatever it is called.</summary>
+    /// <param name="bone">The bone's name in VRM 1.0, for instance <c>leftUpperArm</c>.</param>
+    /// <returns>The joint.</returns>
+    /// <exception cref="ArgumentException">The file maps no joint to this bone; the message gives the nearest names.</exception>
+    public GltfJoint HumanBone(string bone) => HumanBones.TryGetValue(bone, out var joint)
+        ? Joints[joint]
+        : throw new ArgumentException(
+            HumanBones.Count == 0 ? $"The file says of no joint which humanoid bone it is, so there is no '{bone}'."
+            : $"The file has no joint for the humanoid bone '{bone}'. The nearest that it has: {string.Join(", ", NearestNames.To(bone, HumanBones.Keys, 3).Select(near => $"'{near}'"))}.",
+            nameof(bone));
 
     /// <summary>The index of the joint with this name, or -1.</summary>
     public int IndexOf(string name) => byName.GetValueOrDefault(name, -1);
@@ -56,9 +74,12 @@ public sealed class GltfSkeleton
             indexOf[node] = joints.Count;
             joints.Add(new GltfJoint(names[node], node, parent, rest.Translation, rest.Rotation, rest.Scale, tree.MovesSkin(node)) { IsExact = rest.IsExact });
         }
+        var bones = Reading.HumanBones.Of(new JsonSpot(file.Path, "", file.ParseJson()), tree.Nodes.Count)
+            .Where(bone => indexOf[bone.Value] >= 0)
+            .ToDictionary(bone => bone.Key, bone => indexOf[bone.Value], StringComparer.Ordinal);
         return new GltfSkeleton(joints, [.. file.Model.LogicalSkins.Select(skin => new GltfSkin(
             string.IsNullOrEmpty(skin.Name) ? null : skin.Name,
             [.. skin.Joints.Select(joint => indexOf[joint.LogicalIndex])],
-            [.. skin.InverseBindMatrices]))]);
+            [.. skin.InverseBindMatrices]))], bones);
     }
 }
