@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Condyle.Host.Batch;
-using Condyle.Runtime;
 using Condyle.Runtime.Gltf;
 using CsCheck;
 
