@@ -62,6 +62,13 @@ public sealed class OtherVerbsTests
         var names = GltfFile.Read(program["hoist_controls.glb"]).Model.LogicalNodes.Select(node => node.Name);
         Assert.Equal(["jib", "hook", "condyle_controls", "slew_placement", "slew", "drop_placement", "drop"], names);
 
+        using var withClip = new TestProgram(typeof(Hoist), typeof(HoistClips));
+        withClip.Write("hoist.gltf", Hoist.Delivered);
+        Assert.Equal(0, withClip.Run("controls", "--out", withClip.Path, "--clip", "unload"));
+        Assert.Equal(["unload"], GltfFile.Read(withClip["hoist_controls.glb"]).Model.LogicalAnimations.Select(animation => animation.Name));
+        Assert.Equal(2, withClip.Run("controls", "--out", withClip.Path, "--clip", "unlod"));
+        Assert.Contains("'unlod' there is no such clip. The nearest: 'unload'", withClip.Error, StringComparison.Ordinal);
+
         using var stiff = new TestProgram(typeof(StiffHoist));
         stiff.Write("hoist.gltf", Hoist.Delivered);
         Assert.Equal(1, stiff.Run("controls", "--out", stiff.Path));

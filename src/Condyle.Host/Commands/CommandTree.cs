@@ -118,11 +118,12 @@ internal static class CommandTree
 
     private static Command Controls(Surroundings surroundings, Options options)
     {
+        var clips = new Option<string[]>("--clip") { Description = "Clips of the project that go along as animations, to be worked on.", HelpName = "NAME", AllowMultipleArgumentsPerToken = true, DefaultValueFactory = _ => [] };
         var command = new Command("controls", "Writes the controls of the rigs as nodes of glTF files, beside the characters: an animator moves them in any program that animates nodes, and bake takes what comes back.")
         {
-            options.Rig, options.Folder, options.Skeleton, options.Json,
+            options.Rig, options.Folder, options.Skeleton, clips, options.Json,
         };
-        command.SetAction(parsed => new ControlsCommand(surroundings).Run(parsed.GetValue(options.Rig), parsed.GetValue(options.Folder)!, parsed.GetValue(options.Skeleton), parsed.GetValue(options.Json)));
+        command.SetAction(parsed => new ControlsCommand(surroundings).Run(parsed.GetValue(options.Rig), parsed.GetValue(options.Folder)!, parsed.GetValue(options.Skeleton), parsed.GetValue(clips) ?? [], parsed.GetValue(options.Json)));
         return command;
     }
 

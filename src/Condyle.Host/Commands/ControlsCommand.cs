@@ -1,5 +1,6 @@
 using Condyle.Host.Catalogue;
 using Condyle.Host.Reporting;
+using Condyle.Naming;
 using Condyle.Runtime;
 
 namespace Condyle.Host.Commands;
@@ -7,12 +8,14 @@ namespace Condyle.Host.Commands;
 /// <summary>Writes the controls of rigs as nodes, for an animator.</summary>
 internal sealed class ControlsCommand(Surroundings surroundings)
 {
-    public int Run(string? rig, string folder, string? skeleton, bool json)
+    public int Run(string? rig, string folder, string? skeleton, IReadOnlyList<string> clips, bool json)
     {
         var entries = RigCatalogue.Of(surroundings).Choose(rig);
         if (skeleton is not null && entries.Count > 1)
             throw new BadInputException("--skeleton", $"it is the delivered file of one rig, and there are {entries.Count}", "Say which with --rig");
-        List<WrittenControls> written = [.. entries.Select(entry => Write(entry, folder, skeleton, isAsked: rig is not null))];
+        if (clips.Count > 0 && entries.Count > 1)
+            throw new BadInputException("--clip", $"clips are of one rig, and there are {entries.Count}", "Say which with --rig");
+        List<WrittenControls> written = [.. entries.Select(entry => Write(entry, folder, skeleton, clips, isAsked: rig is not null))];
         if (json)
             JsonReport.Write(surroundings.Output, new { rigs = written });
         else
@@ -20,7 +23,7 @@ internal sealed class ControlsCommand(Surroundings surroundings)
         return written.All(one => !one.Failed) ? ExitCode.Ok : ExitCode.Failed;
     }
 
-    private WrittenControls Write(RigEntry entry, string folder, string? skeleton, bool isAsked)
+    private WrittenControls Write(RigEntry entry, string folder, string? skeleton, IReadOnlyList<string> clips, bool isAsked)
     {
         var delivered = isAsked ? entry.NeedSkeleton(surroundings, skeleton) : entry.FindSkeleton(surroundings, skeleton);
         if (delivered is null)
@@ -29,9 +32,12 @@ internal sealed class ControlsCommand(Surroundings surroundings)
         if (found.Compiled is not { } compiled)
             return new(entry.Name, null, 0, found.Failure ?? "it has findings that are errors: run check to see them", Failed: true);
         var output = Path.Combine(folder, entry.Name.ToLowerInvariant() + "_controls.glb");
-        ControlsFile.Write(compiled, delivered, output);
+        ControlsFile.Write(compiled, delivered, output, clips.Count == 0 ? [] : Choose(clips, [.. RangeOfMotion.Find(compiled) is { } builtIn ? [builtIn] : Array.Empty<Clip>(), .. entry.Clips()]));
         return new(entry.Name, output, compiled.Controls.Count, null, Failed: false);
     }
+
+    private static List<Clip> Choose(IReadOnlyList<string> names, List<Clip> known) => [.. names.Distinct().Select(name => known.Find(clip => clip.Name == name) ?? throw new BadInputException(
+        "--clip", "there is no such clip", $"The nearest: {string.Join(", ", NearestNames.To(name, known.Select(clip => clip.Name), 3).Select(near => $"'{near}'"))}", name))];
 
     private void Show(WrittenControls written)
     {

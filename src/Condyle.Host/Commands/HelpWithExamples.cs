@@ -32,7 +32,7 @@ internal sealed class HelpWithExamples(HelpAction help, string program) : Synchr
         ],
         ["explain"] = [("all rules", "explain"), ("one of them", "explain CDY3001")],
         ["skeleton"] = [("what a class of joints is generated from", "skeleton character.glb --out character.gltf")],
-        ["controls"] = [("the desk of an animator", "controls --rig Stevedore --out out")],
+        ["controls"] = [("the desk of an animator", "controls --rig Stevedore --out out"), ("with a clip on it, to be worked on", "controls --rig Stevedore --clip lift_crate")],
     };
 
     /// <summary>Puts the examples below the help of all verbs.</summary>

@@ -98,6 +98,39 @@ public sealed class ControlsFileTests : IDisposable
         Assert.Contains("no animation moves a control of the rig 'DefinedRig'. Name the nodes", problem.Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Clips_go_along_and_come_back_as_they_were()
+    {
+        var clip = new Clip("unload", 2)
+            .Move("hook", 0).Move("hook", 1, 0.5f, 0.2f).MoveSlope("hook", 1, y: 2, side: KeySide.After).Turn("hook", 0.5f).Turn("hook", 2, 10, 40, -20)
+            .Scale("world", 0).Scale("world", 2, 1.5f, 1.5f, 1.5f).Stepped("world").Switch("hook.far", (0, 0), (2, 1)).Splined("hook.far")
+            .Dial("crate.lift", (0, 1), (2, 3)).Choice("hook.space", 1, "crate").Mark(1, "down");
+        var over = new Clip("over", 2).Layer(clip).Layer(new Clip("up", 2).Move("hook", 0, y: 1), weight: 0.5f, blend: LayerBlend.Additive).Mark(1, "down");
+        ControlsFile.Write(Hook, folder.Write("delivered.gltf", DeliveredFile.Of(Hook).ToJsonString()), folder["clips.glb"], [clip, over]);
+        var read = ClipFile.Read(folder["clips.glb"], Hook).Clips;
+        Assert.Equal(["unload", "over"], read.Select(one => one.Name));
+        Assert.All(read, one => Assert.Equal(clip.Markers, one.Markers));
+        foreach (var (was, now, times) in new[] { (clip, read[0], Enumerable.Range(0, 41).Select(i => i * 0.05f)), (over, read[1], Enumerable.Range(0, 61).Select(i => i / 30f)) })
+        {
+            var (before, after) = (Hook.NewInstance(), Hook.NewInstance());
+            foreach (var time in times)
+            {
+                new ClipPlayer(Hook, was).Pose(before, time);
+                new ClipPlayer(Hook, now).Pose(after, time);
+                before.Evaluate();
+                after.Evaluate();
+                foreach (var control in Hook.Controls)
+                {
+                    Assert.True(Vector3.Distance(before.ControlMove(control.Index), after.ControlMove(control.Index)) < 1e-5f, $"{was.Name} {control.Name} {time}");
+                    Assert.True(MathF.Abs(Quaternion.Dot(before.ControlTurn(control.Index), after.ControlTurn(control.Index))) > 1 - 1e-6f, $"{was.Name} {control.Name} {time}");
+                    Assert.Equal(before.ControlScale(control.Index), after.ControlScale(control.Index));
+                }
+
+                Assert.True(Vector3.Distance(before.JointWorld(1).Translation, after.JointWorld(1).Translation) < 1e-5f, $"{was.Name} {time}");
+            }
+        }
+    }
+
     /// <summary>Against gltf-validator.</summary>
     [SkippableFact]
     public void The_standards_validator_finds_nothing()
@@ -108,6 +141,10 @@ public sealed class ControlsFileTests : IDisposable
             var report = OutsideChecks.Validate(folder[name]);
             Assert.True(report is { Errors: 0, Warnings: 0 }, string.Join("\n", report.Messages));
         }
+
+        ControlsFile.Write(Arm, folder["delivered_arm.glb.gltf"], folder["clips.glb"], [CargoArm.Lift(), RangeOfMotion.Of(Arm)]);
+        var withClips = OutsideChecks.Validate(folder["clips.glb"]);
+        Assert.True(withClips is { Errors: 0, Warnings: 0 }, string.Join("\n", withClips.Messages));
     }
 
     /// <summary>There and back through three.js: it loads the controls, keys them and saves them, renaming nodes as it does; and its AnimationMixer plays what it saved.</summary>

@@ -15,8 +15,9 @@ public static class ControlsFile
     /// <param name="rig">The rig.</param>
     /// <param name="skeletonFile">The <c>.gltf</c> or <c>.glb</c> file that its skeleton was delivered in.</param>
     /// <param name="output">The file to write, <c>.glb</c> or <c>.gltf</c>; not the delivered one.</param>
-    /// <exception cref="BadInputException">A file can't be used; nothing is written.</exception>
-    public static void Write(CompiledRig rig, string skeletonFile, string output)
+    /// <param name="clips">Clips that go along as animations of these nodes, to be worked on: with the keys that they have, or, where other clips lie over them, with keys on each of 30 frames a second; none when null.</param>
+    /// <exception cref="BadInputException">A file or a clip can't be used; nothing is written.</exception>
+    public static void Write(CompiledRig rig, string skeletonFile, string output, IReadOnlyList<Clip>? clips = null)
     {
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(skeletonFile);
@@ -25,6 +26,8 @@ public static class ControlsFile
             throw new BadInputException(output, "the output is the delivered file itself", "Write to another place");
         if (rig.Controls.Count == 0)
             throw new BadInputException($"rig '{rig.Name}'", "it has no control, so there is nothing to animate", "Give it a control");
-        ControlsWriter.Add(rig, GltfFile.Read(skeletonFile)).Write(output);
+        foreach (var clip in clips ?? [])
+            _ = new ClipPlayer(rig, clip);
+        ControlsWriter.Add(rig, GltfFile.Read(skeletonFile), clips ?? []).Write(output);
     }
 }

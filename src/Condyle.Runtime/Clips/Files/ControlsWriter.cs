@@ -15,7 +15,7 @@ internal sealed class ControlsWriter
     private readonly JsonObject json;
     private readonly HashSet<string> taken;
     private readonly OutlineMeshes meshes;
-    private readonly Dictionary<int, int> nodeOf = [];
+    private readonly Dictionary<(NodeUse, int), int> nodeOf = [];
 
     private ControlsWriter(CompiledRig rig, GltfFile delivered)
     {
@@ -25,11 +25,13 @@ internal sealed class ControlsWriter
         taken = [.. List("nodes").Select(node => node!["name"] is JsonValue name && name.TryGetValue(out string? text) ? text : "")];
     }
 
-    public static GltfFile Add(CompiledRig rig, GltfFile delivered)
+    public static GltfFile Add(CompiledRig rig, GltfFile delivered, IReadOnlyList<Clip> clips)
     {
         var writer = new ControlsWriter(rig, delivered);
         writer.AddNodes();
-        return delivered.With(writer.json, [.. delivered.Buffers, writer.meshes.Buffer()]);
+        var outlines = writer.meshes.Buffer();
+        var motion = new ControlAnimations(writer.json, rig, (use, index) => writer.nodeOf[(use, index)]).Add(clips);
+        return delivered.With(writer.json, [.. delivered.Buffers, outlines, .. motion is null ? Array.Empty<GltfBuffer>() : [motion]]);
     }
 
     private void AddNodes()
@@ -44,18 +46,19 @@ internal sealed class ControlsWriter
         {
             var above = rig.ControlTree.Above(control.Index);
             var local = above is { } carrier ? worlds[carrier].Inverse() * worlds[control.Index] : worlds[control.Index];
-            var placement = Add(Unique($"{control.Name}_placement"), above is null ? holder : nodeOf[above.Value]);
+            var placement = Add(Unique($"{control.Name}_placement"), above is null ? holder : nodeOf[(NodeUse.Control, above.Value)]);
             Place(placement, local);
-            nodeOf[control.Index] = Add(Unique(control.Name, ControlNodes.Suffix), placement);
-            AddControl(Node(nodeOf[control.Index]), control, looks.Of(control, controls[control.Index]));
+            var node = Add(Unique(control.Name, ControlNodes.Suffix), placement);
+            nodeOf[(NodeUse.Control, control.Index)] = node;
+            AddControl(Node(node), control, looks.Of(control, controls[control.Index]));
         }
 
         foreach (var sw in rig.Switches)
-            AddSetting(sw.Name, sw.AtRest, NodeUse.Switch, sw.AlsoKnownAs, new JsonObject { ["condyleFrom"] = 0, ["condyleTo"] = 1 });
+            AddSetting(sw.Name, sw.AtRest, NodeUse.Switch, sw.Index, sw.AlsoKnownAs, new JsonObject { ["condyleFrom"] = 0, ["condyleTo"] = 1 });
         foreach (var dial in rig.Dials)
-            AddSetting(dial.Name, dial.AtRest, NodeUse.Dial, dial.AlsoKnownAs, new JsonObject { ["condyleFrom"] = dial.From, ["condyleTo"] = dial.To, ["condyleUnit"] = Word(dial.Unit) });
+            AddSetting(dial.Name, dial.AtRest, NodeUse.Dial, dial.Index, dial.AlsoKnownAs, new JsonObject { ["condyleFrom"] = dial.From, ["condyleTo"] = dial.To, ["condyleUnit"] = Word(dial.Unit) });
         foreach (var choice in rig.Choices)
-            AddSetting(choice.Name, 0, NodeUse.Choice, choice.AlsoKnownAs, new JsonObject { ["condyleOptions"] = new JsonArray([.. choice.Options.Select(option => (JsonNode)option)]) });
+            AddSetting(choice.Name, 0, NodeUse.Choice, choice.Index, choice.AlsoKnownAs, new JsonObject { ["condyleOptions"] = new JsonArray([.. choice.Options.Select(option => (JsonNode)option)]) });
     }
 
     private void AddControl(JsonObject node, CompiledControl control, ControlLook look)
@@ -83,10 +86,11 @@ internal sealed class ControlsWriter
         return written;
     }
 
-    private void AddSetting(string name, float atRest, NodeUse use, IReadOnlyList<string> otherNames, JsonObject extras)
+    private void AddSetting(string name, float atRest, NodeUse use, int index, IReadOnlyList<string> otherNames, JsonObject extras)
     {
         var control = rig.ControlIndex(name[..name.LastIndexOf('.')]);
-        var node = Node(Add(Unique(name), nodeOf[control]));
+        nodeOf[(use, index)] = Add(Unique(name), nodeOf[(NodeUse.Control, control)]);
+        var node = Node(nodeOf[(use, index)]);
         if (atRest != 0)
             node["translation"] = new JsonArray(atRest, 0, 0);
         extras.Insert(0, ControlNodes.Members[(int)use], name);

@@ -2,11 +2,13 @@ using System.Numerics;
 
 namespace Condyle.Runtime.Matching.Motions;
 
-/// <summary>Takes down what an instance's controls, switches and dials are set to, frame by frame, and makes a clip of what ever leaves rest.</summary>
+/// <summary>Takes down what an instance's controls, switches, dials and choices are set to, frame by frame, and makes a clip of what ever leaves rest.</summary>
 internal sealed class MotionKeys(CompiledRig rig, float[] times)
 {
     private const float Rounding = 1e-7f;
 
+    private readonly Vector3[][] scales = New<Vector3>(rig.Controls.Count, times.Length);
+    private readonly int[][] picks = New<int>(rig.Choices.Count, times.Length);
     private readonly Vector3[][] moves = New<Vector3>(rig.Controls.Count, times.Length);
     private readonly Quaternion[][] turns = New<Quaternion>(rig.Controls.Count, times.Length);
     private readonly float[][] switches = New<float>(rig.Switches.Count, times.Length);
@@ -15,11 +17,13 @@ internal sealed class MotionKeys(CompiledRig rig, float[] times)
     public void Take(RigInstance instance, int frame)
     {
         for (var control = 0; control < moves.Length; control++)
-            (moves[control][frame], turns[control][frame]) = (instance.ControlMove(control), instance.ControlTurn(control));
+            (moves[control][frame], turns[control][frame], scales[control][frame]) = (instance.ControlMove(control), instance.ControlTurn(control), instance.ControlScale(control));
         for (var sw = 0; sw < switches.Length; sw++)
             switches[sw][frame] = instance.InputAt(rig.Model.Switches[sw]);
         for (var dial = 0; dial < dials.Length; dial++)
             dials[dial][frame] = instance.InputAt(rig.Model.Dials[dial]);
+        for (var choice = 0; choice < picks.Length; choice++)
+            picks[choice][frame] = rig.Model.Choices[choice].Options.Index().MaxBy(option => instance.InputAt(option.Item)).Index;
     }
 
     public Clip ToClip(string name, float seconds, IReadOnlyDictionary<int, float> shown)
@@ -31,6 +35,8 @@ internal sealed class MotionKeys(CompiledRig rig, float[] times)
                 clip.Take(control.Name, Fill(new VectorTrack(), moves[control.Index]));
             if (turns[control.Index].Any(turn => new Vector3(turn.X, turn.Y, turn.Z).Length() > Rounding))
                 clip.Take(control.Name, Fill(new TurnTrack(), turns[control.Index]));
+            if (scales[control.Index].Any(scale => scale != Vector3.One))
+                clip.TakeScale(control.Name, Fill(new VectorTrack(), scales[control.Index]));
         }
 
         foreach (var sw in rig.Switches)
@@ -43,6 +49,12 @@ internal sealed class MotionKeys(CompiledRig rig, float[] times)
 
         foreach (var dial in rig.Dials.Where(dial => dials[dial.Index].Any(set => set != dial.AtRest)))
             clip.TakeDial(dial.Name, Fill(new NumberTrack(), dials[dial.Index]));
+        foreach (var choice in rig.Choices.Where(choice => picks[choice.Index].Any(option => option != 0)))
+        {
+            foreach (var (at, option) in times.Zip(picks[choice.Index]))
+                clip.Choice(choice.Name, at, choice.Options[option]);
+        }
+
         if (clip.IsEmpty && rig.Controls.Count > 0)
             clip.Take(rig.Controls[0].Name, Fill(new TurnTrack(), turns[0])); // a clip in which nothing moves has a key all the same
         return clip;
