@@ -27,6 +27,15 @@ public partial class CorpusRepairTests
         }
     }
 
+    [Theory]
+    [InlineData("CDY8001_a_control_placed_at_the_joint_above", "Keep the offset that 'elbow_left' has at rest")]
+    [InlineData("CDY8001_a_control_that_is_not_placed")]
+    [InlineData("CDY3009_scale_in_a_helper", "Drive 'pelvis' without scale")]
+    [InlineData("CDY1008_another_suffix_and_other_marks")]
+    public async Task A_fix_is_offered_where_the_right_code_is_known(string name, params string[] titles) => Assert.Equal(
+        titles,
+        (await FrontEnds.Read(new CorpusCase("Slips", name).Files)).SelectMany(OfferedRepair.Of).Select(offered => offered.Repair.Title));
+
     private static async Task Repairs(CorpusCase given, Diagnostic finding, PlannedRepair repair)
     {
         (string Path, string Source)[] after = [.. given.Files.Select(file => (file.Path, Edited(file.Path, file.Source, repair)))];

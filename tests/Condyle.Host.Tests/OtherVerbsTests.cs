@@ -17,6 +17,14 @@ public sealed class OtherVerbsTests
     }
 
     [Fact]
+    public void Explain_prints_the_page_of_what_the_build_says_besides()
+    {
+        using var program = new TestProgram();
+        Assert.Equal(0, program.Run("explain", "CDY9101"));
+        Assert.Equal(BuildProblem.Find("CDY9101")!.Page.Trim(), program.Output.Trim());
+    }
+
+    [Fact]
     public void Explain_lists_the_rules()
     {
         using var program = new TestProgram();

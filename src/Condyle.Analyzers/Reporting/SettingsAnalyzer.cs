@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Condyle.Rules;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.Diagnostics;
 
@@ -9,13 +10,13 @@ namespace Condyle.Analyzers.Reporting;
 public sealed class SettingsAnalyzer : DiagnosticAnalyzer
 {
     internal static readonly DiagnosticDescriptor Rule = new(
-        "CDY9201",
-        "Setting that can't be",
+        BuildProblem.Setting.Id,
+        BuildProblem.Setting.Title,
         "{0}",
         "Settings",
         DiagnosticSeverity.Warning,
         isEnabledByDefault: true,
-        description: "A team's settings are MSBuild properties. The message names the one that can't be, what holds instead, and which values are right.",
+        description: RulePage.SummaryOf(BuildProblem.Setting.Id),
         customTags: WellKnownDiagnosticTags.CompilationEnd);
 
     /// <inheritdoc/>

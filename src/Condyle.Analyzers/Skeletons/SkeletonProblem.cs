@@ -1,3 +1,4 @@
+using Condyle.Rules;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.Text;
 
@@ -9,13 +10,13 @@ internal sealed record SkeletonProblem(string FilePath, string Message, TextSpan
     public const string WriteGltf = "Run the 'skeleton' verb of a rig program on the file: it writes a small .gltf with the skeleton";
 
     public static readonly DiagnosticDescriptor Rule = new(
-        "CDY9101",
-        "Skeleton file can't be read",
+        BuildProblem.SkeletonFile.Id,
+        BuildProblem.SkeletonFile.Title,
         "{0}",
         "Skeletons",
         DiagnosticSeverity.Error,
         isEnabledByDefault: true,
-        description: "A skeleton class is generated from a glTF 2.0 file. The message names the file, the node and what to do.");
+        description: RulePage.SummaryOf(BuildProblem.SkeletonFile.Id));
 
     public static SkeletonProblem AtStart(string filePath, string message) => new(filePath, message, default, default);
 

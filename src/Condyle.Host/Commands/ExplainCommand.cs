@@ -22,11 +22,15 @@ internal static class ExplainCommand
             return ExitCode.Ok;
         }
 
-        var found = RuleBook.Find(id) ?? throw new BadInputException("explain", "there is no such rule", $"The rules: {string.Join(", ", RuleBook.All.Select(rule => rule.Id))}", id);
+        var found = RuleBook.Find(id);
+        var problem = BuildProblem.Find(id);
+        var (known, severity, title, page) = found is not null ? (found.Id, found.Severity, found.Title, found.Page)
+            : problem is not null ? (problem.Id, problem.Severity, problem.Title, problem.Page)
+            : throw new BadInputException("explain", "there is no such rule", $"The rules: {string.Join(", ", RuleBook.All.Select(each => each.Id).Concat(BuildProblem.All.Select(each => each.Id)))}", id);
         if (json)
-            JsonReport.Write(surroundings.Output, new { found.Id, found.Severity, found.Title, found.Page });
+            JsonReport.Write(surroundings.Output, new { Id = known, Severity = severity, Title = title, Page = page });
         else
-            surroundings.Output.WriteLine(found.Page.TrimEnd());
+            surroundings.Output.WriteLine(page.TrimEnd());
         return ExitCode.Ok;
     }
 }

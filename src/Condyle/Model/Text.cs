@@ -8,6 +8,9 @@ internal readonly struct Text : IEquatable<Text>
     /// <summary>How an unknown part is shown to people.</summary>
     public const string Hole = "…";
 
+    /// <summary>What is wrong where code gives none.</summary>
+    public const string NoText = "A rig was given null for a text, such as a name. Give it a text.";
+
     private readonly string? known;
     private readonly string?[]? pieces;
 
@@ -66,7 +69,7 @@ internal readonly struct Text : IEquatable<Text>
     }
 
     /// <summary>Known texts, one by one.</summary>
-    public static Text[] Each(IReadOnlyList<string?> texts) => [.. texts.Select(text => (Text)text)];
+    public static Text[] Each(IReadOnlyList<string> texts) => [.. texts.Select(text => (Text)text)];
 
     /// <summary>How many of its characters are known.</summary>
     public int KnownLength => known?.Length ?? Pieces.Sum(piece => piece?.Length ?? 0);
@@ -94,7 +97,8 @@ internal readonly struct Text : IEquatable<Text>
             ? mine == theirs ? Answer.Yes : Answer.No
             : Answer.Open;
 
-    public static implicit operator Text(string? value) => new(value, null);
+    /// <exception cref="ArgumentNullException">There is no text.</exception>
+    public static implicit operator Text(string value) => value is null ? throw new ArgumentNullException(null, NoText) : new(value, null);
 
     public bool Equals(Text other) => Pieces.SequenceEqual(other.Pieces);
 

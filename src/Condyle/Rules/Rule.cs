@@ -1,5 +1,3 @@
-using System.Reflection;
-
 namespace Condyle.Rules;
 
 /// <summary>One rule, on the model alone. It speaks only of what is known: an open fact keeps it silent.</summary>
@@ -22,19 +20,10 @@ internal abstract class Rule
     public virtual bool IsAboutCode => false;
 
     /// <summary>The rule's page: what is flagged, why it hurts, wrong and right code, how to fix or accept it.</summary>
-    public string Page
-    {
-        get
-        {
-            using var stream = typeof(Rule).GetTypeInfo().Assembly.GetManifestResourceStream(Id + ".md")
-                ?? throw new InvalidOperationException($"Rule {Id} has no page.");
-            using var reader = new StreamReader(stream);
-            return reader.ReadToEnd();
-        }
-    }
+    public string Page => RulePage.Of(Id);
 
     /// <summary>What is flagged: the first paragraph of the page.</summary>
-    public string Summary => Page.Split(["\n\n"], 3, StringSplitOptions.None)[1];
+    public string Summary => RulePage.SummaryOf(Id);
 
     public abstract IEnumerable<Finding> Check(CheckedRig rig);
 }

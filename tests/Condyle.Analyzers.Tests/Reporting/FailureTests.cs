@@ -20,6 +20,12 @@ public class FailureTests
         Assert.Equal("Chain(joints.Wrist, joints.Shoulder)", finding.Location.SourceTree!.GetText().ToString(finding.Location.SourceSpan));
     }
 
+    [Theory]
+    [InlineData("rig.{|CDY9001:Control(null!)|};")]
+    [InlineData("string name = null!; rig.Control(\"hand\").{|CDY9001:Switch(name)|};")]
+    [InlineData("rig.Control(\"world\").{|CDY9001:Choice(\"space\", [\"one\", null!])|};")]
+    public Task A_name_of_nothing_is_refused(string code) => RigSnippet.FindsByReading(code);
+
     [Fact]
     public Task Code_that_throws_on_some_ways_only_is_left_alone() => RigSnippet.FindsByReading("""
         if (Environment.Is64BitProcess)

@@ -17,6 +17,14 @@ public partial class RuleBookTests
         typeof(Rule).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Rule)) && !type.IsAbstract).Select(type => type.Name).Order(),
         RuleBook.All.Select(rule => rule.GetType().Name).Order());
 
+    [Fact]
+    public void What_the_build_says_besides_has_a_page_that_names_it_and_its_severity() => Assert.All(BuildProblem.All, problem =>
+    {
+        Assert.StartsWith($"# {problem.Id}: {problem.Title}\n\n{RulePage.SummaryOf(problem.Id)}\n", problem.Page, StringComparison.Ordinal);
+        Assert.Contains($"\nDefault severity: {problem.Severity.ToString().ToLowerInvariant()}.", problem.Page, StringComparison.Ordinal);
+        Assert.Null(RuleBook.Find(problem.Id));
+    });
+
     [Theory]
     [MemberData(nameof(Ids))]
     public void A_rule_is_found_by_its_id_in_any_case(string id) => Assert.Equal(id, RuleBook.Find(id.ToLowerInvariant())?.Id);

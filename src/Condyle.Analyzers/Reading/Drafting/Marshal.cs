@@ -42,7 +42,7 @@ internal static class Marshal
         : typeof(IEnumerable).IsAssignableFrom(returned) && returned.Assembly != typeof(RigDraft).Assembly ? FromItems(returned)
         : static value => value;
 
-    private static Text TextOf(object? value) => value is TextValue text ? text.Text : value is null ? (Text)(string?)null : Text.Open;
+    private static Text TextOf(object? value) => value is TextValue text ? text.Text : value is null ? throw new ThrownByCode("System.ArgumentNullException", Text.NoText) : Text.Open;
 
     private static Fact<Text[]> TextsOf(object? value, Machine machine) =>
         value is not (null or OpenValue) && Sequences.ListOf(value, machine) is { } items ? items.Select(TextOf).ToArray() : Fact<Text[]>.Open;

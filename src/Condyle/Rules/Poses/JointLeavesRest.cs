@@ -11,6 +11,8 @@ internal sealed class JointLeavesRest : EvaluatedRule
 
     public override Severity Severity => Severity.Warning;
 
+    public override string Fix => "keep the offset, where the source is placed";
+
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         if (rig.Evaluated is not { } evaluated)
@@ -50,9 +52,15 @@ internal sealed class JointLeavesRest : EvaluatedRule
             place)
         {
             ActsOn = cause.Worst,
+            Repairs = cause.Sentence is RigDrive kept && MayKeepOffset(kept, cause.Node) ? [new GoOn(kept.Sources[^1].Event, ".KeepingOffset()", $"Keep the offset that '{cause.Node.Name}' has at rest")] : [],
             Related = [.. new[] { cause.Sentence.Place, cause.Node.Place, cause.Worst.Place }.Where(other => other != place && other != PlaceId.None).Distinct()],
         };
     }
+
+    // A source that stands at its parent for want of a place is to be placed; one that has a place elsewhere is meant to stand there.
+    private static bool MayKeepOffset(RigDrive drive, RigNode moved) =>
+        drive.Target == moved && drive.Sources is [{ Way: DriveWay.Channels, Source: { Kind: NodeKind.Control or NodeKind.Group } source }]
+        && drive.KeepsOffset.TryKnown(out var keeps) && !keeps && source.Placement.TryKnown(out var placement) && placement is not null;
 
     private static (string Because, string Advice) Reason(Cause cause, EvaluatedRig rig)
     {
@@ -66,6 +74,8 @@ internal sealed class JointLeavesRest : EvaluatedRule
                 return ($"{solver.Title} turns its bend to '{pole.Name}', which isn't on the side to which the chain bends at rest", $"Place '{pole.Name}' at the chain's pole point.");
             case RigBlend { Node: { } node } blend when blend.Sources.Select(source => source.Node).OfType<RigNode>().OrderByDescending(source => Apart(source, node, rig).Weight).FirstOrDefault() is { } furthest:
                 return ($"{blend.Title} takes it from '{furthest.Name}', which rests {Apart(furthest, node, rig)} away from it", $"Place '{furthest.Name}' where '{node.Name}' rests.");
+            case RigAim aim when aim.Along.TryKnown(out var axis) && axis is not null && aim.Target.TryKnown(out var target) && target is not null:
+                return ($"{aim.Title} brings its {axis} onto '{target.Name}', and at rest that points elsewhere", $"Leave .Along({nameof(Axis)}.{axis}) out, so that what points there at rest goes on to, or place '{target.Name}' on that axis.");
             case RigNode node:
                 return ($"'{node.Name}' leaves its rest first", "Look at what moves it.");
             default:

@@ -29,15 +29,15 @@ internal sealed class SidedWriters
         var (one, other) = (ours[0], theirs[0]);
         if (one.Way != other.Way)
             return one.IsSolver && other.IsSolver ? new SideDifference($"the left one {one.Way}, the right one {other.Way}", one.Place, other.Place) : null;
-        if (Sources(one, other, right) is { } source)
+        if (Sources(one, other, left, right) is { } source)
             return source;
         return one.Weights.Count == other.Weights.Count && Sum(one).Equals(WeightPolynomial.One) && Sum(other).Equals(WeightPolynomial.One) ? Weights(one, other) : null;
     }
 
-    private SideDifference? Sources(SidedWriter one, SidedWriter other, RigNode right)
+    private SideDifference? Sources(SidedWriter one, SidedWriter other, RigNode left, RigNode right)
     {
         // A source of the wrong side is another rule's finding, and so is what this side lacks; nodes in the middle may share the sides out.
-        if (one.Sources.Count != other.Sources.Count || (!one.IsSolver && other.Sources.Any(source => source.Node is not null && pairs.SideOf(source.Node) is { } side && side != pairs.SideOf(right))))
+        if (one.Sources.Count != other.Sources.Count || (!one.IsSolver && (IsCrossed(one, left) || IsCrossed(other, right))))
             return null;
         var theirs = new HashSet<RigNode?>(other.Sources.Select(source => source.Node));
         for (var i = 0; i < one.Sources.Count; i++)
@@ -51,6 +51,8 @@ internal sealed class SidedWriters
 
         return null;
     }
+
+    private bool IsCrossed(SidedWriter writer, RigNode node) => writer.Sources.Any(source => source.Node is not null && pairs.SideOf(source.Node) is { } side && side != pairs.SideOf(node));
 
     private SideDifference? Weights(SidedWriter one, SidedWriter other)
     {
