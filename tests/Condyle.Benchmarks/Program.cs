@@ -8,6 +8,7 @@ using Condyle.Benchmarks.Runtime;
 var suites = new Dictionary<string, Dictionary<string, Func<IEnumerable<Result>>>>
 {
     ["reader"] = ReaderSuite.Parts,
+    ["rules"] = RuleSuite.Parts,
     ["runtime"] = RuntimeSuite.Parts,
 };
 if (args is not ["goals", var name, ..] || !suites.TryGetValue(name, out var parts) || (args.Length > 2 && !parts.ContainsKey(args[2])))
@@ -20,7 +21,7 @@ if (args is not ["goals", var name, ..] || !suites.TryGetValue(name, out var par
 
 Console.Error.WriteLine($"{Machine.Processor}, {Environment.ProcessorCount} cores, {RuntimeInformation.FrameworkDescription}, {DateTime.Today:yyyy-MM-dd}");
 Console.Error.WriteLine();
-if (name == "reader")
+if (name is "reader" or "rules")
     HarbourProject.Verify();
 Console.Error.WriteLine(Result.Heading);
 foreach (var result in args.Length > 2 ? parts[args[2]]() : parts.Values.SelectMany(measure => measure()))

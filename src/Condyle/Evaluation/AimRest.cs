@@ -23,7 +23,7 @@ internal sealed record AimRest(RigNode Node, RigNode Target, Vector3d Along, (Ri
         var (world, along) = (rest.WorldOf(node), Facts.Known(aim.Along, $"What {aim.Title} points with"));
         var pointing = along is { } axis ? world.Turn(Vector3d.Unit(axis)) : rest.WorldOf(target).Origin - world.Origin;
         if (along is null && pointing.Length < Near)
-            throw new RigGeometryException($"{target.Title} rests on {node.Title}, so that nothing says what points at it. Say which axis does with .Along(...).");
+            throw new RigGeometryException($"{target.Title} rests on {node.Title}, so that nothing says what points at it. Say which axis does with .Along(...).", aim);
         var direction = world.Rotation.Inverse.Rotate(pointing).Direction ?? Vector3d.Unit(along ?? Axis.X);
         if (Facts.Known(aim.Up, $"The up of {aim.Title}") is not { } said)
             return new(node, target, direction, null, null);

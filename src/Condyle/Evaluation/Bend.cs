@@ -30,26 +30,28 @@ internal static class Bend
 
     /// <summary>Where a chain's pole point is at rest: from its middle joint along its bend.</summary>
     /// <returns>The point, or what is wrong.</returns>
-    public static (Vector3d? Point, string? Fault) PolePoint(RigPolePoint spot, IReadOnlyList<Vector3d> joints)
+    public static (Vector3d? Point, GeometryFault? Fault) PolePoint(RigPolePoint spot, IReadOnlyList<Vector3d> joints)
     {
         var title = spot.Chain!.Title;
         if (joints.Count < 3)
-            return (null, $"{Sentence(title)} has {joints.Count} joint{(joints.Count == 1 ? "" : "s")}, so it has no bend and no pole point. Ask a chain of three joints or more.");
+            return Fault($"{Sentence(title)} has {joints.Count} joint{(joints.Count == 1 ? "" : "s")}, so it has no bend and no pole point. Ask a chain of three joints or more.", spot);
         if (!spot.Distance.TryKnown(out var distance))
-            return (null, $"The distance of {spot.Title} isn't known.");
+            return Fault($"The distance of {spot.Title} isn't known.");
         if (!(distance > 0) || float.IsInfinity(distance))
-            return (null, $"The distance of {spot.Title} is {Invariant.Print(distance)} m. Give a distance above zero.");
+            return Fault($"The distance of {spot.Title} is {Invariant.Print(distance)} m. Give a distance above zero.", spot);
         var (root, middle, tip) = (joints[0], joints[MiddleOf(joints.Count)], joints[joints.Count - 1]);
         if (Of(root, middle, tip) is { } bend)
             return (middle + (bend * distance), null);
         if (!spot.Chain.Bend.TryKnown(out var declared))
-            return (null, $"To which side {title} bends isn't known.");
+            return Fault($"To which side {title} bends isn't known.");
         if (declared is not { } towards)
-            return (null, $"{Sentence(title)} is straight at rest, so nothing tells where its pole point is: say .Bending(...) with the direction to which it bends.");
+            return Fault($"{Sentence(title)} is straight at rest, so nothing tells where its pole point is: say .Bending(...) with the direction to which it bends.");
         return Declared(towards, LineOf(root, middle, tip)) is { } side
             ? (middle + (side * distance), null)
-            : (null, $"{Sentence(title)} is straight at rest and .Bending({Invariant.Print(towards)}) runs along it. Give a direction across the chain.");
+            : Fault($"{Sentence(title)} is straight at rest and .Bending({Invariant.Print(towards)}) runs along it. Give a direction across the chain.");
     }
+
+    private static (Vector3d? Point, GeometryFault? Fault) Fault(string message, RigElement? about = null) => (null, new GeometryFault(message, about));
 
     private static string Sentence(string title) => char.ToUpperInvariant(title[0]) + title.Substring(1);
 }

@@ -13,6 +13,6 @@ internal readonly record struct DialRange(float From, float To, float AtRest)
         return range.AtRest >= range.From && range.AtRest <= range.To
             ? range
             : throw new RigGeometryException(
-                $"{dial.Title} on {dial.Control?.Title ?? "a control"} is {Invariant.Print(range.AtRest)} at rest. Give a default from {Invariant.Print(range.From)} to {Invariant.Print(range.To)}.");
+                $"{dial.Title} on {dial.Control?.Title ?? "a control"} is {Invariant.Print(range.AtRest)} at rest. Give a default from {Invariant.Print(range.From)} to {Invariant.Print(range.To)}.", dial);
     }
 }

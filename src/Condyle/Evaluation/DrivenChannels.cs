@@ -14,7 +14,7 @@ internal readonly record struct DrivenChannels(Channels Written, bool Scales)
         if (Facts.Known(drive.Writes, $"Which channels {drive.Title} writes") is not { } only)
             return new(Channels.All, scales);
         if (drive.Sources.Exists(source => source.Way == DriveWay.Matrix))
-            throw new RigGeometryException($"{drive.Title} is by matrix, which writes no channels, and is told to write {only}. Drive it by channels, or take .Writing(...) out.");
+            throw new RigGeometryException($"{drive.Title} is by matrix, which writes no channels, and is told to write {only}. Drive it by channels, or take .Writing(...) out.", drive);
         return new(scales ? only | Channels.Scale : only, scales || (only & Channels.Scale) != Channels.None);
     }
 }

@@ -54,7 +54,7 @@ internal static class FalloffRest
         var shares = TwistRest.Evenly(Facts.Known(said.First, $"The first share of {falloff.Title}"), Facts.Known(said.Last, $"The last share of {falloff.Title}"), count).ToList();
         var sum = shares.Sum();
         if (Math.Abs(sum) <= None * shares.Sum(Math.Abs))
-            throw new RigGeometryException($"The shares of {falloff.Title} add up to nothing, so that they can't be scaled to {Invariant.Print(total)}. Give a first and a last share that don't cancel.");
+            throw new RigGeometryException($"The shares of {falloff.Title} add up to nothing, so that they can't be scaled to {Invariant.Print(total)}. Give a first and a last share that don't cancel.", falloff);
         return [.. shares.Select(share => share * total / sum)];
     }
 

@@ -23,9 +23,9 @@ internal sealed record ManyBoneOptions(double Tolerance, int Rounds, double[]? C
         var metres = end is null ? 0 : Facts.Known(end.Metres, $"How near to its goal {solver.Title} must come");
         var rounds = end is null ? DefaultRounds : Facts.Known(end.Rounds, $"After how many rounds {solver.Title} ends");
         if (end is not null && !(metres > 0))
-            throw new RigGeometryException($"{solver.Title} ends {Invariant.Print(metres)} m from its goal. Give a distance above zero.");
+            throw new RigGeometryException($"{solver.Title} ends {Invariant.Print(metres)} m from its goal. Give a distance above zero.", solver);
         if (rounds is < 1 or > MostRounds)
-            throw new RigGeometryException($"{solver.Title} ends after {rounds} rounds. Give from 1 to {MostRounds}.");
+            throw new RigGeometryException($"{solver.Title} ends after {rounds} rounds. Give from 1 to {MostRounds}.", solver);
         var length = ChainLength.AtRest(solver.Copy!, rest);
         return new(end is not null && length > 0 ? metres / length : DefaultTolerance, rounds, solver.Cones.Count == 0 ? null : ConesOf(solver));
     }
@@ -41,7 +41,7 @@ internal sealed record ManyBoneOptions(double Tolerance, int Rounds, double[]? C
                 throw new RigGeometryException($"Which bone of {solver.Title} is limited isn't known.");
             var degrees = Facts.Known(cone.Degrees, $"The limit of {joints[at].Title}");
             if (!(degrees >= 0 && degrees <= 180))
-                throw new RigGeometryException($"{solver.Title} limits {joints[at].Title} to {Invariant.Print(degrees)}°. Give from 0 to 180 degrees.");
+                throw new RigGeometryException($"{solver.Title} limits {joints[at].Title} to {Invariant.Print(degrees)}°. Give from 0 to 180 degrees.", solver);
             cones[at] = degrees * Math.PI / 180;
         }
 

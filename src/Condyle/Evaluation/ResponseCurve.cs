@@ -33,7 +33,7 @@ internal sealed class ResponseCurve
         for (var k = 1; k < keys.Count; k++)
         {
             if (keys[k].At == keys[k - 1].At)
-                throw new RigGeometryException($"{Sentence(response.Title)} has two keys at {Invariant.Print(keys[k].At)}. Keep one of them.");
+                throw new RigGeometryException($"{Sentence(response.Title)} has two keys at {Invariant.Print(keys[k].At)}. Keep one of them.", response);
         }
 
         return new([.. keys.Select((key, k) => new CurveKey(

@@ -8,7 +8,7 @@ internal sealed class RestPose
     private readonly Dictionary<int, Affine3d?> worlds = [];
     private readonly Dictionary<int, Affine3d> placements = [];
     private readonly Dictionary<int, Vector3d?> spots = [];
-    private readonly List<string> faults = [];
+    private readonly List<GeometryFault> faults = [];
     private readonly HashSet<string> said = [];
     private readonly NodePath path = new();
 
@@ -17,7 +17,7 @@ internal sealed class RestPose
     }
 
     /// <summary>What can't be worked out, in a rigger's words.</summary>
-    public IReadOnlyList<string> Faults => faults;
+    public IReadOnlyList<GeometryFault> Faults => faults;
 
     /// <summary>The rest of a rig that is known whole.</summary>
     /// <exception cref="RigGeometryException">A node's rest can't be worked out; the message lists all faults.</exception>
@@ -109,27 +109,27 @@ internal sealed class RestPose
             return known;
         var (point, fault) = spot is RigPointBeside beside ? PointBeside(beside) : PolePoint((RigPolePoint)spot);
         if (fault is not null)
-            Fault(fault);
+            Fault(fault.Message, fault.About);
         spots[spot.Id] = point;
         return point;
     }
 
-    private (Vector3d? Point, string? Fault) PointBeside(RigPointBeside spot) =>
-        spot.Node is null || !spot.By.TryKnown(out var by) ? (null, $"The node or the offset of {spot.Title} isn't known.")
+    private (Vector3d? Point, GeometryFault? Fault) PointBeside(RigPointBeside spot) =>
+        spot.Node is null || !spot.By.TryKnown(out var by) ? (null, new GeometryFault($"The node or the offset of {spot.Title} isn't known.", null))
         : (Resolve(spot.Node)?.Origin + by, null);
 
-    private (Vector3d? Point, string? Fault) PolePoint(RigPolePoint spot)
+    private (Vector3d? Point, GeometryFault? Fault) PolePoint(RigPolePoint spot)
     {
         var joints = spot.Chain?.Joints?.Select(Resolve).ToList();
-        return joints is null ? (null, $"The chain of {spot.Title} isn't known.")
+        return joints is null ? (null, new GeometryFault($"The chain of {spot.Title} isn't known.", null))
             : joints.Contains(null) ? (null, null)
             : Bend.PolePoint(spot, [.. joints.Select(joint => joint!.Value.Origin)]);
     }
 
-    private Affine3d? Fault(string message)
+    private Affine3d? Fault(string message, RigElement? about = null)
     {
         if (said.Add(message))
-            faults.Add(message);
+            faults.Add(new GeometryFault(message, about));
         return null;
     }
 }

@@ -16,10 +16,10 @@ internal sealed record TwoBoneOptions(WeightPolynomial Stretch, double Most, dou
         var stretch = Facts.Known(solver.Stretch, $"How {solver.Title} stretches");
         var most = stretch is null ? 1 : Facts.Known(stretch.Most, $"The greatest stretch of {solver.Title}");
         if (!(most >= 1))
-            throw new RigGeometryException($"{solver.Title} stretches its bones to {Invariant.Print(most)} times their length at most. Give a number of 1 or more.");
+            throw new RigGeometryException($"{solver.Title} stretches its bones to {Invariant.Print(most)} times their length at most. Give a number of 1 or more.", solver);
         var metres = Facts.Known(solver.Softness, $"The softness of {solver.Title}");
         if (!(metres >= 0))
-            throw new RigGeometryException($"{solver.Title} softens the last {Invariant.Print(metres)} m of its reach. Give a distance of 0 or more.");
+            throw new RigGeometryException($"{solver.Title} softens the last {Invariant.Print(metres)} m of its reach. Give a distance of 0 or more.", solver);
         var turner = Facts.Known(solver.PlaneTurn, $"By what {solver.Title} turns its plane");
         var length = ChainLength.AtRest(solver.Copy!, rest);
         return new(

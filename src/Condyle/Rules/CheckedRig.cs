@@ -8,7 +8,7 @@ namespace Condyle.Rules;
 internal sealed class CheckedRig(RigModel model, Conventions conventions, CancellationToken cancellation)
 {
     private readonly Lazy<RestPose> rest = new(() => RestPose.KnownOf(model));
-    private readonly Lazy<EvaluatedRig?> evaluated = new(() => EvaluatedRig.Of(model, cancellation));
+    private readonly Lazy<(EvaluatedRig? Rig, IReadOnlyList<GeometryFault> Faults)> evaluated = new(() => EvaluatedRig.Of(model, cancellation));
     private readonly Lazy<Moves> moves = new(() => Moves.Of(model));
     private readonly Lazy<SidePairs> pairs = new(() => new(model, conventions));
     private RigMotion? motion;
@@ -35,5 +35,8 @@ internal sealed class CheckedRig(RigModel model, Conventions conventions, Cancel
     public SidePairs Pairs => pairs.Value;
 
     /// <summary>The rig evaluated at rest; none where not all of it is known, where it can't be evaluated or where that is too much work.</summary>
-    public EvaluatedRig? Evaluated => evaluated.Value;
+    public EvaluatedRig? Evaluated => evaluated.Value.Rig;
+
+    /// <summary>Why it can't be evaluated though all of it is known.</summary>
+    public IReadOnlyList<GeometryFault> Faults => evaluated.Value.Faults;
 }

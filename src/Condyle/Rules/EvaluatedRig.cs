@@ -48,19 +48,18 @@ internal sealed class EvaluatedRig
     /// <summary>The solvers whose goal is out of reach at rest.</summary>
     public IReadOnlyList<(RigSolver Solver, SolverReach Reach)> GoalsMissed { get; }
 
-    /// <summary>None where not all of the rig is known, where it can't be evaluated or where that is too much work.</summary>
-    public static EvaluatedRig? Of(RigModel model, CancellationToken cancellation)
+    /// <summary>The rig, or why it can't be evaluated; neither where not all of it is known or where that is too much work.</summary>
+    public static (EvaluatedRig? Rig, IReadOnlyList<GeometryFault> Faults) Of(RigModel model, CancellationToken cancellation)
     {
         if (!model.IsWhole || !model.IsCertain || WorkOf(model) is not (<= MostWork and var work))
-            return null;
+            return (null, []);
         try
         {
-            var rest = RestPose.KnownOf(model);
-            return rest.Faults.Count > 0 ? null : new EvaluatedRig(model, rest, work, cancellation);
+            return (new EvaluatedRig(model, RestPose.Of(model), work, cancellation), []);
         }
-        catch (RigGeometryException)
+        catch (RigGeometryException impossible)
         {
-            return null; // a loop, or a fact that isn't known
+            return (null, impossible.Faults);
         }
     }
 

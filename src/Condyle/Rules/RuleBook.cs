@@ -62,6 +62,7 @@ internal static class RuleBook
         new JointLeavesRest(),
         new LimbBreaksOverSwitch(),
         new GoalOutOfReach(),
+        new NumbersThatCannotBe(),
         new RigCodeFails(),
         new RigNotReadWhole(),
         new SentenceLeftUnfinished(),

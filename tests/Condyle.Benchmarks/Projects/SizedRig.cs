@@ -10,11 +10,13 @@ namespace Condyle.Benchmarks.Projects;
 internal sealed class SizedRig
 {
     private const int NodesInAPart = 5;
+    private const int NodesInAPairOfLimbs = 32;
 
     private static readonly Dictionary<string, Func<int, string>> Sources = new()
     {
         ["many parts"] = ManyParts,
         ["a long chain"] = LongChain,
+        ["limbs on both sides"] = Limbs,
         ["a slip in each part"] = Slips,
         ["written out"] = WrittenOut,
     };
@@ -47,6 +49,36 @@ internal sealed class SizedRig
                     var tip = joint.Child($"tip_{part}");
                     rig.Drive(tip).ByChannels(swing);
                     rig.Label($"label_{part}", "calm").Under(pull).ShownBy(calm);
+                }
+        """);
+
+    private static string Limbs(int nodes) => Rig(
+        $$"""
+                for (var pair = 0; pair < Math.Max(1, {{nodes / NodesInAPairOfLimbs}}); pair++)
+                {
+                    foreach (var side in Side.Both)
+                    {
+                        var hip = root.Child($"hip_{pair}_{side}", at: new Vector3(0.2f * side.Sign, 0, 0.3f * pair));
+                        var knee = hip.Child($"knee_{pair}_{side}", at: new Vector3(0, -0.4f, 0.02f));
+                        var leg = rig.Chain(hip, knee.Child($"ankle_{pair}_{side}", at: new Vector3(0, -0.4f, -0.02f)));
+                        var parts = rig.Group($"leg_{pair}_{side}_group").PlacedAt(root);
+                        rig.Drive(parts).ByMatrix(world);
+                        var ik = leg.Copy("ik").Under(parts);
+                        var foot = rig.Control($"foot_{pair}_{side}").Under(world).PlacedAt(leg.Tip);
+                        rig.TwoBone(ik).Reach(foot).Face(rig.Control($"pole_{pair}_{side}").Under(world).PlacedAt(ik.PolePoint(0.4f)));
+                        var fk = leg.Copy("fk").Under(parts);
+                        var above = world;
+                        foreach (var joint in leg)
+                        {
+                            var turn = rig.Control($"turn_{joint.Name}").Under(above).PlacedAt(joint);
+                            rig.Drive(fk.Of(joint)).ByChannels(turn);
+                            above = turn;
+                        }
+
+                        var amount = foot.Switch("fk");
+                        rig.Blend(leg).From(ik, amount.Inverse).From(fk, amount);
+                        rig.Label($"ik_{pair}_{side}", "IK").Under(foot).ShownBy(amount.Inverse);
+                    }
                 }
         """);
 
@@ -114,6 +146,7 @@ internal sealed class SizedRig
 
     private static string Rig(string body) =>
         $$"""
+        using System;
         using System.Collections.Generic;
         using System.Numerics;
         using Condyle;

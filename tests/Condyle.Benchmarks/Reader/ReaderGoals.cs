@@ -24,6 +24,9 @@ internal static class ReaderGoals
     /// <summary>What ten times the nodes may cost: ten times, and a tenth for caches that get too small.</summary>
     public const double TenTimesTheNodes = 11;
 
+    /// <summary>All rules, beside the reading that they need anyway.</summary>
+    public const double AllRules = 0.25;
+
     /// <summary>What may be left of the memory that a reading held once its compilation is let go: nothing but noise.</summary>
     public const double LeftBehind = 0.02;
 

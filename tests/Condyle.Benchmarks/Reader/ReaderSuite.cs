@@ -12,7 +12,7 @@ internal static class ReaderSuite
             .Concat(WholeBuild.Measure(rigs: 2_000, rounds: 3)),
         ["sdk"] = () => [SdkAnalyzers.Measure()],
         ["keystroke"] = Keystrokes.Measure,
-        ["growth"] = Growth.Measure,
+        ["growth"] = Growth.OfStages,
         ["memory"] = HeldMemory.Measure,
     };
 }

@@ -13,6 +13,10 @@ internal sealed class IkCopyWithoutSolver : Rule
 
     public override Severity Severity => Severity.Warning;
 
+    /// <summary>Whether a copy is made to be solved.</summary>
+    public static bool IsForIk(RigCopy copy) =>
+        !copy.IsUnknown && copy.Joints.Count > 0 && copy.Tag.TryKnown(out var tag) && tag.Split('_').Contains(Tag, StringComparer.OrdinalIgnoreCase);
+
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         var copies = rig.Model.Copies.FindAll(IsForIk);
@@ -33,7 +37,4 @@ internal sealed class IkCopyWithoutSolver : Rule
             };
         }
     }
-
-    private static bool IsForIk(RigCopy copy) =>
-        !copy.IsUnknown && copy.Joints.Count > 0 && copy.Tag.TryKnown(out var tag) && tag.Split('_').Contains(Tag, StringComparer.OrdinalIgnoreCase);
 }
