@@ -84,6 +84,23 @@ public sealed class OtherVerbsTests
     }
 
     [Fact]
+    public void Match_puts_motion_onto_the_controls_and_bake_takes_the_result()
+    {
+        using var program = new TestProgram(typeof(Hoist));
+        program.Write("hoist.gltf", Hoist.Delivered);
+        program.Write("turn.bvh", "HIERARCHY\nROOT arm\n{\nOFFSET 0 200 0\nCHANNELS 3 Zrotation Xrotation Yrotation\nJOINT load\n{\nOFFSET 0 0 150\nCHANNELS 3 Zrotation Xrotation Yrotation\n}\n}\nMOTION\nFrames: 2\nFrame Time: 0.5\n0 0 0 0 0 0\n0 0 50 0 0 0\n");
+        Assert.Equal(0, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--out", program.Path, "--fps", "30"));
+        Assert.StartsWith("Hoist: turn, 0.5 s, within 0", program.Output, StringComparison.Ordinal);
+        Assert.Contains($"wrote {program["hoist_turn_controls.glb"]}", program.Output, StringComparison.Ordinal);
+        Assert.Equal(0, program.Run("bake", program["hoist_turn_controls.glb"], "--out", program["build"]));
+
+        Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm"));
+        Assert.Contains("--joint: 'arm' doesn't say which joint is which. Write FROM=TO", program.Error, StringComparison.Ordinal);
+        Assert.Equal(2, program.Run("match", program["turn.bvh"], "--out", program.Path));
+        Assert.Contains("has no joint of the rig 'Hoist'. Say with a JointMap which is which.", program.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_program_without_rigs_says_what_to_add()
     {
         using var program = new TestProgram(typeof(HoistClips));
@@ -96,7 +113,7 @@ public sealed class OtherVerbsTests
     {
         using var program = new TestProgram(typeof(Hoist));
         Assert.Equal(0, program.Run("--help"));
-        Assert.All(new[] { "check", "bake", "explain", "skeleton", "controls" }, verb => Assert.Contains(verb, program.Output, StringComparison.Ordinal));
+        Assert.All(new[] { "check", "bake", "explain", "skeleton", "controls", "match" }, verb => Assert.Contains(verb, program.Output, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -112,7 +112,7 @@ internal sealed class Options
         parsed.GetValue(Report),
         parsed.GetValue(Json));
 
-    private static Option<float?> Number(string name, string description, string what) => new(name)
+    public static Option<float?> Number(string name, string description, string what) => new(name)
     {
         Description = description,
         HelpName = "N",

@@ -1,0 +1,62 @@
+using System.Globalization;
+using Condyle.Host.Catalogue;
+using Condyle.Host.Reporting;
+using Condyle.Runtime;
+
+namespace Condyle.Host.Commands;
+
+/// <summary>Puts motion capture, or a clip of an older skeleton, onto a rig's controls, and writes them for an animator.</summary>
+internal sealed class MatchCommand(Surroundings surroundings, MatchRequest request)
+{
+    private const int MostJoints = 5;
+
+    public int Run(CancellationToken cancellation)
+    {
+        var entries = RigCatalogue.Of(surroundings).Choose(request.Rig);
+        if (entries.Count > 1)
+            throw new BadInputException("--rig", $"motion goes onto one rig, and there are {entries.Count}", "Say which with --rig");
+        var delivered = entries[0].NeedSkeleton(surroundings, request.Skeleton);
+        var rig = entries[0].Compile(entries[0].Examine());
+        var motion = Path.GetExtension(request.File).Equals(".bvh", StringComparison.OrdinalIgnoreCase)
+            ? JointMotion.FromBvh(request.File, request.Up)
+            : JointMotion.FromGltf(request.File, request.Animation);
+        var result = MotionMatch.Run(rig, motion, MapOf(request.Joints), request.Settings, cancellation: cancellation);
+        var output = Path.Combine(request.Folder, $"{entries[0].Name.ToLowerInvariant()}_{Path.GetFileNameWithoutExtension(request.File)}_controls.glb");
+        ControlsFile.Write(rig, delivered, output, [result.Clip]);
+        if (request.Json)
+            JsonReport.Write(surroundings.Output, new { rig = entries[0].Name, file = output, clip = result.Clip.Name, result.Largest, result.Joints, result.NotInRig, result.NotInMotion, result.Notes });
+        else
+            Show(entries[0].Name, result, output);
+        return ExitCode.Ok;
+    }
+
+    private static JointMap MapOf(IReadOnlyList<string> joints)
+    {
+        var map = new JointMap();
+        foreach (var joint in joints)
+        {
+            if (joint.Split('=') is not [{ Length: > 0 } from, { Length: > 0 } to])
+                throw new BadInputException("--joint", $"'{joint}' doesn't say which joint is which", "Write FROM=TO: the joint's name in the motion, and its name in the rig");
+            map.With(from, to);
+        }
+
+        return map;
+    }
+
+    private void Show(string rig, MotionMatchResult result, string output)
+    {
+        surroundings.Output.WriteLine($"{rig}: {result.Clip.Name}, {Say.Seconds(result.Clip.Seconds)}, within {Say.Both(result.Largest)} of the motion");
+        foreach (var joint in result.Joints.Where(joint => joint.From is not null).OrderByDescending(joint => joint.Off.Metres.Value).Take(MostJoints))
+            surroundings.Output.WriteLine($"  '{joint.Joint}' within {Say.Both(joint.Off)}, at {Say.Seconds(joint.Off.Metres.At)}");
+        if (result.NotInRig.Count > 0)
+            surroundings.Output.WriteLine($"  not in the rig: {Names(result.NotInRig)}");
+        if (result.NotInMotion.Count > 0)
+            surroundings.Output.WriteLine($"  not in the motion: {Names(result.NotInMotion)}");
+        foreach (var note in result.Notes)
+            surroundings.Output.WriteLine($"  {note}");
+        surroundings.Output.WriteLine($"  wrote {output}");
+    }
+
+    private static string Names(IReadOnlyList<string> names) =>
+        string.Join(", ", names.Take(MostJoints).Select(name => $"'{name}'")) + (names.Count > MostJoints ? string.Create(CultureInfo.InvariantCulture, $" and {names.Count - MostJoints} more") : "");
+}

@@ -1,0 +1,16 @@
+using Condyle.Runtime;
+
+namespace Condyle.Host.Commands;
+
+/// <summary>Which motion to put onto a rig's controls.</summary>
+/// <param name="File">The file of motion: <c>.bvh</c>, or <c>.gltf</c> or <c>.glb</c> with an animation of joints.</param>
+/// <param name="Animation">The animation's name in a glTF file; null: it has one only.</param>
+/// <param name="Rig">The rig's name; null: the program has one only.</param>
+/// <param name="Joints">Which joint is which, as <c>from=to</c>.</param>
+/// <param name="Settings">What is kept, and so on.</param>
+/// <param name="Up">The axis of a BVH file that points up.</param>
+/// <param name="Skeleton">The delivered file, instead of the one that the rig names.</param>
+/// <param name="Folder">Where the controls file is written.</param>
+/// <param name="Json">Whether the result is printed as JSON.</param>
+internal sealed record MatchRequest(
+    string File, string? Animation, string? Rig, IReadOnlyList<string> Joints, MotionMatchSettings Settings, Axis Up, string? Skeleton, string Folder, bool Json);
