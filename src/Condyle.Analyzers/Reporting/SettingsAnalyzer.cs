@@ -10,13 +10,13 @@ namespace Condyle.Analyzers.Reporting;
 public sealed class SettingsAnalyzer : DiagnosticAnalyzer
 {
     internal static readonly DiagnosticDescriptor Rule = new(
-        BuildProblem.Setting.Id,
-        BuildProblem.Setting.Title,
+        BuildProblem.Setting,
+        "Setting that can't be",
         "{0}",
         "Settings",
         DiagnosticSeverity.Warning,
         isEnabledByDefault: true,
-        description: RulePage.SummaryOf(BuildProblem.Setting.Id),
+        description: RulePage.SummaryOf(BuildProblem.Setting),
         customTags: WellKnownDiagnosticTags.CompilationEnd);
 
     /// <inheritdoc/>
