@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using Condyle.Benchmarks.Measuring;
+using Condyle.Benchmarks.Motion;
 using Condyle.Benchmarks.Projects;
 using Condyle.Benchmarks.Reader;
 using Condyle.Benchmarks.Runtime;
@@ -10,6 +11,7 @@ var suites = new Dictionary<string, Dictionary<string, Func<IEnumerable<Result>>
     ["reader"] = ReaderSuite.Parts,
     ["rules"] = RuleSuite.Parts,
     ["runtime"] = RuntimeSuite.Parts,
+    ["motion"] = MotionSuite.Parts,
 };
 if (args is not ["goals", var name, ..] || !suites.TryGetValue(name, out var parts) || (args.Length > 2 && !parts.ContainsKey(args[2])))
 {

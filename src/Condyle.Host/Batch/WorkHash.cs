@@ -45,7 +45,7 @@ internal sealed class WorkHash
     {
         Add(hash, file.JsonText.Span);
         foreach (var buffer in file.Buffers)
-            Add(hash, buffer.Bytes.Span);
+            Add(hash, buffer.Whole().Span);
         foreach (var (index, image) in file.Images.OrderBy(image => image.Key))
         {
             hash.AppendData(BitConverter.GetBytes(index));

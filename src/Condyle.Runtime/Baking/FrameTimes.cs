@@ -91,7 +91,9 @@ internal sealed record FrameTimes(float From, float[] Times)
         for (var frame = 0; frame < times.Length; frame++)
             times[frame] = (float)(frame / rate);
         times[^1] = (float)seconds;
-        return times;
+
+        // So late in a clip that a float can't tell the last frame from the end, they are one.
+        return times.Length > 2 && times[^2] >= times[^1] ? [.. times[..^2], times[^1]] : times;
     }
 
     private static BadInputException TooMany(Clip clip, double frames, BakeSettings settings) => clip.Wrong(

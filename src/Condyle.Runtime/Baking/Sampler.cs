@@ -19,21 +19,25 @@ internal sealed class Sampler(LiveMotion live, IReadOnlyList<JointRest> rest, bo
         JointSamples[] samples = [.. live.Rig.Joints.Select(joint => new JointSamples(joint.Index, times.Times.Length, rest[joint.Index], units[joint.Index]))];
         var travel = live.Travel is { IsTakenOff: true } ? new TravelSamples(times.Times.Length) : null;
         var ends = new LoopEnds(live.Rig);
-        live.Play(times.Times.Select(time => (double)time), (frame, moment) =>
+        live.PlayTogether(times.Times.Select(time => (double)time), (first, moments) =>
         {
-            work.Tick(0, Share, frame + 1, times.Times.Length);
+            work.Tick(0, Share, first + moments.Length, times.Times.Length);
             for (var joint = 0; joint < samples.Length; joint++)
             {
-                var (t, r, s) = moment.Channels(joint);
-                if (!samples[joint].TryTake(frame, t, r, s))
-                    throw NotFinite(joint, frame, times.InClip(times.Times[frame]));
+                for (var moment = 0; moment < moments.Length; moment++)
+                {
+                    var (t, r, s) = moments[moment].Channels(joint);
+                    if (!samples[joint].TryTake(first + moment, t, r, s))
+                        throw NotFinite(joint, first + moment, times.InClip(times.Times[first + moment]));
+                }
             }
 
-            travel?.Take(frame, moment.Way);
-            if (loops && frame == 0)
-                ends.Begin(moment);
-            if (loops && frame == times.Times.Length - 1)
-                ends.End(moment, live.Clip);
+            for (var moment = 0; moment < moments.Length; moment++)
+                travel?.Take(first + moment, moments[moment].Way);
+            if (loops && first == 0)
+                ends.Begin(moments[0]);
+            if (loops && first + moments.Length == times.Times.Length)
+                ends.End(moments[^1], live.Clip);
         });
         if (loops)
         {

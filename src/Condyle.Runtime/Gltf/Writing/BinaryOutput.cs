@@ -56,7 +56,7 @@ internal sealed class BinaryOutput
     /// <summary>Only views of buffers after the first move, so a file with one buffer keeps its views as they are.</summary>
     private void MergeBuffers(IReadOnlyList<GltfBuffer> buffers)
     {
-        var starts = buffers.Select(buffer => Add(buffer.Bytes)).ToArray();
+        var starts = buffers.Select(Add).ToArray();
         if (buffers.Count < 2)
             return;
         foreach (var view in json["bufferViews"] as JsonArray ?? [])
@@ -101,6 +101,18 @@ internal sealed class BinaryOutput
         only.Remove("uri");
         if (only["byteLength"]?.GetValue<double>() != binaryLength)
             only["byteLength"] = binaryLength;
+    }
+
+    private long Add(GltfBuffer buffer)
+    {
+        var start = Add(buffer.Bytes);
+        foreach (var part in buffer.Added)
+        {
+            parts.Add(part);
+            binaryLength += part.Length;
+        }
+
+        return start;
     }
 
     private long Add(ReadOnlyMemory<byte> bytes)

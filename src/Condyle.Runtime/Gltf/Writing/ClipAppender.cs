@@ -1,6 +1,4 @@
-using System.Buffers.Binary;
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 using System.Text.Json.Nodes;
 using Condyle.Runtime.Gltf.Reading;
 
@@ -13,7 +11,7 @@ internal sealed class ClipAppender
 {
     private readonly GltfFile file;
     private readonly JsonObject json;
-    private readonly List<(long Start, Action<Memory<byte>> Write)> added = [];
+    private readonly List<ReadOnlyMemory<byte>> added = [];
     private readonly int bufferIndex;
     private long newLength;
 
@@ -23,7 +21,7 @@ internal sealed class ClipAppender
         json = file.ParseJson();
         var inside = file.Buffers.Index().FirstOrDefault(buffer => buffer.Item.Home == BufferHome.Inside, (file.Buffers.Count, null!));
         bufferIndex = inside.Item1;
-        newLength = inside.Item2?.Bytes.Length ?? 0;
+        newLength = inside.Item2?.Length ?? 0;
     }
 
     public static GltfFile Append(GltfFile file, IReadOnlyList<GltfClip> clips, bool replace)
@@ -59,7 +57,10 @@ internal sealed class ClipAppender
 
     private void Add(GltfClip clip, bool replace)
     {
-        var start = newLength = Align(newLength);
+        var start = Align(newLength);
+        if (start > newLength)
+            added.Add(new byte[start - newLength]);
+        newLength = start;
         var view = List("bufferViews").Count;
         var (samplers, channels) = (new JsonArray(), new JsonArray());
         var timesOf = new Dictionary<int[], int>(KeyListComparer.Instance);
@@ -116,7 +117,7 @@ internal sealed class ClipAppender
             ["count"] = values.Length,
             ["type"] = kind,
         };
-        added.Add((newLength, target => WriteLittleEndian(values, target.Span)));
+        added.Add(ArrayBytes<T>.Of(values));
         newLength += (long)values.Length * Unsafe.SizeOf<T>();
         var accessors = List("accessors");
         accessors.Add(accessor);
@@ -145,22 +146,19 @@ internal sealed class ClipAppender
     {
         if (newLength > Array.MaxLength)
             throw new BadInputException(file.Path, $"with these clips it would hold {newLength} bytes of data, more than {Array.MaxLength}", "Write fewer clips to one file");
-        var bytes = new byte[newLength];
-        foreach (var (start, write) in added)
-            write(bytes.AsMemory((int)start));
-
         var buffers = file.Buffers.ToList();
         if (bufferIndex < buffers.Count)
         {
-            buffers[bufferIndex].Bytes.Span.CopyTo(bytes);
-            buffers[bufferIndex] = new GltfBuffer(bytes, BufferHome.Inside);
+            var inside = buffers[bufferIndex];
+            buffers[bufferIndex] = inside with { Home = BufferHome.Inside, Added = [.. inside.Added, .. added] };
             json["buffers"]![bufferIndex]!["byteLength"] = newLength;
         }
         else
         {
-            buffers.Add(new GltfBuffer(bytes, BufferHome.Inside));
+            buffers.Add(new GltfBuffer(ReadOnlyMemory<byte>.Empty, BufferHome.Inside) { Added = [.. added] });
             List("buffers").Add(new JsonObject { ["byteLength"] = newLength });
         }
+
         return buffers;
     }
 
@@ -172,16 +170,6 @@ internal sealed class ClipAppender
     }
 
     private static long Align(long length) => (length + 3) & ~3L;
-
-    private static void WriteLittleEndian<T>(T[] values, Span<byte> target) where T : unmanaged
-    {
-        var bytes = MemoryMarshal.AsBytes(values.AsSpan());
-        bytes.CopyTo(target);
-        if (BitConverter.IsLittleEndian)
-            return;
-        var words = MemoryMarshal.Cast<byte, int>(target[..bytes.Length]);
-        BinaryPrimitives.ReverseEndianness(words, words);
-    }
 
     private sealed class KeyListComparer : IEqualityComparer<int[]>
     {

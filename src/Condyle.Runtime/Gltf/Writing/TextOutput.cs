@@ -22,9 +22,9 @@ internal sealed class TextOutput
         var staysHome = FolderOf(source.Path) == FolderOf(target);
         for (var i = 0; i < source.Buffers.Count; i++)
         {
-            var (bytes, home) = source.Buffers[i];
+            var home = source.Buffers[i].Home;
             if (home == BufferHome.Inside || (home == BufferHome.File && !staysHome))
-                json["buffers"]![i]!["uri"] = DataUri("application/octet-stream", bytes.Span, target);
+                json["buffers"]![i]!["uri"] = DataUri("application/octet-stream", source.Buffers[i].Whole().Span, target);
         }
         if (!staysHome)
         {
