@@ -31,7 +31,11 @@ public sealed class FuzzTests(ITestOutputHelper output) : IDisposable
     public void Dispose() => program.Dispose();
 
     [Fact]
-    public void Glb_files_of_clips() => Fuzz("glb", [File.ReadAllBytes(ClipFiles.Write(program, "wave", 30)), File.ReadAllBytes(ClipFiles.Write(program, "haul", 70, seconds: 3))], ReadClips);
+    public void Glb_files_of_clips() => Fuzz("glb", Clips(), ReadClips);
+
+    /// <summary>A turn by a quaternion whose length is beyond a float's range.</summary>
+    [Fact]
+    public void What_crashed_once_is_refused() => Assert.True(Try(program["input.glb"], new Mutator(Clips()).Make(1179), ReadClips, "glb input 1179", mustRead: false).IsRefused);
 
     [Fact]
     public void Gltf_files_of_skeletons_and_motion() => Fuzz("gltf", [Delivered(".gltf"), Delivered(".glb"), Encoding.UTF8.GetBytes(Hoist.Delivered)], ReadSkeleton);
@@ -114,6 +118,8 @@ public sealed class FuzzTests(ITestOutputHelper output) : IDisposable
         _ = SheetText.Of(read);
         _ = SheetPicture.Of(read);
     }
+
+    private IReadOnlyList<byte[]> Clips() => [File.ReadAllBytes(ClipFiles.Write(program, "wave", 30)), File.ReadAllBytes(ClipFiles.Write(program, "haul", 70, seconds: 3))];
 
     /// <summary>A delivered file that holds a clip.</summary>
     private byte[] Delivered(string extension)

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.InteropServices;
 using Condyle.Runtime.Gltf;
 using Condyle.Runtime.Gltf.Reading;
 
@@ -7,6 +8,9 @@ namespace Condyle.Runtime.Clips.Files;
 /// <summary>A sampler of a file's animation: its times, and its values as the accessor's numbers come to be read (normalised whole numbers and sparse values included).</summary>
 internal sealed class Sampler
 {
+    /// <summary>A spline multiplies slopes by times, and a quaternion's length squares its numbers: beyond this they might leave a float's range.</summary>
+    private const float Largest = 1e8f, Longest = 1e6f;
+
     private readonly GltfFile file;
     private readonly JsonSpot spot;
     private readonly int output;
@@ -53,6 +57,8 @@ internal sealed class Sampler
         if (Kind != kind)
             throw spot["output"].Wrong($"holds {Kind} values where {kind} is wanted", "Export the animation again");
         var values = read();
+        if (MemoryMarshal.Cast<T, float>(values).ContainsAnyExceptInRange(-Largest, Largest))
+            throw spot["output"].Wrong($"holds a number that is beyond {Largest} or isn't one", "Export the animation again");
         return Mode != Interpolation.Spline
             ? new Keys<T>(Times, values, null, Mode)
             : new Keys<T>(Times, [.. values.Where((_, i) => i % 3 == 1)], [.. Times.Select((_, key) => (values[3 * key], values[(3 * key) + 2]))], Mode);
@@ -64,6 +70,8 @@ internal sealed class Sampler
         if (!accessor["bufferView"].Exists && !accessor["sparse"].Exists && accessor["count"].Whole(1, int.MaxValue) > 1)
             throw accessor.Wrong("has times that don't increase, at element 1", "Export the animation again");
         float[] times = [.. file.Model.LogicalAccessors[index].AsScalarArray()];
+        if (times[^1] > Longest)
+            throw accessor.Wrong($"has times beyond {Longest} s", "Export the animation again");
         for (var i = 0; i < times.Length; i++)
         {
             if (!(times[i] >= 0) || (i > 0 && times[i] <= times[i - 1]))
