@@ -14,8 +14,8 @@ public sealed class Stevedore : IRigDefinition
         var systems = rig.Group("systems_group");
 
         // The engine reads the way that he walks from the root; the offset shifts him against it.
-        var world = rig.Control("world").PlacedAt(joints.Root);
-        var offset = rig.Control("offset").Under(world);
+        var world = rig.Control("world").PlacedAt(joints.Root).Shaped(ControlShape.Square, size: 0.7f);
+        var offset = rig.Control("offset").Under(world).Shaped(ControlShape.Ring, size: 0.5f);
         rig.Drive(joints.Root).ByChannels(world);
 
         var torso = Torso.Build(rig, joints, offset);

@@ -16,7 +16,7 @@ internal static class Fingers
             Node above = hand;
             for (var i = 0; i < finger.Count; i++)
             {
-                var control = rig.Control($"turn_{finger[i].Name}").Under(above).PlacedAt(finger[i]).Lock(Channels.Move);
+                var control = rig.Control($"turn_{finger[i].Name}").Under(above).PlacedAt(finger[i]).Lock(Channels.Move).OnLayer("fingers");
                 if (i == 0)
                     control.LimitTurn(Axis.X, -30, 80).LimitTurn(Axis.Y, -10, 10).LimitTurn(Axis.Z, -20, 20);
                 else

@@ -25,7 +25,7 @@ internal sealed record Torso(Control Hips, Control Chest)
 
     private static Control Turn(RigDraft rig, Joint joint, Control above, float forwards, float backwards, float around, float aside)
     {
-        var control = rig.Control($"turn_{joint.Name}").Under(above).PlacedAt(joint).Lock(Channels.Move)
+        var control = rig.Control($"turn_{joint.Name}").Under(above).PlacedAt(joint).Lock(Channels.Move).OnLayer("torso")
             .LimitTurn(Axis.X, -backwards, forwards).LimitTurn(Axis.Y, -around, around).LimitTurn(Axis.Z, -aside, aside);
         rig.Drive(joint).ByChannels(control);
         return control;

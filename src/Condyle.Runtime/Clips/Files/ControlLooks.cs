@@ -61,10 +61,13 @@ internal sealed class ControlLooks
         _ => Axis.Y,
     };
 
-    /// <summary>From a control at a joint to the joint's first child, in the control's frame.</summary>
-    private Vector3d? BoneOf(RigNode node) =>
-        node.Placement.TryKnown(out var placement) && placement is AtNode { Target: { } joint }
-        && rig.Model.Nodes.Find(child => child.IsExported && child.Parent.TryKnown(out var parent) && parent == joint) is { } child
-            ? rig.LimbTable.Rest.WorldOf(node).Inverse().Apply(rig.LimbTable.Rest.WorldOf(child).Origin)
-            : null;
+    /// <summary>The bone of a control at a joint, in the control's frame: from the joint to its first child, or at the end of a chain, from the joint above.</summary>
+    private Vector3d? BoneOf(RigNode node)
+    {
+        if (!node.Placement.TryKnown(out var placement) || placement is not AtNode { Target: { IsExported: true } joint })
+            return null;
+        var child = rig.Model.Nodes.Find(below => below.IsExported && below.Parent.TryKnown(out var parent) && parent == joint);
+        var other = child ?? (joint.Parent.TryKnown(out var above) ? above : null);
+        return other is null ? null : rig.LimbTable.Rest.WorldOf(node).Inverse().Apply(rig.LimbTable.Rest.WorldOf(other).Origin);
+    }
 }
