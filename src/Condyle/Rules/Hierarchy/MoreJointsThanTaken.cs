@@ -16,10 +16,11 @@ internal sealed class MoreJointsThanTaken : ModelRule
     {
         if (conventions.MostJoints is not { } most)
             yield break;
+        // Of joints that may be declared or not, none counts.
+        var bySkeleton = model.Nodes.Where(node => node is { IsUnknown: false, Skeleton: { } its } && node.Scope == its.Scope).ToLookup(node => node.Skeleton);
         foreach (var skeleton in model.Skeletons)
         {
-            // Of joints that are declared in one way or another, only one way counts.
-            var joints = model.Nodes.FindAll(node => node.Skeleton == skeleton && !node.IsUnknown && node.Scope == skeleton.Scope);
+            var joints = bySkeleton[skeleton].ToList();
             if (skeleton.IsUnknown || joints.Count <= most)
                 continue;
             var first = joints[most];
