@@ -58,7 +58,14 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
             machine.Budget.Make((machine.Draft.Log[said] as ChainDeclared)?.Joints?.Count ?? 1);
         if (last > first && self is IHandle of && Handles.IsMade(of) && machine.Draft.IsOpen(of.Id))
             machine.Lost.Say();
-        if (last > first)
+        if (member.IsRecipe && result is null)
+        {
+            machine.Lose(new Origin(path, LineSpan), "What a recipe is given here isn't known, so neither is what it builds");
+            return Opens.Of(returns, machine);
+        }
+
+        // What a recipe says has no arguments of its own in the code.
+        if (last > first && !member.IsRecipe)
             machine.Calls.Add(first, last, new CallRecord(this, path, arguments));
         return result;
     }

@@ -27,6 +27,7 @@ internal sealed class DraftMember
         Called = method;
         var parameters = method.GetParameters();
         Plain = parameters.TakeWhile(parameter => !IsCallerInformation(parameter)).ToArray();
+        IsRecipe = method.GetCustomAttribute<RecipeAttribute>() is not null;
         TakesOpen = method.GetCustomAttribute<TakesOpenAttribute>() is not null || PropertyOf(method)?.GetCustomAttribute<TakesOpenAttribute>() is not null;
         var twin = TwinOf(method, Plain);
         HasTwin = twin is not null;
@@ -48,6 +49,9 @@ internal sealed class DraftMember
 
     /// <summary>Whether it gives a right answer for handles of unknown elements.</summary>
     public bool TakesOpen { get; }
+
+    /// <summary>Whether it says many sentences at once, and answers nothing where it would have to guess.</summary>
+    public bool IsRecipe { get; }
 
     public static DraftMember? Find(string id) => Members.TryGetValue(id, out var member) ? member : null;
 
@@ -82,14 +86,14 @@ internal sealed class DraftMember
         parameter.GetCustomAttribute<CallerFilePathAttribute>() is not null || parameter.GetCustomAttribute<CallerLineNumberAttribute>() is not null;
 
     private static PropertyInfo? PropertyOf(MethodBase method) => method.IsSpecialName
-        ? method.DeclaringType!.GetProperties().FirstOrDefault(property => property.GetMethod == method)
+        ? method.DeclaringType!.GetProperties().FirstOrDefault(property => property.GetMethod == method || property.SetMethod == method)
         : null;
 
     private static MethodInfo? TwinOf(MethodBase method, ParameterInfo[] plain)
     {
         const BindingFlags Internal = BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly;
-        if (PropertyOf(method) is { } property)
-            return method.DeclaringType!.GetProperty(property.Name + "Fact", Internal)?.GetMethod;
+        if (PropertyOf(method) is { } property && method.DeclaringType!.GetProperty(property.Name + "Fact", Internal) is var fact)
+            return property.GetMethod == method ? fact?.GetMethod : fact?.SetMethod;
         return method.DeclaringType!.GetMethods(Internal).FirstOrDefault(twin =>
             twin.Name == method.Name
             && twin.GetParameters() is var parameters

@@ -80,8 +80,8 @@ internal static class Marshal
             return (value, _) => value is EnumValue known ? Enum.ToObject(wanted, known.Number) : Activator.CreateInstance(wanted);
         if (wanted.IsArray)
             return PlainArray(wanted.GetElementType()!);
-        return (value, machine) => value is null or OpenValue || !wanted.IsInstanceOfType(value)
-            ? Opens.OfHost(wanted, machine.Draft) ?? (wanted.IsValueType ? Activator.CreateInstance(wanted) : null)
+        return (value, machine) => value is null && !wanted.IsValueType ? null
+            : value is null or OpenValue || !wanted.IsInstanceOfType(value) ? Opens.OfHost(wanted, machine.Draft) ?? (wanted.IsValueType ? Activator.CreateInstance(wanted) : null)
             : value;
     }
 

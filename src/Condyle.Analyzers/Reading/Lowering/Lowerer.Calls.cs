@@ -226,8 +226,8 @@ internal sealed partial class Lowerer
     private void With(IWithOperation changed)
     {
         Value(changed.Operand);
-        if (KeyOf(changed).Shape == TypeShape.Condyle)
-            Emit(new Unread("'with' on a type of Condyle", KeyOf(changed)));
+        if (KeyOf(changed) is { Shape: TypeShape.Condyle } condyle)
+            Emit(condyle.IsReference ? new CondyleCall($"M:{condyle.Host!.FullName}.<Clone>$", isInstance: true, 0, null, condyle) : new Unread("'with' on a value of Condyle", condyle));
         else
             Emit(new CloneObject());
         if (changed.Initializer is { } initializer)
