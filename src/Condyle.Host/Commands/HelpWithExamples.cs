@@ -34,7 +34,7 @@ internal sealed class HelpWithExamples(HelpAction help, string program) : Synchr
         ["skeleton"] = [("what a class of joints is generated from", "skeleton character.glb --out character.gltf")],
         ["match"] =
         [
-            ("an actor's walk, on a controls file that bake takes too", "match walk.bvh --rig Stevedore --joint Hips=pelvis LeftArm=shoulder_left"),
+            ("an actor's walk, on a controls file that bake takes too", "match walk.bvh --rig Stevedore --joint hips=pelvis leftUpperArm=shoulder_left"),
             ("a clip of an older skeleton", "match old_worker.glb --animation walk --rig Stevedore --rest KeepTurns"),
         ],
         ["controls"] = [("the desk of an animator", "controls --rig Stevedore --out out"), ("with a clip on it, to be worked on", "controls --rig Stevedore --clip lift_crate")],

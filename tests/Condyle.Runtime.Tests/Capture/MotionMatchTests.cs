@@ -106,10 +106,10 @@ public sealed class MotionMatchTests : IDisposable
 
     public static TheoryData<string, string> WrongMaps => new()
     {
-        { "hips", " 'Hipps' at motion 'walk' is mapped, but the motion has no such joint. The nearest: 'Hips', 'Chest'." },
-        { "pelvis", " 'Hips' at motion 'walk' is mapped to 'pelviss', which is no joint of the rig 'Rig'. The nearest: 'pelvis'." },
-        { "twice", " 'Hips' at motion 'walk' is mapped to 'chest', and so is 'Chest'. Map one of them." },
-        { "none", " at motion 'walk' has no joint of the rig 'Rig'. Say with a JointMap which is which. Its joints: 'Hips', 'Chest', 'LeftArm', 'LeftForeArm', 'LeftHand', 'LeftFoot'." },
+        { "hips", " 'hipps' at motion 'walk' is mapped, but the motion has no such joint. The nearest: 'hips', " },
+        { "pelvis", " 'hips' at motion 'walk' is mapped to 'pelviss', which is no joint of the rig 'Rig'. The nearest: 'pelvis'." },
+        { "twice", " 'upperChest' at motion 'walk' is mapped to 'chest', and so is 'hips'. Map one of them." },
+        { "none", " at motion 'walk' has no joint of the rig 'Rig'. Say with a JointMap which is which. Its joints: 'hips', 'upperChest', 'leftUpperArm', 'leftLowerArm', 'leftHand', 'leftFoot'." },
     };
 
     [Theory]
@@ -119,9 +119,9 @@ public sealed class MotionMatchTests : IDisposable
         var path = folder.Write("walk.bvh", Walker.Text(frames: 2));
         var map = wrong switch
         {
-            "hips" => new JointMap().With("Hipps", "pelvis"),
-            "pelvis" => new JointMap().With("Hips", "pelviss"),
-            "twice" => new JointMap().With("Chest", "chest").With("Hips", "chest"),
+            "hips" => new JointMap().With("hipps", "pelvis"),
+            "pelvis" => new JointMap().With("hips", "pelviss"),
+            "twice" => new JointMap().With("upperChest", "chest").With("hips", "chest"),
             _ => new JointMap(),
         };
         var told = Assert.Throws<BadInputException>(() => MotionMatch.Run(Walker.Character(), JointMotion.FromBvh(path), map)).Message;

@@ -9,23 +9,23 @@ internal static class Walker
 {
     public const string Hierarchy = """
         HIERARCHY
-        ROOT Hips
+        ROOT hips
         {
             OFFSET 1.5 2.5 -0.5
             CHANNELS 6 Xposition Yposition Zposition Zrotation Xrotation Yrotation
-            JOINT Chest
+            JOINT upperChest
             {
                 OFFSET 0 20 1
                 CHANNELS 3 Yrotation Xrotation Zrotation
-                JOINT LeftArm
+                JOINT leftUpperArm
                 {
                     OFFSET 15.0 20 0
                     CHANNELS 3 Xrotation Yrotation Zrotation
-                    JOINT LeftForeArm
+                    JOINT leftLowerArm
                     {
                         OFFSET 28 0 0
                         CHANNELS 3 Zrotation Yrotation Xrotation
-                        JOINT LeftHand
+                        JOINT leftHand
                         {
                             OFFSET 2.5e1 0 0
                             CHANNELS 3 Xrotation Zrotation Yrotation
@@ -37,7 +37,7 @@ internal static class Walker
                     }
                 }
             }
-            JOINT LeftFoot
+            JOINT leftFoot
             {
                 OFFSET 9 -90 2
                 CHANNELS 3 Yrotation Zrotation Xrotation
@@ -50,7 +50,7 @@ internal static class Walker
 
         """;
 
-    public static readonly string[] Joints = ["Hips", "Chest", "LeftArm", "LeftForeArm", "LeftHand", "LeftFoot"];
+    public static readonly string[] Joints = ["hips", "upperChest", "leftUpperArm", "leftLowerArm", "leftHand", "leftFoot"];
 
     /// <summary>Frames of 1/60 s in which all that can move does.</summary>
     public static string Text(int frames = 40, int seed = 3)
@@ -68,7 +68,7 @@ internal static class Walker
     }
 
     public static readonly JointMap Names = new JointMap()
-        .With("Hips", "pelvis").With("Chest", "chest").With("LeftArm", "shoulder_left").With("LeftForeArm", "elbow_left").With("LeftHand", "wrist_left").With("LeftFoot", "ankle_left");
+        .With("hips", "pelvis").With("upperChest", "chest").With("leftUpperArm", "shoulder_left").With("leftLowerArm", "elbow_left").With("leftHand", "wrist_left").With("leftFoot", "ankle_left");
 
     /// <summary>The character that he plays: in metres, twice his size, arm hanging down, joints with axes of their own, an arm with IK and FK.</summary>
     public static CompiledRig Character(float armDegrees = -60)

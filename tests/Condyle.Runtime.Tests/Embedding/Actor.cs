@@ -4,10 +4,10 @@ namespace Condyle.Runtime.Tests.Embedding;
 internal static class Actor
 {
     private static readonly JointMap Names = new JointMap()
-        .With("LeftArm", "shoulder_left").With("LeftForeArm", "elbow_left").With("LeftHand", "wrist_left");
+        .With("leftUpperArm", "shoulder_left").With("leftLowerArm", "elbow_left").With("leftHand", "wrist_left");
 
     public static MotionMatchResult Wave(CompiledRig rig, string path) => MotionMatch.Run(rig, JointMotion.FromBvh(path), Names);
 
     public static MotionMatchResult Old(CompiledRig rig) => MotionMatch.Run(
-        rig, JointMotion.FromGltf("old_worker.glb", "walk"), new JointMap().With("upperarm_l", "shoulder_left"), new MotionMatchSettings { Rest = RestPolicy.KeepTurns });
+        rig, JointMotion.FromGltf("old_worker.glb", "walk"), new JointMap().With("old_shoulder_left", "shoulder_left"), new MotionMatchSettings { Rest = RestPolicy.KeepTurns });
 }

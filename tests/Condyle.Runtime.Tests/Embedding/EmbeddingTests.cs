@@ -53,8 +53,8 @@ public class EmbeddingTests
         try
         {
             var path = Path.Combine(folder.FullName, "wave.bvh");
-            File.WriteAllText(path, "HIERARCHY\nROOT LeftArm\n{\nOFFSET 0 0 0\nCHANNELS 3 Zrotation Xrotation Yrotation\nJOINT LeftForeArm\n{\nOFFSET 25 0 0\nCHANNELS 3 Zrotation Xrotation Yrotation\n"
-                + "JOINT LeftHand\n{\nOFFSET 25 0 0\nCHANNELS 3 Zrotation Xrotation Yrotation\nEnd Site\n{\nOFFSET 9 0 0\n}\n}\n}\n}\nMOTION\nFrames: 2\nFrame Time: 0.1\n0 0 0 0 0 0 0 0 0\n20 0 0 30 0 0 0 0 0\n");
+            File.WriteAllText(path, "HIERARCHY\nROOT leftUpperArm\n{\nOFFSET 0 0 0\nCHANNELS 3 Zrotation Xrotation Yrotation\nJOINT leftLowerArm\n{\nOFFSET 25 0 0\nCHANNELS 3 Zrotation Xrotation Yrotation\n"
+                + "JOINT leftHand\n{\nOFFSET 25 0 0\nCHANNELS 3 Zrotation Xrotation Yrotation\nEnd Site\n{\nOFFSET 9 0 0\n}\n}\n}\n}\nMOTION\nFrames: 2\nFrame Time: 0.1\n0 0 0 0 0 0 0 0 0\n20 0 0 30 0 0 0 0 0\n");
             var result = Actor.Wave(Rig, path);
             Assert.True(result.Largest.Degrees.Value < 0.1, $"{result.Largest}");
             Assert.Equal(["index_left"], result.NotInMotion);

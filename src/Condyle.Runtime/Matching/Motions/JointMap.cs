@@ -3,7 +3,7 @@ using Condyle.Naming;
 namespace Condyle.Runtime;
 
 /// <summary>Which joint of a motion is which joint of a rig. Joints of one name on both sides needn't be said.</summary>
-/// <example><code>new JointMap().With("Hips", "pelvis").With("LeftArm", "shoulder_left").Without("LeftHandThumb1")</code></example>
+/// <example><code>new JointMap().With("hips", "pelvis").With("leftUpperArm", "shoulder_left").Without("leftThumbMetacarpal")</code></example>
 public sealed class JointMap
 {
     private const int MostSuggestions = 3;
