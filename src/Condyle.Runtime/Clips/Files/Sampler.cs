@@ -56,7 +56,7 @@ internal sealed class Sampler
     {
         if (Kind != kind)
             throw spot["output"].Wrong($"holds {Kind} values where {kind} is wanted", "Export the animation again");
-        var values = read();
+        var values = FromLibrary(spot["output"], read);
         if (MemoryMarshal.Cast<T, float>(values).ContainsAnyExceptInRange(-Largest, Largest))
             throw spot["output"].Wrong($"holds a number that is beyond {Largest} or isn't one", "Export the animation again");
         return Mode != Interpolation.Spline
@@ -64,12 +64,25 @@ internal sealed class Sampler
             : new Keys<T>(Times, [.. values.Where((_, i) => i % 3 == 1)], [.. Times.Select((_, key) => (values[3 * key], values[(3 * key) + 2]))], Mode);
     }
 
+    /// <summary>The library reports data that it can't read by many exception types, its own and the framework's.</summary>
+    private static T FromLibrary<T>(JsonSpot spot, Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (Exception problem) when (problem is not (BadInputException or OutOfMemoryException))
+        {
+            throw spot.Wrong($"can't be read: {problem.Message.ReplaceLineEndings(" ").Trim().TrimEnd('.')}", "Export the animation again", problem);
+        }
+    }
+
     private float[] TimesOf(JsonSpot accessor, int index)
     {
         // Without data all times are zero, so there can be one at most; whatever more is claimed isn't made room for.
         if (!accessor["bufferView"].Exists && !accessor["sparse"].Exists && accessor["count"].Whole(1, int.MaxValue) > 1)
             throw accessor.Wrong("has times that don't increase, at element 1", "Export the animation again");
-        float[] times = [.. file.Model.LogicalAccessors[index].AsScalarArray()];
+        var times = FromLibrary<float[]>(accessor, () => [.. file.Model.LogicalAccessors[index].AsScalarArray()]);
         if (times[^1] > Longest)
             throw accessor.Wrong($"has times beyond {Longest} s", "Export the animation again");
         for (var i = 0; i < times.Length; i++)
