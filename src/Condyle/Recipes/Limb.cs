@@ -3,11 +3,15 @@ namespace Condyle;
 /// <summary>What <see cref="RigDraft.Limb(Chain, string, Side, Node, Group, Node, LimbOptions?, string, int)"/> has built.</summary>
 public sealed class Limb
 {
-    internal Limb(Control root, Control goal, Control pole, IReadOnlyList<Control> turns, Switch fk, Copy ikCopy, Copy fkCopy, Group parts)
+    internal Limb(Chain bones, Side side, Control root, Control goal, Control pole, IReadOnlyList<Control> turns, Switch fk, Copy ikCopy, Copy fkCopy, TwoBone solver, Group parts)
     {
-        (Root, Goal, Pole, Turns) = (root, goal, pole, turns);
-        (Fk, IkCopy, FkCopy, Parts) = (fk, ikCopy, fkCopy, parts);
+        (Bones, Side, Root, Goal, Pole, Turns) = (bones, side, root, goal, pole, turns);
+        (Fk, IkCopy, FkCopy, Solver, Parts) = (fk, ikCopy, fkCopy, solver, parts);
     }
+
+    internal Chain Bones { get; }
+
+    internal Side Side { get; }
 
     /// <summary>The control that carries the limb's root; it moves, and doesn't turn.</summary>
     public Control Root { get; }
@@ -29,6 +33,9 @@ public sealed class Limb
 
     /// <summary>The copy that the turns drive.</summary>
     public Copy FkCopy { get; }
+
+    /// <summary>The sentence that solves the copy, to say more of it or otherwise.</summary>
+    public TwoBone Solver { get; }
 
     /// <summary>The group that holds both copies and follows the root.</summary>
     public Group Parts { get; }

@@ -1,4 +1,5 @@
 using Condyle.Model;
+using Condyle.Recipes;
 
 namespace Condyle;
 
@@ -16,28 +17,28 @@ public sealed record LimbOptions
     public string Pole { get => PoleFact.ToString(); init => PoleFact = value; }
 
     /// <summary>How far the pole stands from the bend, in metres, above zero.</summary>
-    public float PoleDistance { get => Known(PoleDistanceFact); init => PoleDistanceFact = value; }
+    public float PoleDistance { get => PoleDistanceFact.OrDefault(); init => PoleDistanceFact = value; }
 
     /// <summary>The name of the switch that gives the limb from IK, at 0, to FK, at 1.</summary>
     public string Switch { get => SwitchFact.ToString(); init => SwitchFact = value; }
 
     /// <summary>Whether FK has the limb at rest.</summary>
-    public bool StartsInFk { get => Known(StartsInFkFact); init => StartsInFkFact = value; }
+    public bool StartsInFk { get => StartsInFkFact.OrDefault(); init => StartsInFkFact = value; }
 
     /// <summary>Whether the goal has a switch <c>stretch</c> by which bones lengthen to reach it.</summary>
-    public bool Stretches { get => Known(StretchesFact); init => StretchesFact = value; }
+    public bool Stretches { get => StretchesFact.OrDefault(); init => StretchesFact = value; }
 
     /// <summary>To how many times their length bones stretch at most, 1 or more.</summary>
-    public float MostStretch { get => Known(MostStretchFact); init => MostStretchFact = value; }
+    public float MostStretch { get => MostStretchFact.OrDefault(); init => MostStretchFact = value; }
 
     /// <summary>The last part of the reach, in metres, that is approached softly; 0 for none.</summary>
-    public float Softness { get => Known(SoftnessFact); init => SoftnessFact = value; }
+    public float Softness { get => SoftnessFact.OrDefault(); init => SoftnessFact = value; }
 
     /// <summary>Whether the goal has a dial <c>bend</c>, in degrees, that turns the plane of the bend.</summary>
-    public bool TurnsPlane { get => Known(TurnsPlaneFact); init => TurnsPlaneFact = value; }
+    public bool TurnsPlane { get => TurnsPlaneFact.OrDefault(); init => TurnsPlaneFact = value; }
 
     /// <summary>Whether labels show which of IK and FK has the limb.</summary>
-    public bool HasLabels { get => Known(HasLabelsFact); init => HasLabelsFact = value; }
+    public bool HasLabels { get => HasLabelsFact.OrDefault(); init => HasLabelsFact = value; }
 
     internal Text GoalFact { get => goal ?? ""; private set => goal = value; }
 
@@ -78,6 +79,4 @@ public sealed record LimbOptions
         TurnsPlaneFact = Fact<bool>.Open,
         HasLabelsFact = Fact<bool>.Open,
     };
-
-    private static T Known<T>(Fact<T> fact) => fact.TryKnown(out var known) ? known : default!;
 }

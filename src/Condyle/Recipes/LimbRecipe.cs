@@ -6,7 +6,7 @@ namespace Condyle.Recipes;
 internal static class LimbRecipe
 {
     /// <summary>None where the limb's joints or its options aren't known.</summary>
-    public static Limb? Build(RigDraft rig, Chain bones, RecipeNames names, Node under, Group systems, Node space, LimbOptions options, PlaceId place)
+    public static Limb? Build(RigDraft rig, Chain bones, RecipeNames names, Side side, Node under, Group systems, Node space, LimbOptions options, PlaceId place)
     {
         if (rig.IsOpen(bones.Id) || Decided(options) is not var (startsInFk, stretches, turnsPlane, hasLabels))
             return null;
@@ -44,7 +44,7 @@ internal static class LimbRecipe
             rig.Label("fk_" + names.Of("label"), "FK", place).Under(root, place).ShownBy(amount, place);
         }
 
-        return new Limb(root, goal, pole, turns, amount, ik, fk, parts);
+        return new Limb(bones, side, root, goal, pole, turns, amount, ik, fk, solver, parts);
     }
 
     private static (bool StartsInFk, bool Stretches, bool TurnsPlane, bool HasLabels)? Decided(LimbOptions options) =>

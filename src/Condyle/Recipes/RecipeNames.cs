@@ -17,6 +17,9 @@ internal readonly record struct RecipeNames(Text Part, Text Mark, Text GroupSuff
     /// <summary>The group of all of it: <c>arm_left_group</c>.</summary>
     public Text Group => Part + Mark + GroupSuffix;
 
+    /// <summary>A group of a part of it: <c>foot_heel_left_group</c>.</summary>
+    public Text GroupOf(Text what) => Of(what) + GroupSuffix;
+
     /// <summary><c>arm_root_left</c>.</summary>
     public Text Of(Text what) => Part + "_" + what + Mark;
 

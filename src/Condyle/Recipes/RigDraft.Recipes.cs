@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
 using Condyle.Model;
 using Condyle.Recipes;
@@ -25,5 +26,24 @@ public sealed partial class RigDraft
         Limb(bones, name, side, under, systems, space, options, Place(file, line))!;
 
     internal Limb? Limb(Chain bones, Text name, Side? side, Node under, Group systems, Node space, LimbOptions? options, PlaceId place) =>
-        side is null ? null : LimbRecipe.Build(this, bones, new RecipeNames(name, side, conventions), under, systems, space, options ?? new LimbOptions(), place);
+        side is null ? null : LimbRecipe.Build(this, bones, new RecipeNames(name, side, conventions), side, under, systems, space, options ?? new LimbOptions(), place);
+
+    /// <summary>
+    /// Lets the foot of a leg roll by one dial, in degrees: below zero about its heel, then about its ball, and beyond that about the tip of its toes. The leg then reaches for a group
+    /// that hangs under the three instead of its goal; the toes get a control that stays on the ground while IK has the leg and goes with the foot while FK has.
+    /// Its page, <c>src/Condyle/Recipes/FootRoll.md</c>, shows the same written out.
+    /// </summary>
+    /// <param name="leg">The leg, whose tip is the ankle.</param>
+    /// <param name="toes">The joint that the toes turn at: the ball of the foot.</param>
+    /// <param name="heel">Where the heel meets the ground, in metres from the ankle along the world's axes at rest.</param>
+    /// <param name="tip">Where the toes end on the ground, in metres from the toes' joint along the world's axes at rest.</param>
+    /// <param name="options">What it is called, and how far it rolls.</param>
+    /// <returns>The foot's handles.</returns>
+    [Recipe]
+    public FootRoll FootRoll(
+        Limb leg, Joint toes, Vector3 heel, Vector3 tip, FootRollOptions? options = null, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
+        FootRoll(leg, toes, heel, tip, options, Place(file, line))!;
+
+    internal FootRoll? FootRoll(Limb? leg, Joint toes, Fact<Vector3> heel, Fact<Vector3> tip, FootRollOptions? options, PlaceId place) =>
+        leg is null ? null : FootRollRecipe.Build(this, leg, toes, heel, tip, conventions, options ?? new FootRollOptions(), place);
 }
