@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Condyle.Host.Batch;
 using Condyle.Runtime.Gltf;
+using Condyle.Runtime.Gltf.Writing;
 using CsCheck;
 
 namespace Condyle.Host.Tests;
@@ -104,6 +105,47 @@ public sealed class BatchTests
     }
 
     [Fact]
+    public void What_another_program_is_writing_is_left_to_it()
+    {
+        using var program = Harbour("wave");
+        string? seen = null;
+        AtomicFile.Write(program["build/wave.glb"], _ =>
+        {
+            AtomicFile.DiscardLeftOvers(program["build/wave.glb"]);
+            seen = Assert.Single(Directory.GetFiles(program["build"], ".wave.glb.*"));
+        });
+        Assert.NotNull(seen);
+        Assert.Equal(["wave.glb"], Directory.GetFiles(program["build"]).Select(Path.GetFileName));
+    }
+
+    [Theory]
+    [InlineData("\"files\": [", "\"files\": [ null,")]
+    [InlineData("\"clips\": [", "\"clips\": [ null,")]
+    [InlineData("\"name\": \"wave.glb\"", "\"name\": \"wave\\u0000.glb\"")]
+    [InlineData("\"name\": \"wave.glb\"", "\"name\": \"\"")]
+    public void A_damaged_manifest_tells_nothing_and_the_work_is_done_again(string good, string bad)
+    {
+        using var program = Harbour("wave");
+        Assert.Equal(0, program.Run("bake", program["clips"], "--out", program["build"]));
+        var whole = File.ReadAllText(program["build/wave.bake.json"]);
+        Assert.Contains(good, whole, StringComparison.Ordinal);
+        File.WriteAllText(program["build/wave.bake.json"], whole.Replace(good, bad, StringComparison.Ordinal));
+        Assert.Equal(0, program.Run("bake", program["clips"], "--out", program["build"]));
+        Assert.Contains("1 baked", program.Output, StringComparison.Ordinal);
+        Assert.Equal(whole, File.ReadAllText(program["build/wave.bake.json"]));
+    }
+
+    [Fact]
+    public void Names_that_are_empty_are_told()
+    {
+        using var program = Harbour("wave");
+        Assert.Equal(2, program.Run("bake", "", "--out", program["build"]));
+        Assert.Contains("a file of clips has no name", program.Error, StringComparison.Ordinal);
+        Assert.Equal(2, program.Run("bake", program["clips"], "--out", ""));
+        Assert.Contains("--out takes a folder", program.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Every_input_is_in_exactly_one_share_whatever_the_order() => Gen.Select(Gen.String[Gen.Char.AlphaNumeric, 1, 12].Array[1, 60], Gen.Int[1, 12]).Sample((names, count) =>
         names.All(name => Enumerable.Range(0, count).Count(index => new Shard(index, count).Holds(name)) == 1));
 
@@ -136,6 +178,8 @@ public sealed class BatchTests
     [InlineData("--shard", "-1/3", "'-1/3' is no share")]
     [InlineData("--shard", "/3", "leaves the share's number to JOB_COMPLETION_INDEX, which isn't set")]
     [InlineData("--jobs", "0", "0 at a time can't be")]
+    [InlineData("--jobs", "many", "--jobs takes a whole number, not 'many'.")]
+    [InlineData("--skeleton", "", "the file can't be read")]
     [InlineData("--clip", "wave", "--clip chooses among the clips of the project")]
     [InlineData("--out", "clips", "its bake would be written over it")]
     public void What_cant_be_is_told_before_anything_is_written(string option, string value, string told)

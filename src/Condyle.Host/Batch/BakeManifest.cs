@@ -34,9 +34,9 @@ internal sealed record BakeManifest(string Work, string Rig, string Input, IRead
         {
             var manifest = JsonSerializer.Deserialize<BakeManifest>(File.ReadAllBytes(PathFor(output)), Format);
             var folder = Path.GetDirectoryName(Path.GetFullPath(output))!;
-            return manifest?.Work == work && manifest.Files.All(file => file.IsThere(folder)) ? manifest : null;
+            return manifest?.Work == work && !manifest.Clips.Contains(null!) && manifest.Files.Any(file => file?.Name == Path.GetFileName(output)) && manifest.Files.All(file => file is not null && file.IsThere(folder)) ? manifest : null;
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or JsonException or NotSupportedException)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or JsonException or NotSupportedException or ArgumentException)
         {
             // What can't be read tells nothing: the work is done again.
             return null;

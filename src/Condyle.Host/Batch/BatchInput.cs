@@ -12,7 +12,7 @@ internal sealed record BatchInput(string Path, string Name, string Output)
     /// <exception cref="BadInputException">A pattern or a folder has none, or two files would become one.</exception>
     public static IReadOnlyList<BatchInput> Of(IEnumerable<string> named, string folder)
     {
-        List<BatchInput> inputs = [.. named.SelectMany(Files)
+        List<BatchInput> inputs = [.. Checked(named).SelectMany(Files)
             .DistinctBy(System.IO.Path.GetFullPath)
             .Select(path => new BatchInput(path, System.IO.Path.GetFileNameWithoutExtension(path), System.IO.Path.Combine(folder, System.IO.Path.GetFileNameWithoutExtension(path) + ".glb")))
             .OrderBy(input => input.Name, StringComparer.Ordinal)];
@@ -22,6 +22,9 @@ internal sealed record BatchInput(string Path, string Name, string Output)
             throw new BadInputException(onto.Path, "its bake would be written over it", "Write to another folder with --out");
         return inputs;
     }
+
+    private static IEnumerable<string> Checked(IEnumerable<string> named) =>
+        named.Select(path => path.Length > 0 && !path.Contains('\0', StringComparison.Ordinal) ? path : throw new BadInputException("bake", "a file of clips has no name", "Name files, patterns or folders"));
 
     private static IEnumerable<string> Files(string named)
     {

@@ -52,7 +52,20 @@ internal sealed class Options
 
     public Option<bool> Report { get; } = new("--report") { Description = "Write beside each file how its motion compares with the live motion, as text, as JSON and as a page with curves." };
 
-    public Option<string> Folder { get; } = new("--out") { Description = "The folder that files are written to.", HelpName = "DIR", DefaultValueFactory = _ => "out" };
+    public Option<string> Folder { get; } = new("--out")
+    {
+        Description = "The folder that files are written to.",
+        HelpName = "DIR",
+        DefaultValueFactory = _ => "out",
+        Validators =
+        {
+            given =>
+            {
+                if (given.Tokens is [{ Value: "" }])
+                    given.AddError("--out takes a folder, and nothing is named.");
+            },
+        },
+    };
 
     public Option<string?> Skeleton { get; } = new("--skeleton")
     {
@@ -73,7 +86,14 @@ internal sealed class Options
         Arity = ArgumentArity.ZeroOrMore,
     };
 
-    public Option<int?> Jobs { get; } = new("--jobs") { Description = "How many files are baked at a time; as many as there are processors when it isn't said.", HelpName = "N" };
+    public Option<int?> Jobs { get; } = new("--jobs")
+    {
+        Description = "How many files are baked at a time; as many as there are processors when it isn't said.",
+        HelpName = "N",
+        CustomParser = given => int.TryParse(given.Tokens[0].Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : Refused<int?>(given, $"--jobs takes a whole number, not '{given.Tokens[0].Value}'."),
+    };
 
     public Option<string?> Shard { get; } = new("--shard")
     {

@@ -1,5 +1,6 @@
 using System.Numerics;
 using Condyle.Evaluation;
+using Condyle.Naming;
 
 namespace Condyle.Runtime.Baking;
 
@@ -84,7 +85,7 @@ internal sealed class Travel
         }
         catch (ArgumentException problem)
         {
-            throw new BadInputException($"rig '{rig.Name}'", $"there is no joint '{name}' to show the way: {problem.Message.TrimEnd('.')}", "Name a joint of its skeleton", inner: problem);
+            throw new BadInputException($"rig '{rig.Name}'", $"there is no joint '{name}' to show the way", $"The nearest: {string.Join(", ", NearestNames.To(name, rig.Joints.Select(joint => joint.Name), 3).Select(near => $"'{near}'"))}", inner: problem);
         }
     }
 }

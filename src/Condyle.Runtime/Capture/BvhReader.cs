@@ -60,7 +60,7 @@ internal static class BvhReader
         {
             var count = track.Joint.Channels.Count;
             for (var channel = 0; channel < count; channel++)
-                values[channel] = text.Number(ref line, $"number {track.Joint.FirstNumber + channel + 1} of frame {frame}");
+                values[channel] = text.Place(ref line, $"number {track.Joint.FirstNumber + channel + 1} of frame {frame}");
             track.Add(at, values[..count]);
         }
 

@@ -23,7 +23,7 @@ internal static class BvhSkeleton
         var line = text.Take("HIERARCHY");
         if (!BvhText.Is(line, "HIERARCHY"u8))
             throw text.Wrong("the file doesn't begin with HIERARCHY, so it is no BVH file", "Name a BVH file");
-        var (joints, numbers) = (new List<BvhJoint>(), 0);
+        var (joints, names, numbers) = (new List<BvhJoint>(), new HashSet<string>(StringComparer.Ordinal), 0);
         while (true)
         {
             line = text.Take("ROOT or MOTION");
@@ -32,7 +32,7 @@ internal static class BvhSkeleton
                 break;
             if (!BvhText.Is(word, "ROOT"u8))
                 throw text.Wrong($"there is '{BvhText.Shown(word)}' where ROOT or MOTION should stand", "Export the file again");
-            TakeTree(ref text, line, joints, ref numbers);
+            TakeTree(ref text, line, joints, names, ref numbers);
         }
 
         if (joints.Count == 0)
@@ -40,12 +40,12 @@ internal static class BvhSkeleton
         return joints;
     }
 
-    private static void TakeTree(ref BvhText text, ReadOnlySpan<byte> name, List<BvhJoint> joints, ref int numbers)
+    private static void TakeTree(ref BvhText text, ReadOnlySpan<byte> name, List<BvhJoint> joints, HashSet<string> names, ref int numbers)
     {
         // The joints that are open, from the root down; an end site is no joint.
         const int EndSite = -1;
         var open = new Stack<int>();
-        open.Push(TakeJoint(ref text, name, parent: -1, joints, ref numbers));
+        open.Push(TakeJoint(ref text, name, parent: -1, joints, names, ref numbers));
         while (open.Count > 0)
         {
             var line = text.Take("a joint or '}'");
@@ -62,11 +62,12 @@ internal static class BvhSkeleton
                 throw text.Wrong($"the joints lie more than {MostLevels} levels deep", "Flatten the hierarchy");
             if (BvhText.Is(word, "JOINT"u8))
             {
-                open.Push(TakeJoint(ref text, line, open.Peek(), joints, ref numbers));
+                open.Push(TakeJoint(ref text, line, open.Peek(), joints, names, ref numbers));
             }
             else if (BvhText.Is(word, "End"u8))
             {
-                TakeBrace(ref text, line[..0]);
+                if (!line.EndsWith("{"u8))
+                    TakeBrace(ref text);
                 joints[open.Peek()].Ends.Add(TakeOffset(ref text, "an end site"));
                 open.Push(EndSite);
             }
@@ -77,16 +78,16 @@ internal static class BvhSkeleton
         }
     }
 
-    private static int TakeJoint(ref BvhText text, ReadOnlySpan<byte> line, int parent, List<BvhJoint> joints, ref int numbers)
+    private static int TakeJoint(ref BvhText text, ReadOnlySpan<byte> line, int parent, List<BvhJoint> joints, HashSet<string> names, ref int numbers)
     {
         var braceStandsHere = line.EndsWith("{"u8);
         var name = System.Text.Encoding.UTF8.GetString((braceStandsHere ? line[..^1] : line).Trim(" \t"u8));
         if (name.Length == 0)
             throw text.Wrong("a joint has no name", "Name it");
-        if (joints.Exists(joint => joint.Name == name))
+        if (!names.Add(name))
             throw text.Wrong("is the name of two joints", "Give each joint its own name", name);
         if (!braceStandsHere)
-            TakeBrace(ref text, default);
+            TakeBrace(ref text);
         var offset = TakeOffset(ref text, $"'{name}'");
         var channels = TakeChannels(ref text, name);
         joints.Add(new BvhJoint(name, parent, offset, channels, numbers));
@@ -94,9 +95,9 @@ internal static class BvhSkeleton
         return joints.Count - 1;
     }
 
-    private static void TakeBrace(ref BvhText text, ReadOnlySpan<byte> line)
+    private static void TakeBrace(ref BvhText text)
     {
-        if (!BvhText.Is(line.IsEmpty ? text.Take("'{'") : line, "{"u8))
+        if (!BvhText.Is(text.Take("'{'"), "{"u8))
             throw text.Wrong("a '{' is missing", "Export the file again");
     }
 
@@ -105,7 +106,7 @@ internal static class BvhSkeleton
         var line = text.Take($"the OFFSET of {whose}");
         if (!BvhText.Is(BvhText.Word(ref line), "OFFSET"u8))
             throw text.Wrong($"the OFFSET of {whose} is missing", "Export the file again");
-        return new Vector3(text.Number(ref line, $"the offset of {whose} along X"), text.Number(ref line, $"the offset of {whose} along Y"), text.Number(ref line, $"the offset of {whose} along Z"));
+        return new Vector3(text.Place(ref line, $"the offset of {whose} along X"), text.Place(ref line, $"the offset of {whose} along Y"), text.Place(ref line, $"the offset of {whose} along Z"));
     }
 
     private static List<int> TakeChannels(ref BvhText text, string name)

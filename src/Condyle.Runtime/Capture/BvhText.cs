@@ -7,6 +7,9 @@ namespace Condyle.Runtime.Capture;
 /// <summary>A BVH file's text, line by line and word by word. Every complaint names file and line.</summary>
 internal ref struct BvhText(string file, ReadOnlySpan<byte> text)
 {
+    /// <summary>Beyond this a place that is scaled and turned might leave a float's range.</summary>
+    private const float Furthest = 1e8f;
+
     private ReadOnlySpan<byte> rest = text;
 
     /// <summary>The number of the line that was taken last, from 1.</summary>
@@ -57,6 +60,13 @@ internal ref struct BvhText(string file, ReadOnlySpan<byte> text)
         return Utf8Parser.TryParse(signed, out double number, out var read) && read == signed.Length && float.IsFinite((float)number)
             ? (float)number
             : throw Wrong($"{what} is '{Shown(word)}', which is no finite number", "Write a number with a point, such as -12.5");
+    }
+
+    /// <summary>Takes a length or an angle off a line.</summary>
+    public readonly float Place(ref ReadOnlySpan<byte> line, string what)
+    {
+        var number = Number(ref line, what);
+        return Math.Abs(number) <= Furthest ? number : throw Wrong(string.Create(CultureInfo.InvariantCulture, $"{what} is {number}, which is beyond {Furthest}"), "Export the file again");
     }
 
     public readonly long Whole(ref ReadOnlySpan<byte> line, string what, long most)

@@ -30,7 +30,12 @@ public sealed class ClipLayer
     public LayerBlend Blend { get; init; }
 
     /// <summary>When the layer's clip begins, in seconds of the clip below. Before it, it has no weight.</summary>
-    public float StartsAt { get; init; }
+    /// <exception cref="BadInputException">It is no finite number.</exception>
+    public float StartsAt
+    {
+        get;
+        init => field = float.IsFinite(value) ? value : throw Clip.Wrong("is a layer that begins at no finite time", "Give seconds");
+    }
 
     /// <summary>Adds keys of the weight, which goes in a line between them.</summary>
     /// <param name="keys">Seconds from where the layer's clip begins, and weights from 0 to 1.</param>

@@ -41,6 +41,8 @@ public sealed class BvhTests : IDisposable
 
     public static TheoryData<string, string, string> BadLines => new()
     {
+        { "OFFSET 0 20 1", "OFFSET 0 1e30 1", " at line 8 the offset of 'upperChest' along Y is 1E+30, which is beyond 100000000. Export the file again." },
+        { " 19 20 21\n", " 19 20 1e38\n", " at line 43 number 21 of frame 0 is 1E+38, which is beyond 100000000. Export the file again." },
         { "HIERARCHY", "HIERACHY", " at line 1 the file doesn't begin with HIERARCHY, so it is no BVH file. Name a BVH file." },
         { "OFFSET 0 20 1", "OFFSET 0 x 1", " at line 8 the offset of 'upperChest' along Y is 'x', which is no finite number. Write a number with a point, such as -12.5." },
         { "OFFSET 0 20 1", "OFFSET 0 20", " at line 8 the offset of 'upperChest' along Z is missing. Write a number." },
@@ -80,6 +82,28 @@ public sealed class BvhTests : IDisposable
         var (plain, other) = (JointMotion.FromBvh(folder.Write("a.bvh", text)), JointMotion.FromBvh(folder.Write("b.bvh", text.Replace("JOINT leftUpperArm\n            {", "joint  leftUpperArm\t{", StringComparison.Ordinal).Replace("OFFSET", "Offset", StringComparison.Ordinal))));
         Assert.Equal(plain.JointNames, other.JointNames);
         Assert.Equal(plain.Worlds(0.01f), other.Worlds(0.01f));
+    }
+
+    [Fact]
+    public void The_brace_of_an_end_may_stand_behind_it()
+    {
+        var text = System.Text.RegularExpressions.Regex.Replace(Walker.Text(), @"End Site\s*\{", "End Site {");
+        Assert.Contains("End Site {", text, StringComparison.Ordinal);
+        Assert.Equal(Walker.Joints, JointMotion.FromBvh(folder.Write("ends.bvh", text)).JointNames);
+    }
+
+    [Fact]
+    public void A_file_of_very_many_joints_is_read_as_fast_as_it_is_long()
+    {
+        const int Joints = 40_000;
+        var text = new System.Text.StringBuilder("HIERARCHY\nROOT quay\n{\nOFFSET 0 0 0\nCHANNELS 3 Xrotation Yrotation Zrotation\n");
+        for (var joint = 1; joint < Joints; joint++)
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"JOINT bollard_{joint:00000}\n{{\nOFFSET 0 0 0\nCHANNELS 0\n}}\n");
+        text.Append("}\nMOTION\nFrames: 1\nFrame Time: 0.03\n0 0 0\n");
+        var path = folder.Write("quay.bvh", text.ToString());
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        Assert.Equal(Joints, JointMotion.FromBvh(path).JointNames.Count);
+        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(5), $"{clock.Elapsed}");
     }
 
     [Fact]

@@ -112,6 +112,15 @@ public sealed class ClipFileTests : IDisposable
     }
 
     [Fact]
+    public void Of_two_nodes_that_are_one_control_the_animated_one_counts()
+    {
+        var file = new AnimatedFile();
+        file.Track(file.Node("a", new JsonObject { ["condyleControl"] = "hook" }), "translation", "LINEAR", [0, 1], [0, 0, 0, 0, 0, 1]);
+        file[file.Node("copy", new JsonObject { ["condyleControl"] = "hook" })]["translation"] = new JsonArray(5, 5, 5);
+        Assert.Equal([Vector3.Zero, Vector3.UnitZ], Read(file).Moves["hook"].Values);
+    }
+
+    [Fact]
     public void What_moves_beside_the_rig_is_named_and_animations_without_a_control_are_passed_over()
     {
         var file = new AnimatedFile();
@@ -143,6 +152,7 @@ public sealed class ClipFileTests : IDisposable
         { " 'hook.lift' at /animations/0/samplers/0 sets 'hook.lift' to 4 at 0 s. The dial goes from -1 to 3.", file => file.Track(file.Node("hook.lift"), "translation", "LINEAR", [0], [4, 0, 0]) },
         { " 'hook.space' at /animations/0/samplers/0 picks option 2 of 'hook.space' at 0 s. They are 0: 'world', 1: 'crate'.", file => file.Track(file.Node("hook.space"), "translation", "STEP", [0], [2, 0, 0]) },
         { " no animation moves a control of the rig 'DefinedRig'; what moves is 'hok' (nearest: 'hook'). Name the nodes after the controls, or start from the controls file of the rig.", file => file.Track(file.Node("hok"), "translation", "LINEAR", [0], [0, 0, 0]) },
+        { " at /animations/0/samplers/1 moves 'hook.far' by the value of node 0 'a', and so does node 0 'a'. Animate one of them.", file => file.Track(file.Node("a", new JsonObject { ["condyleSwitch"] = "hook.far", ["condyleValue"] = 0 }), "translation", "LINEAR", [0], [0, 0, 0]).Pointer("/nodes/0/extras/condyleValue", "LINEAR", [0], [1]) },
         { " at /animations/0/samplers/1 moves 'hook' by the translation of node 1 'b', and so does node 0 'a'. Animate one of them.", file => file.Track(file.Node("a", new JsonObject { ["condyleControl"] = "hook" }), "translation", "LINEAR", [0], [0, 0, 0]).Track(file.Node("b", new JsonObject { ["condyleControl"] = "hook" }), "translation", "LINEAR", [0], [0, 0, 0]) },
     };
 

@@ -98,6 +98,12 @@ public sealed class LayerTests
     public void A_mistake_is_told_with_its_clip(string message, Func<Clip> clip) =>
         Assert.Equal(message, Assert.Throws<BadInputException>(() => new ClipPlayer(Rig, clip())).Message);
 
+    [Theory]
+    [InlineData(float.NaN)]
+    [InlineData(float.PositiveInfinity)]
+    public void A_layer_begins_at_a_finite_time(float at) =>
+        Assert.Contains("begins at no finite time", Assert.Throws<BadInputException>(() => new ClipLayer(Low("l")) { StartsAt = at }).Message, StringComparison.Ordinal);
+
     private static Clip Low(string name) => new Clip(name, 1).Move("world", 0);
 
     private static Clip Over()

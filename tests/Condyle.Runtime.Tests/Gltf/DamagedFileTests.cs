@@ -70,6 +70,21 @@ public sealed class DamagedFileTests : IDisposable
         }, iter: 600, seed: "0000KOIkZ_t3", threads: 1);
     }
 
+    [Fact]
+    public void A_buffer_is_read_through_links_only_below_the_files_folder()
+    {
+        folder.Write("secret.bin", "harbour");
+        folder.Write("work/data/good.bin", "harbour");
+        File.CreateSymbolicLink(folder["work/within.bin"], Path.Combine("data", "good.bin"));
+        File.CreateSymbolicLink(folder["work/secret.bin"], Path.Combine("..", "secret.bin"));
+        Directory.CreateSymbolicLink(folder["work/up"], "..");
+        Assert.Equal("harbour"u8, Read("within.bin").Buffers[0].Bytes.Span);
+        foreach (var uri in new[] { "secret.bin", "up/secret.bin", "%2e%2e/secret.bin" })
+            Assert.Contains($"'{uri}' lies outside the file's folder", Assert.Throws<BadInputException>(() => Read(uri)).Message, StringComparison.Ordinal);
+
+        GltfFile Read(string uri) => GltfFile.Read(folder.Write("work/crate.gltf", $$"""{ "asset": { "version": "2.0" }, "buffers": [ { "byteLength": 7, "uri": "{{uri}}" } ] }"""));
+    }
+
     private void ReadOrRefuse(byte[] bytes)
     {
         try

@@ -76,12 +76,13 @@ internal sealed class ClipReader
         foreach (var (part, sampler) in parts)
         {
             var use = nodes[part.Node]!.Value;
-            if (!taken.TryAdd((use.Use, use.Index, part.Path), part.Node))
-                throw sampler.Wrong($"moves '{use.Name}' by the {part.Path} of {Title(part.Node)}, and so does {Title(taken[(use.Use, use.Index, part.Path)])}", "Animate one of them");
+            var key = KeyOf(use, part.Path);
+            if (!taken.TryAdd(key, part.Node))
+                throw sampler.Wrong($"moves '{use.Name}' by the {part.Path} of {Title(part.Node)}, and so does {Title(taken[key])}", "Animate one of them");
             Take(tracks, use, part, read[sampler.Pointer], sampler with { Node = NameOf(part.Node) });
         }
 
-        TakeStill(tracks, [.. parts.Select(part => (part.Part.Node, part.Part.Path))]);
+        TakeStill(tracks, [.. taken.Keys]);
         TakeMarkers(clip, animation);
         return clip.IsEmpty ? null : clip;
     }
@@ -108,8 +109,14 @@ internal sealed class ClipReader
         }
     }
 
-    /// <summary>A control that is posed but not animated keeps its pose: many programs leave out tracks whose values are all the same.</summary>
-    private void TakeStill(ControlTracks tracks, HashSet<(int Node, string Path)> animated)
+    /// <summary>What a track moves. A switch, a dial or a choice has one value, whichever way the file gives it.</summary>
+    private static (NodeUse, int, string) KeyOf(ControlNode use, string path) =>
+        (use.Use, use.Index, use.Use != NodeUse.Control && path == "translation" ? AnimatedPart.Value : path);
+
+    /// <summary>
+    /// A control that is posed but not animated keeps its pose: many programs leave out tracks whose values are all the same. Of a control's copies the animated one counts, or else the first that is posed.
+    /// </summary>
+    private void TakeStill(ControlTracks tracks, HashSet<(NodeUse, int, string)> taken)
     {
         for (var node = 0; node < tree.Nodes.Count; node++)
         {
@@ -119,16 +126,16 @@ internal sealed class ClipReader
             var stands = NodeTransform.Of(spot);
             if (use.Use != NodeUse.Control)
             {
-                if (!animated.Contains((node, "translation")) && !animated.Contains((node, AnimatedPart.Value)) && Math.Abs(stands.Translation.X - AtRest(use)) > SameMove)
+                if (Math.Abs(stands.Translation.X - AtRest(use)) > SameMove && taken.Add(KeyOf(use, "translation")))
                     Set(tracks, use, Held(stands.Translation.X), spot);
                 continue;
             }
 
-            if (!animated.Contains((node, "translation")) && stands.Translation.Length() > SameMove)
+            if (stands.Translation.Length() > SameMove && taken.Add(KeyOf(use, "translation")))
                 tracks.Move(use.Index, Held(stands.Translation), spot);
-            if (!animated.Contains((node, "rotation")) && new Vector3(stands.Rotation.X, stands.Rotation.Y, stands.Rotation.Z).Length() > SameTurn)
+            if (new Vector3(stands.Rotation.X, stands.Rotation.Y, stands.Rotation.Z).Length() > SameTurn && taken.Add(KeyOf(use, "rotation")))
                 tracks.Turn(use.Index, Held(stands.Rotation), spot);
-            if (!animated.Contains((node, "scale")) && Vector3.Distance(stands.Scale, Vector3.One) > SameMove)
+            if (Vector3.Distance(stands.Scale, Vector3.One) > SameMove && taken.Add(KeyOf(use, "scale")))
                 tracks.Scale(use.Index, Held(stands.Scale), spot);
         }
     }

@@ -79,8 +79,9 @@ internal sealed class Sampler
 
     private float[] TimesOf(JsonSpot accessor, int index)
     {
-        // Without data all times are zero, so there can be one at most; whatever more is claimed isn't made room for.
-        if (!accessor["bufferView"].Exists && !accessor["sparse"].Exists && accessor["count"].Whole(1, int.MaxValue) > 1)
+        // Without data a time is zero, so there can be one such at most; whatever more is claimed isn't made room for.
+        var said = accessor["sparse"] is { Exists: true } sparse ? sparse["count"].Whole(1, int.MaxValue) : 0;
+        if (!accessor["bufferView"].Exists && accessor["count"].Whole(1, int.MaxValue) > said + 1)
             throw accessor.Wrong("has times that don't increase, at element 1", "Export the animation again");
         var times = FromLibrary<float[]>(accessor, () => [.. file.Model.LogicalAccessors[index].AsScalarArray()]);
         if (times[^1] > Longest)

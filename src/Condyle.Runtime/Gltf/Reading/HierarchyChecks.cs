@@ -17,11 +17,12 @@ internal static class HierarchyChecks
 
         CheckTrees(nodes);
         var skins = root["skins"].Items;
+        var (meshes, cameras) = (root["meshes"].Items.Length, root["cameras"].Items.Length);
         foreach (var node in nodes)
         {
             CheckTransform(node);
-            CheckIndex(node["mesh"], root["meshes"].Items.Length, "meshes");
-            CheckIndex(node["camera"], root["cameras"].Items.Length, "cameras");
+            CheckIndex(node["mesh"], meshes, "meshes");
+            CheckIndex(node["camera"], cameras, "cameras");
             CheckIndex(node["skin"], skins.Length, "skins");
         }
         foreach (var skin in skins)

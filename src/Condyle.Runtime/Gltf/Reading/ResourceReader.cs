@@ -64,6 +64,8 @@ internal sealed class ResourceReader(string folder)
         var path = Resolve(uri, text);
         try
         {
+            if (LeavesByLink(path))
+                throw Outside(uri, text);
             using var stream = File.OpenRead(path);
             if (stream.Length > Array.MaxLength || stream.Length < length)
                 throw uri.Wrong($"the file '{text}' has {stream.Length} bytes, but {length ?? Array.MaxLength} are claimed", "Export or copy both files again");
@@ -92,6 +94,25 @@ internal sealed class ResourceReader(string folder)
         {
             throw uri.Wrong("is no path", "Write a relative path", problem);
         }
-        throw uri.Wrong($"'{text}' lies outside the file's folder", "Keep everything that a .gltf points to below its folder, or export a .glb");
+        throw Outside(uri, text);
     }
+
+    /// <summary>Whether the file, or a folder on the way to it, is a link to somewhere outside.</summary>
+    private bool LeavesByLink(string path)
+    {
+        var home = Real(new DirectoryInfo(folder));
+        for (var at = path; at.Length > folder.Length; at = Path.GetDirectoryName(at)!)
+        {
+            FileSystemInfo entry = Directory.Exists(at) ? new DirectoryInfo(at) : new FileInfo(at);
+            if (entry.LinkTarget is not null && !Real(entry).StartsWith(home + Path.DirectorySeparatorChar, StringComparison.Ordinal))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static string Real(FileSystemInfo entry) => Path.TrimEndingDirectorySeparator((entry.ResolveLinkTarget(returnFinalTarget: true) ?? entry).FullName);
+
+    private static BadInputException Outside(JsonSpot uri, string text) =>
+        uri.Wrong($"'{text}' lies outside the file's folder", "Keep everything that a .gltf points to below its folder, or export a .glb");
 }

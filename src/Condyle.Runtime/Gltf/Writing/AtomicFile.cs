@@ -15,11 +15,10 @@ internal static class AtomicFile
             var folder = Path.GetDirectoryName(target)!;
             Directory.CreateDirectory(folder);
             temporary = Path.Combine(folder, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}{Temporary}");
-            using (var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None))
-            {
-                write(stream);
-                stream.Flush(flushToDisk: true);
-            }
+            // It is moved while it is open, so that another program sees all along that it is no left-over.
+            using var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.Delete);
+            write(stream);
+            stream.Flush(flushToDisk: true);
             File.Move(temporary, target, overwrite: true);
             temporary = null;
         }
@@ -34,7 +33,7 @@ internal static class AtomicFile
         }
     }
 
-    /// <summary>Removes what writing a file left beside it when its program was killed. Nobody else may be writing it.</summary>
+    /// <summary>Removes what writing a file left beside it when its program was killed; what a program has open is being written.</summary>
     public static void DiscardLeftOvers(string path)
     {
         var target = Path.GetFullPath(path);
@@ -43,8 +42,21 @@ internal static class AtomicFile
             return;
         foreach (var leftOver in Directory.EnumerateFiles(folder, $"{name}*{Temporary}"))
         {
-            if (Guid.TryParseExact(Path.GetFileName(leftOver)[name.Length..^Temporary.Length], "N", out _))
+            if (Guid.TryParseExact(Path.GetFileName(leftOver)[name.Length..^Temporary.Length], "N", out _) && !IsOpen(leftOver))
                 Discard(leftOver);
+        }
+    }
+
+    private static bool IsOpen(string temporary)
+    {
+        try
+        {
+            using var stream = new FileStream(temporary, FileMode.Open, FileAccess.Write, FileShare.None);
+            return false;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return true;
         }
     }
 

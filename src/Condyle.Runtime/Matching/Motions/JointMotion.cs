@@ -60,10 +60,11 @@ public sealed class JointMotion
         var animation = Choose(root, clip);
         var samplers = animation["samplers"].Items;
         var skeleton = GltfSkeleton.Read(file);
+        var (nodes, joints) = (root["nodes"].Items.Length, skeleton.Joints.Select(joint => joint.Node).ToHashSet());
         var (moves, turns, seconds) = (new Dictionary<int, VectorTrack>(), new Dictionary<int, TurnTrack>(), 0f);
         foreach (var channel in animation["channels"].Items)
         {
-            if (AnimatedPart.Of(channel, root["nodes"].Items.Length) is not { Path: "translation" or "rotation" } part || !skeleton.Joints.Any(joint => joint.Node == part.Node))
+            if (AnimatedPart.Of(channel, nodes) is not { Path: "translation" or "rotation" } part || !joints.Contains(part.Node))
                 continue;
             var sampler = Sampler.Of(file, root, samplers[channel["sampler"].IndexInto(samplers.Length, "samplers in this animation")]);
             seconds = Math.Max(seconds, sampler.Times[^1]);

@@ -33,7 +33,7 @@ public static class MotionMatch
         settings ??= new MotionMatchSettings();
         var from = (names ?? new JointMap()).Bind(motion, rig);
         var rate = settings.FramesPerSecond ?? motion.FramesPerSecond ?? DefaultRate;
-        var seconds = Math.Max(motion.Seconds, 1 / rate);
+        var seconds = Math.Max(motion.Seconds, rate > 0 ? 1 / rate : 1);
         var times = FrameTimes.Of(new Clip(motion.Name, seconds), new BakeSettings { FramesPerSecond = rate }).Times;
 
         var (wanted, plan, keys) = (new Retargeting(rig, motion, from, settings), new PosePlan(rig), new MotionKeys(rig, times));
