@@ -14,6 +14,9 @@ internal readonly record struct RecipeNames(Text Part, Text Mark, Text GroupSuff
     {
     }
 
+    /// <summary>For what stands in the middle: <c>spine_group</c>.</summary>
+    public static RecipeNames Unsided(Text part, Conventions conventions) => new(part, "", conventions.GroupSuffix);
+
     /// <summary>The group of all of it: <c>arm_left_group</c>.</summary>
     public Text Group => Part + Mark + GroupSuffix;
 

@@ -9,6 +9,13 @@ namespace Condyle.Analyzers.Tests.Recipes;
 /// <summary>A recipe beside the same in primitives, on the joints of the corpus's dock worker.</summary>
 internal static class Written
 {
+    private const string World = """
+        var joints = Harbour.Docker.In(rig);
+        var systems = rig.Group("systems_group");
+        var world = rig.Control("world");
+
+        """;
+
     private const string Before = """
         var joints = Harbour.Docker.In(rig);
         var systems = rig.Group("systems_group");
@@ -17,21 +24,29 @@ internal static class Written
 
         """;
 
-    public static string Rig(string body, string members = "") => Oracle.Rig(Before + body, members);
+    public static (string, string)[] Files(string body, string members = "") => FilesOf(Before + body, members);
 
-    public static (string, string)[] Files(string body, string members = "") => [("rig.cs", Rig(body, members)), ("Harbour.cs", File.ReadAllText(Repository.PathTo("tests", "Condyle.Analyzers.Tests", "Corpus", "Harbour.cs")))];
+    /// <summary>Where nothing moves the pelvis yet.</summary>
+    public static (string, string)[] FilesOnTheWorld(string body) => FilesOf(World + body, "");
+
+    private static (string, string)[] FilesOf(string body, string members) => [("rig.cs", Oracle.Rig(body, members)), ("Harbour.cs", File.ReadAllText(Repository.PathTo("tests", "Condyle.Analyzers.Tests", "Corpus", "Harbour.cs")))];
 
     /// <summary>Both make the same rig, element for element, the program and the reading agree on it, and no rule finds anything.</summary>
-    public static async Task AreTheSame(string recipe, string primitives)
+    public static Task AreTheSame(string recipe, string primitives, string members = "") => AreTheSame(Files(recipe, members), Files(primitives, members));
+
+    /// <inheritdoc cref="AreTheSame(string, string, string)"/>
+    public static Task AreTheSameOnTheWorld(string recipe, string primitives) => AreTheSame(FilesOnTheWorld(recipe), FilesOnTheWorld(primitives));
+
+    private static async Task AreTheSame((string, string)[] recipe, (string, string)[] primitives)
     {
         Assert.Equal(LinesOf(primitives), LinesOf(recipe));
-        Oracle.AgreesOn(Files(recipe));
-        Assert.Empty(await FrontEnds.Read(Files(recipe)));
+        Oracle.AgreesOn(recipe);
+        Assert.Empty(await FrontEnds.Read(recipe));
     }
 
-    public static IReadOnlyList<string> LinesOf(string body)
+    private static IReadOnlyList<string> LinesOf((string, string)[] files)
     {
-        var assembly = CompiledCode.Load(CompiledCode.Compile(Files(body)));
+        var assembly = CompiledCode.Load(CompiledCode.Compile(files));
         var ran = Condyle.Rig.Examine((IRigDefinition)Activator.CreateInstance(assembly.GetType("TestRig")!)!);
         return ModelText.Lines(ran.Model, _ => null);
     }

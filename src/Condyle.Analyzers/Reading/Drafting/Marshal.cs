@@ -90,7 +90,8 @@ internal static class Marshal
         var plain = Plain(item);
         return (value, machine) =>
         {
-            var items = Sequences.ListOf(value, machine)?.ToArray() ?? [];
+            if (Sequences.ListOf(value, machine)?.ToArray() is not { } items)
+                return null;
             var array = Array.CreateInstance(item, items.Length);
             for (var i = 0; i < items.Length; i++)
                 array.SetValue(plain(items[i], machine), i);

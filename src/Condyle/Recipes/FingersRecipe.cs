@@ -1,0 +1,72 @@
+using Condyle.Model;
+
+namespace Condyle.Recipes;
+
+/// <summary>Fingers: a group that dials turn and a control under it, for each joint.</summary>
+internal static class FingersRecipe
+{
+    /// <summary>None where the fingers' joints or their options aren't known.</summary>
+    public static Fingers? Build(RigDraft rig, Joint wrist, JointSet?[]? fingers, RecipeNames names, Side side, Control hand, Group systems, FingersOptions options, PlaceId place)
+    {
+        if (fingers is null || fingers.Contains(null) || !options.HasThumbFact.TryKnown(out var hasThumb) || !options.SpreadsFact.TryKnown(out var spreads))
+            return null;
+
+        var parts = rig.Group(names.Group, place).Under(systems, place).PlacedAt(wrist, place);
+        rig.Drive(parts, place).ByMatrix(wrist, place);
+        var turns = new List<IReadOnlyList<Control>>();
+        var curled = new List<IReadOnlyList<Group>>();
+        foreach (var finger in fingers)
+        {
+            var (controls, groups) = Finger(rig, finger!, parts, names, place);
+            turns.Add(controls);
+            curled.Add(groups);
+        }
+
+        var curl = hand.Dial("curl", 0f, 1f, 0f, DialUnit.Share, place);
+        for (var i = 0; i < curled.Count; i++)
+        {
+            var degrees = hasThumb && i == 0 ? options.ThumbDegreesFact : options.CurlDegreesFact;
+            var response = rig.Response(curl, place).Key(0f, 0f, null, place).Key(1f, OnSide(degrees, options.CurlAxisFact, side), null, place);
+            foreach (var group in curled[i])
+                response.OntoTurn(group, options.CurlAxisFact, place);
+        }
+
+        Dial? spread = spreads ? hand.Dial("spread", 0f, 1f, 0f, DialUnit.Share, place) : null;
+        if (spread is { } dial)
+            Spread(rig, dial, [.. curled.Skip(hasThumb ? 1 : 0)], side, options, place);
+        return new Fingers(curl, spread, turns, curled, parts);
+    }
+
+    private static (List<Control> Controls, List<Group> Groups) Finger(RigDraft rig, JointSet joints, Node above, RecipeNames names, PlaceId place)
+    {
+        var (controls, groups) = (new List<Control>(), new List<Group>());
+        foreach (var joint in joints)
+        {
+            var name = rig.NameOf(joint.Id);
+            var group = rig.Group("curl_" + name + names.GroupSuffix, place).Under(above, place).PlacedAt(joint, place);
+            var control = rig.Control("turn_" + name, place).Under(group, place).PlacedAt(joint, place).Lock(Channels.Move, place).OnLayer(names.Part, place);
+            rig.Drive(joint, place).ByChannels(control, place);
+            groups.Add(group);
+            controls.Add(control);
+            above = control;
+        }
+
+        return (controls, groups);
+    }
+
+    // From the first finger to the last one, from the whole angle to as much the other way: the middle one stays.
+    private static void Spread(RigDraft rig, Dial spread, IReadOnlyList<IReadOnlyList<Group>> fingers, Side side, FingersOptions options, PlaceId place)
+    {
+        for (var i = 0; i < fingers.Count; i++)
+        {
+            var share = fingers.Count - 1 - (2 * i);
+            if (share == 0 || fingers[i].Count == 0)
+                continue;
+            var degrees = OnSide(options.SpreadDegreesFact.Times((float)share / (fingers.Count - 1)), options.SpreadAxisFact, side);
+            rig.Response(spread, place).Key(0f, 0f, null, place).Key(1f, degrees, null, place).OntoTurn(fingers[i][0], options.SpreadAxisFact, place);
+        }
+    }
+
+    private static Fact<float> OnSide(Fact<float> degrees, Fact<Axis> axis, Side side) =>
+        side == Side.Left ? degrees : axis.TryKnown(out var known) ? degrees.Times(known == Axis.X ? 1 : -1) : Fact<float>.Open;
+}

@@ -1,0 +1,52 @@
+using Condyle.Model;
+
+namespace Condyle.Recipes;
+
+/// <summary>A spine: controls for the body and the hips, and above them one for each joint or a curve through a middle and a top.</summary>
+internal static class SpineRecipe
+{
+    /// <summary>None where the spine's joints or its options aren't known.</summary>
+    public static Spine? Build(RigDraft rig, Chain bones, RecipeNames names, Group systems, Node space, SpineOptions options, PlaceId place)
+    {
+        if (rig.IsOpen(bones.Id) || !options.CurvesFact.TryKnown(out var curves) || !options.StretchesFact.TryKnown(out var stretches))
+            return null;
+        if (bones.Count < 2)
+            throw new ArgumentException($"The spine '{names.Part}' has one joint only. Give it the chain from the pelvis to the chest.", nameof(bones));
+
+        var body = rig.Control(options.BodyFact, place).Under(space, place).PlacedAt(bones.Root, place);
+        return curves ? Curved(rig, bones, names, body, systems, options, stretches, place) : Turned(rig, bones, body, options, place);
+    }
+
+    private static Spine Turned(RigDraft rig, Chain bones, Control body, SpineOptions options, PlaceId place)
+    {
+        // Hips sway below a still chest, so they turn about the joint above the pelvis, which keeps its distance from there.
+        var hips = rig.Control(options.HipsFact, place).Under(body, place).PlacedAt(bones[1], place).Lock(Channels.Move, place);
+        rig.Drive(bones.Root, place).ByChannels(hips, place).KeepingOffset(place);
+        var turns = new List<Control>();
+        foreach (var joint in bones.Skip(1))
+        {
+            var turn = rig.Control("turn_" + rig.NameOf(joint.Id), place).Under(turns.Count == 0 ? body : turns[turns.Count - 1], place).PlacedAt(joint, place).Lock(Channels.Move, place);
+            rig.Drive(joint, place).ByChannels(turn, place);
+            turns.Add(turn);
+        }
+
+        return new Spine(body, hips, turns);
+    }
+
+    private static Spine Curved(RigDraft rig, Chain bones, RecipeNames names, Control body, Group systems, SpineOptions options, bool stretches, PlaceId place)
+    {
+        var parts = rig.Group(names.Group, place).Under(systems, place).PlacedAt(body, place);
+        rig.Drive(parts, place).ByMatrix(body, place);
+        var hips = rig.Control(options.HipsFact, place).Under(body, place).PlacedAt(bones.Root, place);
+        var middle = rig.Control(names.Of("middle"), place).Under(body, place).PlacedAt(bones[bones.Count / 2], place).Lock(Channels.Turn, place);
+        var top = rig.Control(names.Of("top"), place).Under(body, place).PlacedAt(bones.Tip, place);
+
+        var copy = bones.Copy("curve", place).Under(parts, place);
+        var curve = rig.Curve(copy, place).Through(hips, place).Through(middle, place).Through(top, place);
+        if (stretches)
+            curve.Stretching(body.Switch("stretch", place), place);
+        foreach (var joint in bones)
+            rig.Drive(joint, place).ByChannels(copy.Of(joint), place);
+        return new Spine(body, hips, [middle, top]);
+    }
+}

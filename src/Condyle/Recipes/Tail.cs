@@ -1,0 +1,16 @@
+namespace Condyle;
+
+/// <summary>What <see cref="RigDraft.Tail(Chain, string, Node, TailOptions?, string, int)"/> has built.</summary>
+public sealed class Tail
+{
+    internal Tail(IReadOnlyList<Control> turns, Control bend)
+    {
+        (Turns, Bend) = (turns, bend);
+    }
+
+    /// <summary>The controls that turn the joints, from root to tip.</summary>
+    public IReadOnlyList<Control> Turns { get; }
+
+    /// <summary>The control that bends all of it.</summary>
+    public Control Bend { get; }
+}
