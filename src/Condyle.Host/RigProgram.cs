@@ -25,7 +25,7 @@ public static class RigProgram
         ArgumentNullException.ThrowIfNull(args);
         var parsed = CommandTree.Build(surroundings).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Action is ParseErrorAction)
-            return Say(string.Join(' ', parsed.Errors.Select(error => error.Message).Distinct()) + " Run it with --help to see what it takes.", ExitCode.BadInput);
+            return Say(string.Join(' ', parsed.Errors.Select(error => error.Message).Distinct()) + Nearest.ToUnknownWordOf(parsed) + " Run it with --help to see what it takes.", ExitCode.BadInput);
         if (BeforeVerb(parsed) is { } early)
             return Say($"{early} stands before '{parsed.CommandResult.Command.Name}', which wouldn't see it. Write it after.", ExitCode.BadInput);
         try
@@ -42,7 +42,7 @@ public static class RigProgram
         }
         catch (OperationCanceledException)
         {
-            return Say("Stopped. No file was half-written.", ExitCode.Failed);
+            return Say("Stopped. No file was half-written, and what is finished stays: a batch that is started again goes on from there.", ExitCode.Failed);
         }
 
         int Say(string message, int exitCode)

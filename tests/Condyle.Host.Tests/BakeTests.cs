@@ -55,6 +55,9 @@ public sealed class BakeTests
 
     [Theory]
     [InlineData("--keys takes millimetres, or millimetres/degrees, not 'few'.", "--keys", "few")]
+    [InlineData("--keys takes at least 0.05 mm and 0.005°, not '-1'.", "--keys", "-1")]
+    [InlineData("--between takes at least 0.05 mm and 0.005°, not '1/0'.", "--between", "1/0")]
+    [InlineData("There is no option '--kyes'. The nearest: '--keys'.", "--kyes", "1")]
     [InlineData("--root-motion takes as-posed, in-place, in-place:JOINT or onto:JOINT, not 'away'.", "--root-motion", "away")]
     [InlineData("can't be baked from 1 to 0.5 s", "--from", "1", "--to", "0.5")]
     public void A_setting_that_cant_be_is_told(string told, params string[] args)
@@ -135,8 +138,8 @@ public sealed class BakeTests
         { "other rest", "'hook' at /nodes/1 rests elsewhere in the file than in the rig: 100 mm apart" },
         { "zero quaternion", "'hook'" },
         { "not a number", "hoist.gltf:" },
-        { "no such clip", "--clip: 'unlaod' there is no such clip. The nearest: 'unload'" },
-        { "no such rig", "--rig: 'Hoits' there is no such rig. The nearest: 'Hoist'" },
+        { "no such clip", "--clip: 'unlaod' is no clip of this project. The nearest: 'unload'" },
+        { "no such rig", "--rig: 'Hoits' is no rig of this project. The nearest: 'Hoist'" },
         { "frame rate", "can't be baked at 0 frames per second" },
         { "frame rate text", "--fps takes a number of frames per second, not 'many'." },
         { "folder", "out/hoist.glb: it can't be written" },

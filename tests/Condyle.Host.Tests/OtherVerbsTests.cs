@@ -24,6 +24,26 @@ public sealed class OtherVerbsTests
         Assert.Equal(BuildProblem.Find("CDY9101")!.Page.Trim(), program.Output.Trim());
     }
 
+    [Theory]
+    [InlineData("The nearest: 'check'. Run it with --help", "chek")]
+    [InlineData("The nearest: '--json'. Run it with --help", "list", "--jsn")]
+    public void A_word_that_it_does_not_know_is_told_with_the_nearest_that_it_does(string expected, params string[] arguments)
+    {
+        using var program = new TestProgram(typeof(Hoist));
+        Assert.Equal(2, program.Run(arguments));
+        Assert.Contains(expected, program.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_help_lists_the_verbs_in_lines_that_a_terminal_holds()
+    {
+        using var program = new TestProgram(typeof(Hoist));
+        Assert.Equal(0, program.Run("--help"));
+        Assert.Matches(@"explain <rule> +Prints the page", program.Output);
+        Assert.Matches(@"
+  list {2,30}Lists the rigs", program.Output);
+    }
+
     [Fact]
     public void Explain_lists_the_rules()
     {
@@ -33,11 +53,11 @@ public sealed class OtherVerbsTests
     }
 
     [Fact]
-    public void Explain_says_which_rules_there_are_when_one_is_unknown()
+    public void Explain_says_which_rules_are_nearest_when_one_is_unknown()
     {
         using var program = new TestProgram();
         Assert.Equal(2, program.Run("explain", "CDY0000"));
-        Assert.Contains("'CDY0000' there is no such rule. The rules: CDY1001, CDY1002", program.Error, StringComparison.Ordinal);
+        Assert.Contains("'CDY0000' is no rule. The nearest: 'CDY1001', 'CDY1002', 'CDY1003'; explain alone lists all.", program.Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -75,7 +95,7 @@ public sealed class OtherVerbsTests
         Assert.Equal(0, withClip.Run("controls", "--out", withClip.Path, "--clip", "unload"));
         Assert.Equal(["unload"], GltfFile.Read(withClip["hoist_controls.glb"]).Model.LogicalAnimations.Select(animation => animation.Name));
         Assert.Equal(2, withClip.Run("controls", "--out", withClip.Path, "--clip", "unlod"));
-        Assert.Contains("'unlod' there is no such clip. The nearest: 'unload'", withClip.Error, StringComparison.Ordinal);
+        Assert.Contains("'unlod' is no clip of this project. The nearest: 'unload'", withClip.Error, StringComparison.Ordinal);
 
         using var stiff = new TestProgram(typeof(StiffHoist));
         stiff.Write("hoist.gltf", Hoist.Delivered);

@@ -18,7 +18,7 @@ public sealed class ProfileTests
     }
 
     [Theory]
-    [InlineData("there is no such profile. The nearest: 'game'", "--profile", "gane")]
+    [InlineData("is no profile of this project. The nearest: 'game'", "--profile", "gane")]
     [InlineData("--fps is said by the profile.", "--profile", "game", "--fps", "60")]
     [InlineData("--profile is for the clips of the project", "x.glb", "--profile", "game")]
     public void What_doesnt_go_with_a_profile_is_told(string told, params string[] args)

@@ -1,4 +1,4 @@
-using Condyle.Naming;
+using Condyle.Host.Commands;
 using Condyle.Runtime;
 
 namespace Condyle.Host.Catalogue;
@@ -16,8 +16,8 @@ internal static class ProfileCatalogue
         return profiles.Where(profile => profile.Name == name).ToList() switch
         {
             [var only] => only,
-            [] when profiles.Count == 0 => throw new BadInputException("--profile", "the project has no profile", "Add a public class that implements IEngineProfiles and has a constructor without parameters", name),
-            [] => throw new BadInputException("--profile", "there is no such profile", $"The nearest: {string.Join(", ", NearestNames.To(name, profiles.Select(profile => profile.Name), 3).Select(near => $"'{near}'"))}", name),
+            [] when profiles.Count == 0 => throw new BadInputException("--profile", "is no profile of this project, which has none", "Add a public class that implements IEngineProfiles and has a constructor without parameters", name),
+            [] => throw new BadInputException("--profile", "is no profile of this project", Nearest.To(name, profiles.Select(profile => profile.Name)), name),
             _ => throw new BadInputException("--profile", "two profiles have this name", "Give each its own", name),
         };
     }

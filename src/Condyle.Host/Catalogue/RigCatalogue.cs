@@ -1,4 +1,4 @@
-using Condyle.Naming;
+using Condyle.Host.Commands;
 using Condyle.Runtime;
 
 namespace Condyle.Host.Catalogue;
@@ -35,6 +35,6 @@ internal sealed class RigCatalogue
             return Rigs;
         return Rigs.FirstOrDefault(rig => rig.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } found
             ? [found]
-            : throw new BadInputException("--rig", "there is no such rig", $"The nearest: {string.Join(", ", NearestNames.To(name, Rigs.Select(rig => rig.Name), 3).Select(near => $"'{near}'"))}", name);
+            : throw new BadInputException("--rig", "is no rig of this project", Nearest.To(name, Rigs.Select(rig => rig.Name)), name);
     }
 }

@@ -1,6 +1,5 @@
 using Condyle.Host.Catalogue;
 using Condyle.Host.Reporting;
-using Condyle.Naming;
 using Condyle.Runtime;
 
 namespace Condyle.Host.Commands;
@@ -60,7 +59,7 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
     private void CheckClipNames(IReadOnlyList<string> known)
     {
         foreach (var name in request.Clips.Except(known))
-            throw new BadInputException("--clip", "there is no such clip", $"The nearest: {string.Join(", ", NearestNames.To(name, known, 3).Select(near => $"'{near}'"))}", name);
+            throw new BadInputException("--clip", "is no clip of this project", Nearest.To(name, known), name);
     }
 
     private string WhyNot(CheckedRig rig) => request.Skeleton is null && rig.Entry.SkeletonFile is null

@@ -98,7 +98,7 @@ internal static class CommandTree
                     given.AddError("--profile is for the clips of the project, and files of clips are named.");
                 // What looks like an option and is none would be taken as a file.
                 foreach (var file in files.Tokens.Where(file => file.Value.StartsWith('-')))
-                    given.AddError($"There is no option '{file.Value}'.");
+                    given.AddError($"There is no option '{file.Value}'. {Nearest.To(file.Value, command.Options.Select(option => option.Name), most: 1)}.");
                 if (given.GetResult(options.Clips) is { Implicit: false })
                     given.AddError("--clip chooses among the clips of the project, and files of clips are named.");
             }
@@ -159,7 +159,7 @@ internal static class CommandTree
 
     private static Command Explain(Surroundings surroundings, Options options)
     {
-        var rule = new Argument<string?>("rule") { Description = "The rule's id, for instance CDY2001; without it the rules are listed.", Arity = ArgumentArity.ZeroOrOne };
+        var rule = new Argument<string?>("rule") { Description = "The rule's id, for instance CDY2001; without it the rules are listed.", HelpName = "rule", Arity = ArgumentArity.ZeroOrOne };
         rule.CompletionSources.Add(_ => RuleBook.All.Select(known => new CompletionItem(known.Id)));
         var command = new Command("explain", "Prints the page of a rule: what it flags, why it hurts, and how to fix or accept it.") { rule, options.Json };
         command.SetAction(parsed => ExplainCommand.Run(surroundings, parsed.GetValue(rule), parsed.GetValue(options.Json)));

@@ -1,6 +1,5 @@
 using Condyle.Host.Catalogue;
 using Condyle.Host.Reporting;
-using Condyle.Naming;
 using Condyle.Runtime;
 
 namespace Condyle.Host.Commands;
@@ -37,7 +36,7 @@ internal sealed class ControlsCommand(Surroundings surroundings)
     }
 
     private static List<Clip> Choose(IReadOnlyList<string> names, List<Clip> known) => [.. names.Distinct().Select(name => known.Find(clip => clip.Name == name) ?? throw new BadInputException(
-        "--clip", "there is no such clip", $"The nearest: {string.Join(", ", NearestNames.To(name, known.Select(clip => clip.Name), 3).Select(near => $"'{near}'"))}", name))];
+        "--clip", "is no clip of this project", Nearest.To(name, known.Select(clip => clip.Name)), name))];
 
     private void Show(WrittenControls written)
     {

@@ -26,7 +26,7 @@ internal static class ExplainCommand
         var problem = BuildProblem.Find(id);
         var (known, severity, title, page) = found is not null ? (found.Id, found.Severity, found.Title, found.Page)
             : problem is not null ? (problem.Id, problem.Severity, problem.Title, problem.Page)
-            : throw new BadInputException("explain", "there is no such rule", $"The rules: {string.Join(", ", RuleBook.All.Select(each => each.Id).Concat(BuildProblem.All.Select(each => each.Id)))}", id);
+            : throw new BadInputException("explain", "is no rule", $"{Nearest.To(id, RuleBook.All.Select(each => each.Id).Concat(BuildProblem.All.Select(each => each.Id)))}; explain alone lists all", id);
         if (json)
             JsonReport.Write(surroundings.Output, new { Id = known, Severity = severity, Title = title, Page = page });
         else

@@ -49,7 +49,7 @@ internal sealed class MatchCommand(Surroundings surroundings, MatchRequest reque
         foreach (var joint in result.Joints.Where(joint => joint.From is not null).OrderByDescending(joint => joint.Off.Metres.Value).Take(MostJoints))
             surroundings.Output.WriteLine($"  '{joint.Joint}' within {Say.Both(joint.Off)}, at {Say.Seconds(joint.Off.Metres.At)}");
         if (result.NotInRig.Count > 0)
-            surroundings.Output.WriteLine($"  not in the rig: {Names(result.NotInRig)}");
+            surroundings.Output.WriteLine($"  not in the rig, unless --joint says what it is there: {Names(result.NotInRig)}");
         if (result.NotInMotion.Count > 0)
             surroundings.Output.WriteLine($"  not in the motion: {Names(result.NotInMotion)}");
         foreach (var note in result.Notes)

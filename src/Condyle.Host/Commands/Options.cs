@@ -149,11 +149,17 @@ internal sealed class Options
         {
             var parts = given.Tokens[0].Value.Split('/');
             var degrees = TurnUnlessSaid;
-            return parts.Length <= 2
-                && double.TryParse(parts[0], NumberStyles.Float, CultureInfo.InvariantCulture, out var millimetres)
-                && (parts.Length == 1 || double.TryParse(parts[1], NumberStyles.Float, CultureInfo.InvariantCulture, out degrees))
-                ? new BakeTolerance(millimetres / 1000, degrees)
-                : Refused<BakeTolerance?>(given, $"{name} takes millimetres, or millimetres/degrees, not '{given.Tokens[0].Value}'.");
+            if (parts.Length > 2
+                || !double.TryParse(parts[0], NumberStyles.Float, CultureInfo.InvariantCulture, out var millimetres)
+                || (parts.Length == 2 && !double.TryParse(parts[1], NumberStyles.Float, CultureInfo.InvariantCulture, out degrees)))
+            {
+                return Refused<BakeTolerance?>(given, $"{name} takes millimetres, or millimetres/degrees, not '{given.Tokens[0].Value}'.");
+            }
+
+            var tolerance = new BakeTolerance(millimetres / 1000, degrees);
+            return tolerance.CanBe
+                ? tolerance
+                : Refused<BakeTolerance?>(given, $"{name} takes {BakeTolerance.Least}, not '{given.Tokens[0].Value}'.");
         },
     };
 

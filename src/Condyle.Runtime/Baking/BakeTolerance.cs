@@ -13,13 +13,13 @@ public sealed record BakeTolerance(double Metres, double Degrees)
     /// <summary>Below this a tolerance would be rounding.</summary>
     public const double LeastDegrees = 0.005;
 
+    internal static string Least => string.Create(CultureInfo.InvariantCulture, $"at least {LeastMetres * 1000} mm and {LeastDegrees}°");
+
+    internal bool CanBe => Metres >= LeastMetres && Degrees >= LeastDegrees && double.IsFinite(Metres) && double.IsFinite(Degrees);
+
     internal void Check(Clip clip, string what)
     {
-        if (!(Metres >= LeastMetres && Degrees >= LeastDegrees && double.IsFinite(Metres) && double.IsFinite(Degrees)))
-        {
-            throw clip.Wrong(
-                string.Create(CultureInfo.InvariantCulture, $"can't be baked with {what} within {Metres * 1000} mm and {Degrees}°"),
-                string.Create(CultureInfo.InvariantCulture, $"Give at least {LeastMetres * 1000} mm and {LeastDegrees}°"));
-        }
+        if (!CanBe)
+            throw clip.Wrong(string.Create(CultureInfo.InvariantCulture, $"can't be baked with {what} within {Metres * 1000} mm and {Degrees}°"), $"Give {Least}");
     }
 }

@@ -28,7 +28,7 @@ internal static class Chart
         {
             var y = Top + (tall * (1 - (value / top)));
             svg.Append(string.Create(CultureInfo.InvariantCulture, $"<line class=\"grid\" x1=\"{Left}\" x2=\"{width - Right}\" y1=\"{y:0.#}\" y2=\"{y:0.#}\"/>"));
-            svg.Append(string.Create(CultureInfo.InvariantCulture, $"<text x=\"{Left - 6}\" y=\"{y + 4:0.#}\" text-anchor=\"end\">{Figures.Short(value)} {unit}</text>"));
+            svg.Append(string.Create(CultureInfo.InvariantCulture, $"<text x=\"{Left - 6}\" y=\"{y + 4:0.#}\" text-anchor=\"end\">{value:0.##########} {unit}</text>"));
         }
 
         var second = RoundStep(seconds, 8);
