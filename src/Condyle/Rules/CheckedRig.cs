@@ -5,22 +5,33 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>A rig as the rules see it: its model, the team's conventions, and what is worked out once for all rules, when the first one asks.</summary>
-internal sealed class CheckedRig(RigModel model, Conventions conventions, CancellationToken cancellation)
+internal sealed class CheckedRig
 {
-    private readonly Lazy<RestPose> rest = new(() => RestPose.KnownOf(model));
-    private readonly Lazy<(EvaluatedRig? Rig, IReadOnlyList<GeometryFault> Faults)> evaluated = new(() => EvaluatedRig.Of(model, cancellation));
-    private readonly Lazy<Moves> moves = new(() => Moves.Of(model));
-    private readonly Lazy<SidePairs> pairs = new(() => new(model, conventions));
+    private readonly RigModel model;
+    private readonly Lazy<RestPose> rest;
+    private readonly Lazy<(EvaluatedRig? Rig, IReadOnlyList<GeometryFault> Faults)> evaluated;
+    private readonly Lazy<Moves> moves;
+    private readonly Lazy<SidePairs> pairs;
     private RigMotion? motion;
+
+    public CheckedRig(RigModel model, Conventions conventions, CancellationToken cancellation)
+    {
+        (this.model, Conventions, Cancellation) = (model, conventions, cancellation);
+        Accepted = new Acceptances(model);
+        rest = new(() => RestPose.KnownOf(model));
+        evaluated = new(() => EvaluatedRig.Of(model, rest, cancellation));
+        moves = new(() => Moves.Of(model));
+        pairs = new(() => new(model, conventions));
+    }
 
     public RigModel Model => model;
 
     /// <summary>What the code accepts.</summary>
-    public Acceptances Accepted { get; } = new(model);
+    public Acceptances Accepted { get; }
 
-    public Conventions Conventions => conventions;
+    public Conventions Conventions { get; }
 
-    public CancellationToken Cancellation => cancellation;
+    public CancellationToken Cancellation { get; }
 
     /// <summary>The rest of those nodes for which it is known.</summary>
     public RestPose Rest => rest.Value;

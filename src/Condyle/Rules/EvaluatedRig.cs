@@ -49,13 +49,15 @@ internal sealed class EvaluatedRig
     public IReadOnlyList<(RigSolver Solver, SolverReach Reach)> GoalsMissed { get; }
 
     /// <summary>The rig, or why it can't be evaluated; neither where not all of it is known or where that is too much work.</summary>
-    public static (EvaluatedRig? Rig, IReadOnlyList<GeometryFault> Faults) Of(RigModel model, CancellationToken cancellation)
+    public static (EvaluatedRig? Rig, IReadOnlyList<GeometryFault> Faults) Of(RigModel model, Lazy<RestPose> rest, CancellationToken cancellation)
     {
         if (!model.IsWhole || !model.IsCertain || WorkOf(model) is not (<= MostWork and var work))
             return (null, []);
+        if (rest.Value.Faults is { Count: > 0 } faults)
+            return (null, faults);
         try
         {
-            return (new EvaluatedRig(model, RestPose.Of(model), work, cancellation), []);
+            return (new EvaluatedRig(model, rest.Value, work, cancellation), []);
         }
         catch (RigGeometryException impossible)
         {

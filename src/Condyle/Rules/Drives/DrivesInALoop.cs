@@ -1,10 +1,9 @@
 using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
 /// <summary>CDY3003: nodes that need each other in a loop can't be worked out.</summary>
-internal sealed class DrivesInALoop : RuleOfMoves
+internal sealed class DrivesInALoop : Rule
 {
     public override string Id => "CDY3003";
 
@@ -12,8 +11,12 @@ internal sealed class DrivesInALoop : RuleOfMoves
 
     public override Severity Severity => Severity.Error;
 
-    protected override IEnumerable<Finding> Check(RigModel model, Moves moves, Conventions conventions)
+    public override IEnumerable<Finding> Check(CheckedRig rig)
     {
+        // What has been worked out has no loop.
+        if (rig.Evaluated is not null)
+            yield break;
+        var (model, moves) = (rig.Model, rig.Moves);
         var told = new HashSet<int>();
         var atRest = new NeedLoops(model, NodeNeed.AtRest);
         var moving = new NeedLoops(model, (node, channels) => NodeNeed.Moving(node, channels, moves));

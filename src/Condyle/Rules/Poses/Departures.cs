@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using Condyle.Evaluation;
 using Condyle.Model;
 
 namespace Condyle.Rules;
@@ -16,7 +17,10 @@ internal sealed class Departures
         this.rig = rig;
         foreach (var node in model.Nodes)
         {
-            var departure = Departure.Between(rig.Rest.WorldOf(node), rig.AtRest.WorldOf(node));
+            var (rest, stand) = (rig.Rest.WorldOf(node), rig.AtRest.WorldOf(node));
+            if (!IsFarFrom(rest.Origin, stand.Origin, 1) && !IsFarFrom(rest.X, stand.X, rest.X.Length) && !IsFarFrom(rest.Y, stand.Y, rest.Y.Length) && !IsFarFrom(rest.Z, stand.Z, rest.Z.Length))
+                continue; // as nearly all of them are
+            var departure = Departure.Between(rest, stand);
             if (departure.Counts)
                 departures[node.Id] = departure;
         }
@@ -24,6 +28,9 @@ internal sealed class Departures
         if (departures.Count > 0)
             NoteSentences(model);
     }
+
+    // Far below what counts of a departure.
+    private static bool IsFarFrom(Vector3d from, Vector3d to, double size) => !((to - from).Length <= 1e-6 * size);
 
     public bool TryOf(RigNode node, out Departure departure) => departures.TryGetValue(node.Id, out departure);
 
