@@ -67,6 +67,14 @@ public sealed class SheetTests
     }
 
     [Fact]
+    public void A_picture_holds_every_name_whatever_is_in_it()
+    {
+        using var program = new TestProgram(typeof(Graffiti));
+        Assert.Equal(0, program.Run("tree", "--out", program["wall.svg"]));
+        Assert.Contains(XDocument.Load(program["wall.svg"]).Root!.Elements(), text => text.Value.StartsWith("<script>'\uFFFD\"</script>", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_build_compared_with_its_own_model_file_has_no_change()
     {
         using var program = new TestProgram(typeof(Derrick));
@@ -185,4 +193,10 @@ public sealed class LongDerrick : Derrick
         rig.Control("spare_2");
         tip.LimitTurn(Axis.Y, -20, 20);
     }
+}
+
+/// <summary>A control whose name nobody should write.</summary>
+public sealed class Graffiti : IRigDefinition
+{
+    public void Define(RigDraft rig) => rig.Control("<script>'\u0001\"</script>");
 }

@@ -31,12 +31,12 @@ internal static class SheetPicture
         var (width, height) = (arcsFrom + 40 + Bulge(sheet.Nodes.Count), Top + (Row * sheet.Nodes.Count) + 16);
 
         var svg = new StringBuilder(Say($"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}\" height=\"{height}\" viewBox=\"0 0 {width} {height}\" font-family=\"system-ui, sans-serif\" font-size=\"12\">\n"));
-        svg.Append(Say($"<rect width=\"{width}\" height=\"{height}\" fill=\"#fbfcfc\"/>\n<text x=\"{Left}\" y=\"24\" font-size=\"17\" font-weight=\"600\" fill=\"#1d2b33\">{WebUtility.HtmlEncode(sheet.Rig)}</text>\n"));
+        svg.Append(Say($"<rect width=\"{width}\" height=\"{height}\" fill=\"#fbfcfc\"/>\n<text x=\"{Left}\" y=\"24\" font-size=\"17\" font-weight=\"600\" fill=\"#1d2b33\">{Escaped(sheet.Rig)}</text>\n"));
         Legend(svg);
         foreach (var (index, node) in sheet.Nodes.Index())
         {
             if (movers[node.Name].FirstOrDefault() is { } mover)
-                svg.Append(Say($"<text x=\"{arcsFrom - 10}\" y=\"{Middle(index) + 4}\" text-anchor=\"end\" font-size=\"10\" fill=\"#8a979e\">{WebUtility.HtmlEncode(Mover(mover))}</text>"));
+                svg.Append(Say($"<text x=\"{arcsFrom - 10}\" y=\"{Middle(index) + 4}\" text-anchor=\"end\" font-size=\"10\" fill=\"#8a979e\">{Escaped(Mover(mover))}</text>"));
             Node(svg, node, index, depths[node.Name], node.Under is { } under && rows.TryGetValue(under, out var above) ? above : null);
         }
 
@@ -61,14 +61,14 @@ internal static class SheetPicture
         if (above is { } parent)
             svg.Append(Say($"<path d=\"M{x - Indent + 3} {Middle(parent) + 6}V{y}H{x - 3}\" fill=\"none\" stroke=\"#c9d3d8\"/>"));
         var (weight, colour) = node.Kind switch { "joint" => (600, "#1d2b33"), "control" => (400, "#14607a"), _ => (400, "#7b8a92") };
-        svg.Append(Say($"<text x=\"{x}\" y=\"{y + 4}\" font-weight=\"{weight}\" fill=\"{colour}\">{WebUtility.HtmlEncode(Label(node))}</text>\n"));
+        svg.Append(Say($"<text x=\"{x}\" y=\"{y + 4}\" font-weight=\"{weight}\" fill=\"{colour}\">{Escaped(Label(node))}</text>\n"));
     }
 
     private static void Arc(StringBuilder svg, int x, int from, int to, SheetRelation relation, SheetSource source)
     {
         var colour = Ways.First(way => relation.How.StartsWith(way.Starts, StringComparison.Ordinal)).Colour;
         var aside = x + Bulge(Math.Abs(from - to));
-        svg.Append(Say($"<path d=\"M{x} {Middle(from)}C{aside} {Middle(from)} {aside} {Middle(to)} {x + 5} {Middle(to)}\" fill=\"none\" stroke=\"{colour}\" stroke-opacity=\"0.65\"><title>{WebUtility.HtmlEncode($"{relation.Of} <- {relation.How}: {source}")}</title></path>"));
+        svg.Append(Say($"<path d=\"M{x} {Middle(from)}C{aside} {Middle(from)} {aside} {Middle(to)} {x + 5} {Middle(to)}\" fill=\"none\" stroke=\"{colour}\" stroke-opacity=\"0.65\"><title>{Escaped($"{relation.Of} <- {relation.How}: {source}")}</title></path>"));
         svg.Append(Say($"<path d=\"M{x} {Middle(to)}l6 -3v6z\" fill=\"{colour}\"/>\n"));
     }
 
@@ -83,6 +83,9 @@ internal static class SheetPicture
     private static int Bulge(int rows) => 24 + (int)(26 * Math.Sqrt(rows));
 
     private static int Middle(int row) => Top + (row * Row) + (Row / 2);
+
+    /// <summary>No document can hold the characters that aren't shown, escaped or not.</summary>
+    private static string Escaped(string text) => WebUtility.HtmlEncode(string.Concat(text.Select(character => char.IsControl(character) ? '\uFFFD' : character)));
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -23,7 +23,7 @@ public sealed partial class RigDraft
     [Recipe]
     public Limb Limb(
         Chain bones, string name, Side side, Node under, Group systems, Node space, LimbOptions? options = null, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
-        Limb(bones, name, side, under, systems, space, options, Place(file, line))!;
+        Limb(bones, name, side ?? throw new ArgumentNullException(nameof(side), "A limb was given null for its side. Give it Side.Left or Side.Right."), under, systems, space, options, Place(file, line))!;
 
     internal Limb? Limb(Chain bones, Text name, Side? side, Node under, Group systems, Node space, LimbOptions? options, PlaceId place) =>
         side is null ? null : LimbRecipe.Build(this, bones, new RecipeNames(name, side, conventions), side, under, systems, space, options ?? new LimbOptions(), place);
@@ -42,7 +42,7 @@ public sealed partial class RigDraft
     [Recipe]
     public FootRoll FootRoll(
         Limb leg, Joint toes, Vector3 heel, Vector3 tip, FootRollOptions? options = null, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
-        FootRoll(leg, toes, heel, tip, options, Place(file, line))!;
+        FootRoll(leg ?? throw new ArgumentNullException(nameof(leg), "A foot was given null for its leg. Give it what Limb has built."), toes, heel, tip, options, Place(file, line))!;
 
     internal FootRoll? FootRoll(Limb? leg, Joint toes, Fact<Vector3> heel, Fact<Vector3> tip, FootRollOptions? options, PlaceId place) =>
         leg is null ? null : FootRollRecipe.Build(this, leg, toes, heel, tip, conventions, options ?? new FootRollOptions(), place);

@@ -3,7 +3,7 @@ using Condyle.Naming;
 
 namespace Condyle.Rules;
 
-/// <summary>CDY1002: two controls can't have one name, nor two joints, since clips and games find them by it.</summary>
+/// <summary>CDY1002: two controls can't have one name, nor two joints, nor what is set on one control, since clips and games find them by it.</summary>
 internal sealed class NameTwice : ModelRule
 {
     public override string Id => "CDY1002";
@@ -12,7 +12,9 @@ internal sealed class NameTwice : ModelRule
 
     public override Severity Severity => Severity.Error;
 
-    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
+    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions) => Nodes(model).Concat(Settings(model));
+
+    private IEnumerable<Finding> Nodes(RigModel model) =>
         from pair in Namesakes.In(model)
         where pair.AreFoundByName
         select new Finding(
@@ -23,4 +25,48 @@ internal sealed class NameTwice : ModelRule
         {
             Related = [pair.Other.Place],
         };
+
+    private IEnumerable<Finding> Settings(RigModel model)
+    {
+        var first = new Dictionary<string, RigSetting>(StringComparer.Ordinal);
+        var told = new HashSet<PlaceId>();
+        foreach (var setting in model.Switches.Concat<RigSetting>(model.Dials).Concat(model.Choices).OrderBy(setting => setting.Id))
+        {
+            foreach (var name in NamesOf(setting))
+            {
+                if (!first.TryGetValue(name, out var other))
+                {
+                    first.Add(name, setting);
+                }
+                else if (other != setting && Namesakes.BothExist(setting, other) && told.Add(setting.Place)) // a loop says it once
+                {
+                    yield return new Finding(
+                        this,
+                        setting,
+                        $"There is a {KindOf(other)} called '{name}' already: a clip that sets one by its name can't tell which, so the rig can't be played. Give this one a name of its own.",
+                        setting.Place)
+                    {
+                        Related = [other.Place],
+                    };
+                }
+            }
+        }
+    }
+
+    /// <summary>A setting is found by the name of each control that it is on.</summary>
+    private static IEnumerable<string> NamesOf(RigSetting setting)
+    {
+        foreach (var control in setting.AlsoOn.Prepend(setting.Control))
+        {
+            if (control is { IsUnknown: false } && control.Name.TryKnown(out var whose) && setting.Name.TryKnown(out var name))
+                yield return $"{whose}.{name}";
+        }
+    }
+
+    private static string KindOf(RigSetting setting) => setting switch
+    {
+        RigSwitch => "switch",
+        RigDial => "dial",
+        _ => "choice",
+    };
 }

@@ -38,5 +38,5 @@ internal sealed record Namesakes(RigNode Node, RigNode Other)
     };
 
     // Of what stands in two stretches of code that may not run, perhaps only one does.
-    private static bool BothExist(RigNode one, RigNode other) => one.Scope == other.Scope || one.Scope == 0 || other.Scope == 0;
+    public static bool BothExist(RigElement one, RigElement other) => one.Scope == other.Scope || one.Scope == 0 || other.Scope == 0;
 }
