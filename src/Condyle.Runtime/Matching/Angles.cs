@@ -20,5 +20,10 @@ internal readonly record struct Angles(double X, double Y, double Z)
         return new(aboutX * DegreesPerRadian, Math.Atan2(z.X, across) * DegreesPerRadian, aboutZ * DegreesPerRadian);
     }
 
+    /// <summary>The same turn the other way: about Y past a quarter, with X and Z half a turn on.</summary>
+    public Angles Other => new(HalfOn(X), HalfOn(-Y), HalfOn(Z));
+
+    private static double HalfOn(double degrees) => degrees > 0 ? degrees - 180 : degrees + 180;
+
     private Quaterniond About(Axis axis) => Quaterniond.About(Vector3d.Unit(axis), this[axis] / DegreesPerRadian);
 }

@@ -144,6 +144,19 @@ public sealed class ClipFileTests : IDisposable
         Assert.Single(clip.Turned);
     }
 
+    [Theory]
+    [InlineData(0, 91, 0)]
+    [InlineData(0, -170, 0)]
+    [InlineData(0, 180, 0)]
+    [InlineData(0, 120, 30)]
+    public void A_turn_past_a_quarter_leaves_what_is_locked_alone(float x, float y, float z)
+    {
+        var file = new AnimatedFile();
+        var turn = Turns.Of(x, y, z, TurnOrder.XYZ);
+        file.Track(file.Node("crate"), "rotation", "LINEAR", [0], [turn.X, turn.Y, turn.Z, turn.W]);
+        Assert.Equal(1, Math.Abs(Quaternion.Dot(turn, Read(file).Turned["crate"].Values[0])), 6);
+    }
+
     public static TheoryData<string, Action<AnimatedFile>> Wrong => new()
     {
         { " 'crate' at /animations/0/samplers/0 gives 'crate' 0.5 for its move Y at 1 s, which the rig 'DefinedRig' locks. Clear that channel where the clip was made, or unlock it in the rig.", file => file.Track(file.Node("crate"), "translation", "LINEAR", [0, 1], [0, 0, 0, 0, 0.5f, 0]) },

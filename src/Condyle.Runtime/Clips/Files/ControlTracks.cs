@@ -24,7 +24,7 @@ internal sealed class ControlTracks(CompiledRig rig, Clip clip)
         {
             if (!(value.Length() > 1e-6f))
                 throw spot.Wrong($"turns '{name}' by a zero quaternion at {Say(keys.Times[key])} s", "Export the animation again");
-            var angles = locked == Channels.None ? default : Angles.Of(((Evaluation.Quaterniond)value).Normalized());
+            var angles = locked == Channels.None ? default : WithLeast(locked, Angles.Of(((Evaluation.Quaterniond)value).Normalized()));
             foreach (var channel in ChannelNames.Each(locked))
             {
                 if (Math.Abs(angles[AxisOf(channel)]) > SameDegrees)
@@ -37,6 +37,14 @@ internal sealed class ControlTracks(CompiledRig rig, Clip clip)
         clip.Take(name, keys.Mode == Interpolation.Spline
             ? keys.Fill(new TurnTrack { KeepsSigns = true })
             : keys.Select(Quaternion.Normalize).Fill(new TurnTrack()));
+    }
+
+    /// <summary>Of the two ways in which a turn comes apart, the one that turns less about what is locked.</summary>
+    private static Angles WithLeast(Channels locked, Angles angles)
+    {
+        return Most(angles.Other) < Most(angles) - SameDegrees ? angles.Other : angles;
+
+        double Most(Angles each) => ChannelNames.Each(locked).Max(channel => Math.Abs(each[AxisOf(channel)]));
     }
 
     public void Switch(string name, Keys<float> keys, JsonSpot spot) => clip.TakeSwitch(name, Ranged(name, keys, 0, 1, "A switch", spot).Fill(new NumberTrack()));
