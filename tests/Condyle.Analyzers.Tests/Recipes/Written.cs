@@ -44,10 +44,11 @@ internal static class Written
         Assert.Empty(await FrontEnds.Read(recipe));
     }
 
-    private static IReadOnlyList<string> LinesOf((string, string)[] files)
+    public static Condyle.Rig Run((string, string)[] files)
     {
         var assembly = CompiledCode.Load(CompiledCode.Compile(files));
-        var ran = Condyle.Rig.Examine((IRigDefinition)Activator.CreateInstance(assembly.GetType("TestRig")!)!);
-        return ModelText.Lines(ran.Model, _ => null);
+        return Condyle.Rig.Examine((IRigDefinition)Activator.CreateInstance(assembly.GetType("TestRig")!)!);
     }
+
+    private static IReadOnlyList<string> LinesOf((string, string)[] files) => ModelText.Lines(Run(files).Model, _ => null);
 }
