@@ -18,7 +18,7 @@ public class LimbTests
     [InlineData("rig.Limb(rig.Chain(joints.Hip.Left, joints.Ankle.Left), \"leg\", null!, root, systems, root);", "Give it Side.Left or Side.Right.")]
     [InlineData("Limb leg = null!; rig.FootRoll(leg, joints.Toes.Left, Vector3.Zero, Vector3.UnitZ);", "Give it what Limb has built.")]
     public void A_null_is_refused_and_not_passed_over(string code, string told) =>
-        Assert.Contains(told, Assert.ThrowsAny<Exception>(() => Written.LinesOf(code)).ToString(), StringComparison.Ordinal);
+        Assert.Contains(told, Assert.ThrowsAny<Exception>(() => Written.Run(Written.Files(code))).ToString(), StringComparison.Ordinal);
 
     [Fact]
     public Task It_makes_what_could_be_written_out() => Written.AreTheSame(
