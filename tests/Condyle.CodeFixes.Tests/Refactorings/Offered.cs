@@ -1,5 +1,4 @@
 using Condyle.Analyzers.Tests.Reporting;
-using Condyle.CodeFixes.Refactorings;
 using Condyle.Tests.Shared;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CodeActions;

@@ -1,4 +1,3 @@
-using Condyle.Analyzers.Tests.Reporting;
 using Condyle.CodeFixes.Refactorings;
 
 namespace Condyle.CodeFixes.Tests.Refactorings;

@@ -8,7 +8,7 @@ internal sealed class NameTwice : ModelRule
 {
     public override string Id => "CDY1002";
 
-    public override string Title => "Two controls or joints with one name";
+    public override string Title => "Two controls, joints or settings with one name";
 
     public override Severity Severity => Severity.Error;
 
