@@ -21,7 +21,7 @@ public sealed class BatchTests
             Assert.Equal([name], model.LogicalAnimations.Select(clip => clip.Name));
             var manifest = JsonDocument.Parse(File.ReadAllText(program[$"build/{name}.bake.json"])).RootElement;
             Assert.Equal($"{name}.glb", manifest.GetProperty("input").GetString());
-            Assert.Equal(WorkHash.OfFile(program[$"build/{name}.glb"]), manifest.GetProperty("files")[0].GetProperty("sha256").GetString());
+            Assert.Equal(FileHash.Of(program[$"build/{name}.glb"]), manifest.GetProperty("files")[0].GetProperty("sha256").GetString());
         }
     }
 
@@ -170,6 +170,15 @@ public sealed class BatchTests
         Assert.Equal(names.Order(StringComparer.Ordinal), Directory.GetFiles(program["build"], "*.glb").Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal));
         Assert.Equal(0, program.Run("bake", program["clips"], "--out", program["build"]));
         Assert.Contains("0 baked, 6 up to date", program.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_rig_that_cant_be_baked_is_told_as_json_too()
+    {
+        using var program = new TestProgram(typeof(Knot));
+        ClipFiles.Write(program, "wave", 30);
+        Assert.Equal(1, program.Run("bake", program["clips"], "--out", program["build"], "--json"));
+        Assert.False(JsonDocument.Parse(program.Output).RootElement.GetProperty("rigs")[0].GetProperty("isGood").GetBoolean());
     }
 
     [Theory]

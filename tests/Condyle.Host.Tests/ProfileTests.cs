@@ -19,6 +19,7 @@ public sealed class ProfileTests
 
     [Theory]
     [InlineData("is no profile of this project. The nearest: 'game'", "--profile", "gane")]
+    [InlineData("error: --clip: 'unlode' is no clip of this project. The nearest: 'unload'", "--profile", "game", "--clip", "unlode")]
     [InlineData("--fps is said by the profile.", "--profile", "game", "--fps", "60")]
     [InlineData("--profile is for the clips of the project", "x.glb", "--profile", "game")]
     public void What_doesnt_go_with_a_profile_is_told(string told, params string[] args)
@@ -26,6 +27,24 @@ public sealed class ProfileTests
         using var program = Harbour(typeof(HarbourProfiles));
         Assert.Equal(2, program.Run(["bake", .. args]));
         Assert.Contains(told, program.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_rig_without_clips_of_the_project_is_told()
+    {
+        using var program = new TestProgram(typeof(Hoist), typeof(HarbourProfiles));
+        program.Write("hoist.gltf", Hoist.Delivered);
+        Assert.Equal(0, program.Run("bake", "--profile", "game", "--out", program["out"]));
+        Assert.Equal("Hoist: not baked, the project has no clips for it", program.Output.Trim());
+        Assert.Equal(["hoist.gltf"], program.FileNames);
+    }
+
+    [Fact]
+    public void A_rig_that_cant_be_baked_is_told_as_json_too()
+    {
+        using var program = new TestProgram(typeof(Knot), typeof(HarbourProfiles));
+        Assert.Equal(1, program.Run("bake", "--profile", "game", "--out", program["out"], "--json"));
+        Assert.False(JsonDocument.Parse(program.Output).RootElement.GetProperty("rigs")[0].GetProperty("isGood").GetBoolean());
     }
 
     [Fact]

@@ -15,16 +15,6 @@ namespace Condyle.Host.Batch;
 /// <param name="Clips">What was baked.</param>
 internal sealed record BakeManifest(string Work, string Rig, string Input, IReadOnlyList<WrittenFile> Files, IReadOnlyList<BakedPart> Clips)
 {
-    private static readonly JsonSerializerOptions Format = new()
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        WriteIndented = true,
-        NewLine = "\n",
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        RespectNullableAnnotations = true,
-        RespectRequiredConstructorParameters = true,
-    };
-
     public static string PathFor(string output) => Path.ChangeExtension(output, ".bake.json");
 
     /// <summary>The manifest of this work if it was finished and its files are as they were written, else null.</summary>
@@ -32,7 +22,7 @@ internal sealed record BakeManifest(string Work, string Rig, string Input, IRead
     {
         try
         {
-            var manifest = JsonSerializer.Deserialize<BakeManifest>(File.ReadAllBytes(PathFor(output)), Format);
+            var manifest = JsonSerializer.Deserialize<BakeManifest>(File.ReadAllBytes(PathFor(output)), ReadableJson.Whole);
             var folder = Path.GetDirectoryName(Path.GetFullPath(output))!;
             return manifest?.Work == work && !manifest.Clips.Contains(null!) && manifest.Files.Any(file => file?.Name == Path.GetFileName(output)) && manifest.Files.All(file => file is not null && file.IsThere(folder)) ? manifest : null;
         }
@@ -43,7 +33,7 @@ internal sealed record BakeManifest(string Work, string Rig, string Input, IRead
         }
     }
 
-    public void Write(string output) => AtomicFile.Write(PathFor(output), stream => stream.Write([.. JsonSerializer.SerializeToUtf8Bytes(this, Format), (byte)'\n']));
+    public void Write(string output) => AtomicFile.Write(PathFor(output), ReadableJson.Text(this));
 }
 
 /// <summary>A file that a bake wrote.</summary>
@@ -52,10 +42,10 @@ internal sealed record BakeManifest(string Work, string Rig, string Input, IRead
 /// <param name="Sha256">The hash of its content.</param>
 internal sealed record WrittenFile(string Name, long Bytes, string Sha256)
 {
-    public static WrittenFile Of(string path) => new(Path.GetFileName(path), new FileInfo(path).Length, WorkHash.OfFile(path));
+    public static WrittenFile Of(string path) => new(Path.GetFileName(path), new FileInfo(path).Length, FileHash.Of(path));
 
     public bool IsThere(string folder) => Path.GetFileName(Name) == Name && Path.Combine(folder, Name) is var path
-        && new FileInfo(path) is { Exists: true } file && file.Length == Bytes && WorkHash.OfFile(path) == Sha256;
+        && new FileInfo(path) is { Exists: true } file && file.Length == Bytes && FileHash.Of(path) == Sha256;
 }
 
 /// <summary>A clip that was baked, in short.</summary>

@@ -35,12 +35,6 @@ internal sealed class WorkHash
         return Convert.ToHexStringLower(hash.GetHashAndReset());
     }
 
-    public static string OfFile(string path)
-    {
-        using var stream = File.OpenRead(path);
-        return Convert.ToHexStringLower(SHA256.HashData(stream));
-    }
-
     private static void Add(IncrementalHash hash, GltfFile file)
     {
         Add(hash, file.JsonText.Span);

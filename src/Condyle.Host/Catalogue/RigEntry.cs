@@ -44,6 +44,10 @@ internal sealed class RigEntry(Type definition, IReadOnlyList<Type> clipSources)
         () => clipSources.SelectMany(source => ((IRigClips)Activator.CreateInstance(source)!).Clips()).ToList(),
         "has clips that can't be made");
 
+    /// <summary>The built-in range of motion, where there is something to show, and the project's clips.</summary>
+    /// <exception cref="RigFailure">A clip source throws.</exception>
+    public IReadOnlyList<Clip> ClipsWithRange(CompiledRig compiled) => RangeOfMotion.Find(compiled) is { } builtIn ? [builtIn, .. Clips()] : Clips();
+
     /// <summary>The project's own code runs here: what it throws becomes one line with the place, not a stack trace.</summary>
     private T Run<T>(Func<T> code, string what)
     {

@@ -39,12 +39,12 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
     /// <summary>What there is to bake, for each rig that is good and has clips and a delivered file.</summary>
     private List<BakeJob> Prepare(List<CheckedRig> rigs)
     {
-        var clipsOf = rigs.Where(rig => rig.IsGood).ToDictionary(rig => rig, ClipsOf);
-        CheckClipNames([.. clipsOf.Values.SelectMany(clips => clips).Select(clip => clip.Name).Distinct()]);
+        var clipsOf = rigs.Where(rig => rig.IsGood).ToDictionary(rig => rig, rig => rig.Entry.ClipsWithRange(rig.Compiled!));
+        AskedClips.Check(request.Clips, clipsOf.Values.SelectMany(clips => clips));
         var jobs = new List<BakeJob>();
         foreach (var (rig, all) in clipsOf)
         {
-            List<Clip> clips = [.. all.Where(clip => request.Clips.Count == 0 || request.Clips.Contains(clip.Name))];
+            var clips = AskedClips.Among(request.Clips, all);
             if (clips.Count == 0 || FindDelivered(rig) is not { } skeleton)
                 continue;
             var output = Path.Combine(request.Folder, rig.Name.ToLowerInvariant() + ".glb");
@@ -52,14 +52,6 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
         }
 
         return jobs;
-    }
-
-    private static List<Clip> ClipsOf(CheckedRig rig) => [.. RangeOfMotion.Find(rig.Compiled!) is { } builtIn ? [builtIn] : Array.Empty<Clip>(), .. rig.Entry.Clips()];
-
-    private void CheckClipNames(IReadOnlyList<string> known)
-    {
-        foreach (var name in request.Clips.Except(known))
-            throw new BadInputException("--clip", "is no clip of this project", Nearest.To(name, known), name);
     }
 
     private string WhyNot(CheckedRig rig) => request.Skeleton is null && rig.Entry.SkeletonFile is null

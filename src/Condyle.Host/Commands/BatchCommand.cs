@@ -20,7 +20,10 @@ internal sealed class BatchCommand(Surroundings surroundings, BatchRequest reque
         var rig = CheckedRig.Of(OneRig());
         if (rig is not { IsGood: true, Rig: { } built, Compiled: { } compiled })
         {
-            new Report(surroundings).Show([rig]);
+            if (request.Bake.Json)
+                JsonReport.Write(surroundings.Output, new { rigs = new[] { new RigJson(rig, null) } });
+            else
+                new Report(surroundings).Show([rig]);
             return ExitCode.Failed;
         }
 

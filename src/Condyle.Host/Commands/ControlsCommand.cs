@@ -31,12 +31,11 @@ internal sealed class ControlsCommand(Surroundings surroundings)
         if (found.Compiled is not { } compiled)
             return new(entry.Name, null, 0, found.Failure ?? "it has findings that are errors: run check to see them", Failed: true);
         var output = Path.Combine(folder, entry.Name.ToLowerInvariant() + "_controls.glb");
-        ControlsFile.Write(compiled, delivered, output, clips.Count == 0 ? [] : Choose(clips, [.. RangeOfMotion.Find(compiled) is { } builtIn ? [builtIn] : Array.Empty<Clip>(), .. entry.Clips()]));
+        var known = entry.ClipsWithRange(compiled);
+        AskedClips.Check(clips, known);
+        ControlsFile.Write(compiled, delivered, output, clips.Count == 0 ? [] : AskedClips.Among(clips, known));
         return new(entry.Name, output, compiled.Controls.Count, null, Failed: false);
     }
-
-    private static List<Clip> Choose(IReadOnlyList<string> names, List<Clip> known) => [.. names.Distinct().Select(name => known.Find(clip => clip.Name == name) ?? throw new BadInputException(
-        "--clip", "is no clip of this project", Nearest.To(name, known.Select(clip => clip.Name)), name))];
 
     private void Show(WrittenControls written)
     {

@@ -10,20 +10,30 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
     public int Run(CancellationToken cancellation)
     {
         var profile = ProfileCatalogue.Choose(surroundings, profileName);
+        List<CheckedRig> rigs = [.. RigCatalogue.Of(surroundings).Choose(request.Rig).Select(CheckedRig.Of)];
+        var clipsOf = rigs.Where(rig => rig.IsGood).ToDictionary(rig => rig, rig => rig.Entry.Clips());
+        AskedClips.Check(request.Clips, clipsOf.Values.SelectMany(clips => clips));
         var results = new List<object>();
-        var isGood = true;
-        foreach (var rig in RigCatalogue.Of(surroundings).Choose(request.Rig).Select(CheckedRig.Of))
+        var isGood = rigs.All(rig => rig.IsGood);
+        foreach (var rig in rigs)
         {
             if (rig.Compiled is not { } compiled)
             {
-                new Report(surroundings).Show([rig]);
-                isGood = false;
+                if (request.Json)
+                    results.Add(new RigJson(rig, null));
+                else
+                    new Report(surroundings).Show([rig]);
                 continue;
             }
 
-            List<Clip> clips = [.. rig.Entry.Clips().Where(clip => request.Clips.Count == 0 || request.Clips.Contains(clip.Name))];
+            var clips = AskedClips.Among(request.Clips, clipsOf[rig]);
             if (clips.Count == 0 || (request.Rig is null ? rig.Entry.FindSkeleton(surroundings, request.Skeleton) : rig.Entry.NeedSkeleton(surroundings, request.Skeleton)) is not { } skeleton)
+            {
+                if (!request.Json)
+                    surroundings.Output.WriteLine($"{rig.Name}: not baked, {(clips.Count > 0 ? "it names no delivered file" : request.Clips.Count > 0 ? "it has no clip of those asked for" : "the project has no clips for it")}");
                 continue;
+            }
+
             var (manifest, reports) = ProfileBaker.Write(compiled, skeleton, clips, profile, request.Folder, cancellation: cancellation);
             isGood &= reports.All(report => report.Holds);
             results.Add(new { rig = rig.Name, manifest, clips = reports });

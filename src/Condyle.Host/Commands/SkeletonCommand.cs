@@ -1,4 +1,3 @@
-using System.Text;
 using Condyle.Host.Reporting;
 using Condyle.Runtime;
 using Condyle.Runtime.Gltf;
@@ -17,7 +16,7 @@ internal static class SkeletonCommand
             throw new BadInputException(output, "a skeleton is written as text", "Name the file .gltf");
         if (File.Exists(output) && !IsSkeletonOnly(output))
             throw new BadInputException(output, "it holds more than a skeleton, which would be lost", "Name another file with --out");
-        AtomicFile.Write(output, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+        AtomicFile.Write(output, text);
         if (json)
             JsonReport.Write(surroundings.Output, new { file = output });
         else

@@ -1,4 +1,3 @@
-using System.Text;
 using Condyle.Host.Catalogue;
 using Condyle.Host.Reporting;
 using Condyle.Host.Sheets;
@@ -39,10 +38,10 @@ internal sealed class TreeCommand(Surroundings surroundings)
                 SheetFile.Write(output, sheet);
                 break;
             case ".svg":
-                AtomicFile.Write(output, stream => stream.Write(Encoding.UTF8.GetBytes(SheetPicture.Of(sheet))));
+                AtomicFile.Write(output, SheetPicture.Of(sheet));
                 break;
             case ".txt":
-                AtomicFile.Write(output, stream => stream.Write(Encoding.UTF8.GetBytes($"{sheet.Rig}\n{SheetText.Of(sheet)}")));
+                AtomicFile.Write(output, $"{sheet.Rig}\n{SheetText.Of(sheet)}");
                 break;
             default:
                 throw new BadInputException(output, "it isn't known what to write there", "Name the file .svg (a picture), .txt (lines) or .json (a model file for compare)");

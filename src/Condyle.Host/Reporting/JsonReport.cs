@@ -2,19 +2,14 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Condyle.Host.Commands;
 using Condyle.Runtime;
+using Condyle.Runtime.Gltf.Writing;
 
 namespace Condyle.Host.Reporting;
 
 /// <summary>Results for other programs.</summary>
 internal static class JsonReport
 {
-    private static readonly JsonSerializerOptions Format = new()
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        WriteIndented = true,
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
-    };
+    private static readonly JsonSerializerOptions Format = new(ReadableJson.Form) { Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) } };
 
     public static void Write<T>(TextWriter output, T result) => output.WriteLine(JsonSerializer.Serialize(result, Format));
 }

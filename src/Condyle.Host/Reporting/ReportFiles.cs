@@ -1,4 +1,3 @@
-using System.Text;
 using Condyle.Runtime;
 using Condyle.Runtime.Gltf.Writing;
 
@@ -22,7 +21,7 @@ internal static class ReportFiles
     private static string Write(string file, string extension, string text)
     {
         var path = Path.ChangeExtension(file, extension);
-        AtomicFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+        AtomicFile.Write(path, text);
         return path;
     }
 }

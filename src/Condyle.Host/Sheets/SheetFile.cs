@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using Condyle.Runtime;
 using Condyle.Runtime.Gltf.Writing;
 
@@ -7,20 +8,11 @@ namespace Condyle.Host.Sheets;
 /// <summary>A rig's sheet as a file: what a build is compared with later.</summary>
 internal static class SheetFile
 {
-    private static readonly JsonSerializerOptions Format = new()
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        WriteIndented = true,
-        NewLine = "\n",
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        RespectNullableAnnotations = true,
-        RespectRequiredConstructorParameters = true,
-        UnmappedMemberHandling = System.Text.Json.Serialization.JsonUnmappedMemberHandling.Disallow,
-    };
+    private static readonly JsonSerializerOptions Format = new(ReadableJson.Whole) { UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow };
 
-    public static string ToJson(RigSheet sheet) => JsonSerializer.Serialize(sheet, Format);
+    public static string ToJson(RigSheet sheet) => ReadableJson.Text(sheet);
 
-    public static void Write(string path, RigSheet sheet) => AtomicFile.Write(path, stream => stream.Write([.. JsonSerializer.SerializeToUtf8Bytes(sheet, Format), (byte)'\n']));
+    public static void Write(string path, RigSheet sheet) => AtomicFile.Write(path, ReadableJson.Text(sheet));
 
     /// <exception cref="BadInputException">The file can't be read, or holds no model.</exception>
     public static RigSheet Read(string path)

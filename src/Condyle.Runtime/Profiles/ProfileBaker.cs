@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
 using Condyle.Runtime.Gltf;
 using Condyle.Runtime.Gltf.Reading;
 using Condyle.Runtime.Gltf.Writing;
@@ -48,7 +46,7 @@ public static class ProfileBaker
 
         var manifest = new ProfileManifest(rig.Name, profile.Name, profile.UnitsPerMetre, profile.Up.ToString(), files, [.. wanted.Select(clip => new ProfileClip(
             clip.Name, clip.Times[^1], profile.Bake.FramesPerSecond, clip.Times.Count, profile.Bake.Loop, AdditiveText(profile), clip.Markers))]);
-        AtomicFile.Write(Path.Combine(folder, $"{name}.{profile.Name}.json"), stream => stream.Write(Encoding.UTF8.GetBytes(manifest.ToJson())));
+        AtomicFile.Write(Path.Combine(folder, $"{name}.{profile.Name}.json"), manifest.ToJson());
         return (manifest, [.. baked.Select(clip => clip.Report)]);
 
         GltfClip ToGltf(BakedClip clip, DetailLevel? level)
@@ -83,9 +81,6 @@ public static class ProfileBaker
             throw profile.Wrong($"its level of detail '{level.Name}' leaves out all that moves", "Keep a joint");
     }
 
-    private static ProfileFile FileOf(string path, DetailLevel? level, int joints)
-    {
-        using var stream = File.OpenRead(path);
-        return new ProfileFile(Path.GetFileName(path), level?.Name, joints, stream.Length, Convert.ToHexStringLower(SHA256.HashData(stream)));
-    }
+    private static ProfileFile FileOf(string path, DetailLevel? level, int joints) =>
+        new(Path.GetFileName(path), level?.Name, joints, new FileInfo(path).Length, FileHash.Of(path));
 }

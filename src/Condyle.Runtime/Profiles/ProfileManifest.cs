@@ -1,4 +1,4 @@
-using System.Text.Json;
+using Condyle.Runtime.Gltf.Writing;
 
 namespace Condyle.Runtime;
 
@@ -11,17 +11,9 @@ namespace Condyle.Runtime;
 /// <param name="Clips">The clips, which each of the files has.</param>
 public sealed record ProfileManifest(string Rig, string Profile, float UnitsPerMetre, string Up, IReadOnlyList<ProfileFile> Files, IReadOnlyList<ProfileClip> Clips)
 {
-    private static readonly JsonSerializerOptions Format = new()
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        WriteIndented = true,
-        NewLine = "\n",
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>The manifest as it is written.</summary>
     /// <returns>Text that ends with a line break.</returns>
-    public string ToJson() => JsonSerializer.Serialize(this, Format) + "\n";
+    public string ToJson() => ReadableJson.Text(this);
 }
 
 /// <summary>A file that was written for an engine.</summary>

@@ -1,19 +1,11 @@
-using System.Text.Json;
 using Condyle.Runtime.Baking.Reports;
+using Condyle.Runtime.Gltf.Writing;
 
 namespace Condyle.Runtime;
 
 /// <summary>Reports of bakes for people and for programs.</summary>
 public static class BakeReports
 {
-    private static readonly JsonSerializerOptions Format = new()
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        WriteIndented = true,
-        NewLine = "\n",
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>A report in lines: what holds, and a table of the joints, the one that is off most first.</summary>
     /// <param name="report">The report.</param>
     /// <returns>Text that ends with a line break.</returns>
@@ -22,7 +14,7 @@ public static class BakeReports
     /// <summary>A report as JSON, with every joint.</summary>
     /// <param name="report">The report.</param>
     /// <returns>Text that ends with a line break.</returns>
-    public static string Json(BakeReport report) => JsonSerializer.Serialize(report ?? throw new ArgumentNullException(nameof(report)), Format) + "\n";
+    public static string Json(BakeReport report) => ReadableJson.Text(report ?? throw new ArgumentNullException(nameof(report)));
 
     /// <summary>A report as a page with curves that needs nothing else: no script, no network.</summary>
     /// <param name="rig">The rig's name.</param>

@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace Condyle.Runtime.Gltf.Writing;
 
 /// <summary>Writes beside the target, flushes to disk and moves into place: a crash or a failure leaves the old file or the new one, and nothing else.</summary>
@@ -32,6 +34,10 @@ internal static class AtomicFile
                 Discard(temporary);
         }
     }
+
+    /// <summary>Writes text in UTF-8 the same way.</summary>
+    /// <exception cref="BadInputException">It can't be written.</exception>
+    public static void Write(string path, string text) => Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
 
     /// <summary>Removes what writing a file left beside it when its program was killed; what a program has open is being written.</summary>
     public static void DiscardLeftOvers(string path)
