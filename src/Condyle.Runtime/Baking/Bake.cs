@@ -40,6 +40,7 @@ public static class Bake
         return new BakedClip(player.Clip.Name, times.Times, tracks, report)
         {
             Travel = samples.Travel,
+            Morphs = samples.Morphs,
             Markers = [.. player.Clip.Markers
                 .Where(marker => marker.At >= times.From && marker.At <= times.InClip(times.End))
                 .Select(marker => marker with { At = marker.At - times.From })],

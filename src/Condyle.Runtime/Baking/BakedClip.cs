@@ -12,6 +12,9 @@ public sealed record BakedClip(string Name, IReadOnlyList<float> Times, IReadOnl
     /// <summary>The clip's named moments that lie in what was baked, by its times.</summary>
     public IReadOnlyList<Marker> Markers { get; init; } = [];
 
+    /// <summary>The weights of the morph targets that the rig sets, in the order of <see cref="CompiledRig.Morphs"/>: a value for each of <see cref="Times"/>, read linearly between them.</summary>
+    public IReadOnlyList<float[]> Morphs { get; init; } = [];
+
     /// <summary>The way that was taken off the character, a value for each of <see cref="Times"/>; null unless it was.</summary>
     public RootTravel? Travel { get; init; }
 }

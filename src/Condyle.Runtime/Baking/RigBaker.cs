@@ -12,6 +12,7 @@ public sealed class RigBaker
     private readonly CompiledRig rig;
     private readonly GltfFile delivered;
     private readonly SkeletonMatch match;
+    private readonly MorphMatch morphs;
     private readonly IReadOnlyList<ClipPlayer> players;
     private readonly BakeSettings settings;
 
@@ -19,6 +20,7 @@ public sealed class RigBaker
     {
         (this.rig, this.delivered, this.players, this.settings) = (rig, delivered, players, settings);
         match = SkeletonMatch.Of(rig, delivered);
+        morphs = MorphMatch.Of(rig, delivered);
         Rest = RestReport.Of(rig, match.Rest);
     }
 
@@ -73,12 +75,19 @@ public sealed class RigBaker
     internal List<BakedClip> Bake(IProgress<BakeProgress>? progress, CancellationToken cancellation) =>
         [.. players.Select(player => Runtime.Bake.Run(player, match.Rest, settings, progress, cancellation))];
 
+    private GltfClip ToGltf(BakedClip clip)
+    {
+        var joints = match.ToGltf(clip);
+        return joints with { Tracks = [.. joints.Tracks, .. morphs.Tracks(clip)] };
+    }
+
     /// <summary>Checks that the rig fits a file.</summary>
     /// <exception cref="BadInputException">It can't be baked into it.</exception>
     internal static void CheckFits(CompiledRig rig, GltfFile delivered)
     {
         Runtime.Bake.CheckBakeable(rig);
         _ = SkeletonMatch.Of(rig, delivered);
+        _ = MorphMatch.Of(rig, delivered);
     }
 
     private static RigBaker Prepare(CompiledRig rig, string skeletonFile, GltfFile? delivered, IReadOnlyList<Clip> clips, BakeSettings? settings)
@@ -109,7 +118,7 @@ public sealed class RigBaker
         if (Path.GetFullPath(output) == Path.GetFullPath(delivered.Path))
             throw new BadInputException(output, "the output is the delivered file itself", "Write to another place: the delivered file is what the next bake starts from");
         var baked = Bake(progress, cancellation);
-        delivered.Append([.. baked.Select(match.ToGltf)], settings.ReplaceClips).Write(output);
+        delivered.Append([.. baked.Select(ToGltf)], settings.ReplaceClips).Write(output);
         return new RigBakeResult(rig.Name, output, new FileInfo(output).Length, Rest, [.. baked.Select(clip => clip.Report)], JointsNotInRig);
     }
 }

@@ -3,8 +3,8 @@ using System.Numerics;
 
 namespace Condyle.Runtime.Baking;
 
-/// <summary>What sampling gave: the tracks with a value at every time, and the way that was taken off.</summary>
-internal sealed record Samples(IReadOnlyList<BakedTrack> Tracks, RootTravel? Travel);
+/// <summary>What sampling gave: the tracks with a value at every time, the way that was taken off, and the weights of morph targets.</summary>
+internal sealed record Samples(IReadOnlyList<BakedTrack> Tracks, RootTravel? Travel, IReadOnlyList<float[]> Morphs);
 
 /// <summary>Reads the exported joints' channels off the live motion.</summary>
 internal sealed class Sampler(LiveMotion live, IReadOnlyList<JointRest> rest, bool loops, BakeWork work)
@@ -18,6 +18,7 @@ internal sealed class Sampler(LiveMotion live, IReadOnlyList<JointRest> rest, bo
     {
         JointSamples[] samples = [.. live.Rig.Joints.Select(joint => new JointSamples(joint.Index, times.Times.Length, rest[joint.Index], units[joint.Index]))];
         var travel = live.Travel is { IsTakenOff: true } ? new TravelSamples(times.Times.Length) : null;
+        float[][] morphs = [.. live.Rig.Morphs.Select(_ => new float[times.Times.Length])];
         var ends = new LoopEnds(live.Rig);
         live.PlayTogether(times.Times.Select(time => (double)time), (first, moments) =>
         {
@@ -32,6 +33,12 @@ internal sealed class Sampler(LiveMotion live, IReadOnlyList<JointRest> rest, bo
                 }
             }
 
+            for (var morph = 0; morph < morphs.Length; morph++)
+            {
+                for (var moment = 0; moment < moments.Length; moment++)
+                    morphs[morph][first + moment] = moments[moment].Live.MorphWeight(morph);
+            }
+
             for (var moment = 0; moment < moments.Length; moment++)
                 travel?.Take(first + moment, moments[moment].Way);
             if (loops && first == 0)
@@ -43,10 +50,12 @@ internal sealed class Sampler(LiveMotion live, IReadOnlyList<JointRest> rest, bo
         {
             foreach (var joint in samples)
                 joint.Close();
+            foreach (var morph in morphs)
+                morph[^1] = morph[0];
         }
 
         List<BakedTrack> tracks = [.. samples.Select(joint => joint.ToTrack()).Where(track => track is not (_, null, null, null))];
-        return new Samples(tracks.Count > 0 ? tracks : [samples[0].ToStillTrack()], travel?.ToTravel());
+        return new Samples(tracks.Count > 0 ? tracks : [samples[0].ToStillTrack()], travel?.ToTravel(), morphs);
     }
 
     /// <summary>How many metres of the world a unit of each joint's translation is at rest, along the axis that is scaled most.</summary>

@@ -20,6 +20,9 @@ public sealed record GltfClip(string Name, float[] Times, IReadOnlyList<GltfTrac
 /// <param name="Scales">Factors.</param>
 public sealed record GltfTrack(int Node, Vector3[]? Translations = null, Quaternion[]? Rotations = null, Vector3[]? Scales = null)
 {
+    /// <summary>The weights of the node's morph targets: all of them for the first of the clip's times, then for the next; null when they keep their rest.</summary>
+    public float[]? Weights { get; init; }
+
     /// <summary>At which of the clip's times the translations stand: indices, increasing, from the first time to the last; at every time when null.</summary>
     public int[]? TranslationKeys { get; init; }
 

@@ -70,6 +70,7 @@ internal sealed class ClipAppender
             AddChannel(track.Node, "translation", track.Translations, track.TranslationKeys, "VEC3");
             AddChannel(track.Node, "rotation", track.Rotations, track.RotationKeys, "VEC4");
             AddChannel(track.Node, "scale", track.Scales, track.ScaleKeys, "VEC3");
+            AddChannel(track.Node, "weights", track.Weights, null, "SCALAR");
         }
         List("bufferViews").Add(new JsonObject { ["buffer"] = bufferIndex, ["byteOffset"] = start, ["byteLength"] = newLength - start });
         var animation = new JsonObject { ["name"] = clip.Name, ["channels"] = channels, ["samplers"] = samplers };

@@ -23,18 +23,19 @@ internal static class ClipChecks
             CheckValues(track.Translations, track.TranslationKeys, "translation", node, track.Node);
             CheckValues(track.Rotations, track.RotationKeys, "rotation", node, track.Node);
             CheckValues(track.Scales, track.ScaleKeys, "scale", node, track.Node);
+            CheckValues(track.Weights, null, "weights", node, track.Node, each: track.Weights is { } weights ? Math.Max(1, weights.Length / clip.Times.Length) : 1);
             CheckRotations(file, clip, track, node);
         }
         if (taken.Count == 0)
             throw Wrong(file, clip, null, "moves nothing, which glTF can't say", "Keep at least one track");
 
-        void CheckValues<T>(T[]? values, int[]? keys, string path, string node, int index) where T : unmanaged
+        void CheckValues<T>(T[]? values, int[]? keys, string path, string node, int index, int each = 1) where T : unmanaged
         {
             if (values is null)
                 return;
             if (!taken.Add((index, path)))
                 throw Wrong(file, clip, node, $"has two tracks for the {path}", "Keep one of them");
-            if (values.Length != (keys?.Length ?? clip.Times.Length))
+            if (values.Length != (keys?.Length ?? clip.Times.Length) * each)
                 throw Wrong(file, clip, node, $"has {values.Length} values of the {path} for {keys?.Length ?? clip.Times.Length} times", "Give one value a time");
             if (keys is not null && !AreIndices(keys, clip.Times.Length))
                 throw Wrong(file, clip, node, $"has keys of the {path} that aren't at some of the clip's times", "Give increasing indices of its times");
