@@ -15,7 +15,7 @@ public sealed class LabelPairRefactoring : CodeRefactoringProvider
     {
         var (document, cancellation) = (context.Document, context.CancellationToken);
         if (await document.GetSyntaxRootAsync(cancellation).ConfigureAwait(false) is not { } root || BlendSentence.At(root, context.Span) is not { } sentence
-            || await RigReading.Of(document, cancellation).ConfigureAwait(false) is not { IsWhole: true } reading || MissingLabels.Of(sentence, reading) is not { } missing)
+            || await RigReading.Of(document, cancellation).ConfigureAwait(false) is not { } reading || MissingLabels.Of(sentence, reading) is not { } missing)
             return;
         var text = await document.GetTextAsync(cancellation).ConfigureAwait(false);
         foreach (var code in missing.Code())

@@ -28,10 +28,12 @@ internal sealed class MissingLabels
     /// <summary>What a sentence lacks, the same each time that it is said; none where it lacks nothing, or where that isn't known.</summary>
     public static MissingLabels? Of(BlendSentence sentence, RigReading reading)
     {
+        if (sentence.Weights.Count != 2 || !reading.IsWhole)
+            return null;
         var said = reading.Paths.SelectMany(path => path.Calls.All
             .Where(call => call.Call.Path == reading.Code.SyntaxTree.FilePath && call.Call.Call.NameSpan == sentence.Verb.Span)
             .Select(call => (path.Model, Blend: path.Model.Blends.Find(blend => blend.Id == call.Event)))).ToList();
-        if (said.Count == 0 || sentence.Weights.Count != 2 || !said.TrueForAll(one => IsPair(one.Blend)))
+        if (said.Count == 0 || !said.TrueForAll(one => IsPair(one.Blend)))
             return null;
         var lacking = said.ConvertAll(one => string.Join(" ", one.Blend!.Sources.Where(source => !IsShown(source, one.Model)).Select(source => source.Tag.ToString()))).Distinct().ToList();
         if (lacking is not [{ Length: > 0 } tags])

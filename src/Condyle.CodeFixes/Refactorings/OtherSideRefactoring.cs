@@ -17,7 +17,7 @@ public sealed class OtherSideRefactoring : CodeRefactoringProvider
     {
         var (document, cancellation) = (context.Document, context.CancellationToken);
         if (await document.GetSyntaxRootAsync(cancellation).ConfigureAwait(false) is not { } root || !StatementRuns.MayBeSided(root, context.Span)
-            || await RigReading.Of(document, cancellation).ConfigureAwait(false) is not { IsWhole: true } reading)
+            || await RigReading.Of(document, cancellation).ConfigureAwait(false) is not { } reading)
             return;
         var text = await document.GetTextAsync(cancellation).ConfigureAwait(false);
         var runs = StatementRuns.At(root, context.Span, statement => SidedCode.Of([statement], reading)?.Side, reading.Code);

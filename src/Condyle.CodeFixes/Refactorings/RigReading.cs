@@ -7,36 +7,39 @@ using Microsoft.CodeAnalysis;
 
 namespace Condyle.CodeFixes.Refactorings;
 
-/// <summary>The rigs that a document has a part in, as they are read: a refactoring proves on them that it does what it says, before it is offered.</summary>
+/// <summary>
+/// The rigs that a document has a part in: a refactoring proves on them that it does what it says, before it is offered. They are read when the first of them is asked for.
+/// </summary>
 internal sealed class RigReading
 {
     // What is added gives what comes after it other numbers.
     private static readonly Regex Number = new(@"#\d+", RegexOptions.CultureInvariant);
 
-    private RigReading(SemanticModel code, FileReadings readings, Conventions conventions)
+    private readonly Lazy<FileReadings> readings;
+    private readonly Lazy<IReadOnlyList<ReadPath>> paths;
+
+    private RigReading(SemanticModel code, Conventions conventions, Func<FileReadings> read)
     {
-        Code = code;
-        Conventions = conventions;
-        Paths = [.. readings.Paths];
-        IsWhole = readings.SawAll && Paths.Count > 0;
+        (Code, Conventions, readings) = (code, conventions, new(read));
+        paths = new(() => [.. readings.Value.Paths]);
     }
 
     public SemanticModel Code { get; }
 
     public Conventions Conventions { get; }
 
-    public IReadOnlyList<ReadPath> Paths { get; }
+    public IReadOnlyList<ReadPath> Paths => paths.Value;
 
     /// <summary>Whether all was read that the document has a part in.</summary>
-    public bool IsWhole { get; }
+    public bool IsWhole => readings.Value.SawAll && Paths.Count > 0;
 
-    /// <summary>Reads what a document has a part in; none where there are no rigs.</summary>
+    /// <summary>What a document has a part in; none where there are no rigs.</summary>
     public static async Task<RigReading?> Of(Document document, CancellationToken cancellation)
     {
         if (await document.GetSemanticModelAsync(cancellation).ConfigureAwait(false) is not { } code || code.Compilation.GetTypeByMetadataName("Condyle.IRigDefinition") is not { } definition)
             return null;
         var session = new ReadingSession(code.Compilation, definition, isLive: true, tree => tree == code.SyntaxTree ? code : code.Compilation.GetSemanticModel(tree));
-        return new(code, session.ReadingsOf(code.SyntaxTree, cancellation), TeamSettings.Of(code.Compilation.Assembly).Conventions);
+        return new(code, TeamSettings.Of(code.Compilation.Assembly).Conventions, () => session.ReadingsOf(code.SyntaxTree, cancellation));
     }
 
     /// <summary>
@@ -45,8 +48,9 @@ internal sealed class RigReading
     /// </summary>
     public async Task<IReadOnlyList<RigAddition>?> AddedBy(Document changed, CancellationToken cancellation)
     {
-        if (!IsWhole || await Of(changed, cancellation).ConfigureAwait(false) is not { IsWhole: true } after || after.Paths.Count != Paths.Count
-            || after.Code.GetDiagnostics(cancellationToken: cancellation).Any(problem => problem.Severity == DiagnosticSeverity.Error))
+        if (!IsWhole || await Of(changed, cancellation).ConfigureAwait(false) is not { } after
+            || after.Code.GetDiagnostics(cancellationToken: cancellation).Any(problem => problem.Severity == DiagnosticSeverity.Error)
+            || !after.IsWhole || after.Paths.Count != Paths.Count)
             return null;
         var added = new List<RigAddition>();
         for (var i = 0; i < Paths.Count; i++)
