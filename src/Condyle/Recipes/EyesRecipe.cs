@@ -13,11 +13,11 @@ internal static class EyesRecipe
         var parts = rig.Group(names.Group, place).Under(systems, place).PlacedAt(head, place);
         rig.Drive(parts, place).ByMatrix(head, place);
         var up = rig.Group(names.GroupOf("up"), place).Under(parts, place).PlacedAt(rig.Spot(head, Vector3.UnitY, place), place);
-        var look = rig.Control(names.Part, place).Under(space, place).PlacedAt(rig.Spot(head, Facts.InFront(options.LookDistanceFact, options.HeightFact), place), place);
+        var look = rig.Control(names.Part, place).Under(space, place).PlacedAt(rig.Spot(head, FactSums.InFront(options.LookDistanceFact, options.HeightFact), place), place);
         var targets = new List<Control>();
         foreach (var eye in new[] { left, right })
         {
-            var target = rig.Control("look_" + rig.NameOf(eye.Id), place).Under(look, place).PlacedAt(rig.Spot(eye, Facts.InFront(options.LookDistanceFact, 0f), place), place).Lock(Channels.Turn, place);
+            var target = rig.Control("look_" + rig.NameOf(eye.Id), place).Under(look, place).PlacedAt(rig.Spot(eye, FactSums.InFront(options.LookDistanceFact, 0f), place), place).Lock(Channels.Turn, place);
             rig.Aim(eye, place).At(target, place).Up(up, place);
             targets.Add(target);
         }

@@ -42,9 +42,8 @@ internal static class FingersRecipe
         var (controls, groups) = (new List<Control>(), new List<Group>());
         foreach (var joint in joints)
         {
-            var name = rig.NameOf(joint.Id);
-            var group = rig.Group("curl_" + name + names.GroupSuffix, place).Under(above, place).PlacedAt(joint, place);
-            var control = rig.Control("turn_" + name, place).Under(group, place).PlacedAt(joint, place).Lock(Channels.Move, place).OnLayer(names.Part, place);
+            var group = rig.Group("curl_" + rig.NameOf(joint.Id) + names.GroupSuffix, place).Under(above, place).PlacedAt(joint, place);
+            var control = rig.Turn(joint, group, place).OnLayer(names.Part, place);
             rig.Drive(joint, place).ByChannels(control, place);
             groups.Add(group);
             controls.Add(control);

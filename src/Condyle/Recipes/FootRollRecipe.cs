@@ -27,7 +27,7 @@ internal static class FootRollRecipe
         var turned = rig.Group(names.GroupOf("turned_toes"), place).Under(leg.Turns[leg.Turns.Count - 1], place).PlacedAt(toes, place);
         var carried = rig.Group(names.GroupOf("toes"), place).Under(leg.Parts, place).PlacedAt(toes, place);
         rig.Blend(carried, place).From(flat, leg.Fk.Inverse, place).From(turned, leg.Fk, place);
-        var turn = rig.Control("turn_" + rig.NameOf(toes.Id), place).Under(carried, place).PlacedAt(toes, place).Lock(Channels.Move, place);
+        var turn = rig.Turn(toes, carried, place);
         rig.Drive(toes, place).ByChannels(turn, place).Writing(Channels.Turn, place);
         return new FootRoll(heel, tip, ball, ankle, roll, turn);
     }

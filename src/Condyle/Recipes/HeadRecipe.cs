@@ -8,8 +8,8 @@ internal static class HeadRecipe
 {
     public static Head Build(RigDraft rig, Joint head, RecipeNames names, Node under, Node space, HeadOptions options, PlaceId place)
     {
-        var turn = rig.Control("turn_" + names.Part, place).Under(under, place).PlacedAt(head, place).Lock(Channels.Move, place);
-        var look = rig.Control(options.LookFact, place).Under(space, place).PlacedAt(rig.Spot(head, Facts.InFront(options.LookDistanceFact, height: 0f), place), place).Lock(Channels.Turn, place);
+        var turn = rig.Turn(head, under, place);
+        var look = rig.Control(options.LookFact, place).Under(space, place).PlacedAt(rig.Spot(head, FactSums.InFront(options.LookDistanceFact, height: 0f), place), place).Lock(Channels.Turn, place);
 
         // Its up is a place, so that it doesn't matter how the joints' own axes lie.
         var aimed = rig.Group(names.GroupOf("aim"), place).Under(under, place).PlacedAt(head, place);

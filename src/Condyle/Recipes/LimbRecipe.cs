@@ -28,13 +28,7 @@ internal static class LimbRecipe
             solver.TurningPlane(goal.Dial("bend", -90f, 90f, 0f, DialUnit.Degrees, place), place);
 
         var fk = bones.Copy("fk", place).Under(parts, place);
-        var turns = new List<Control>();
-        foreach (var joint in bones)
-        {
-            var turn = rig.Control("turn_" + rig.NameOf(joint.Id), place).Under(turns.Count == 0 ? root : turns[turns.Count - 1], place).PlacedAt(joint, place).Lock(Channels.Move, place);
-            rig.Drive(fk.Of(joint), place).ByChannels(turn, place);
-            turns.Add(turn);
-        }
+        var turns = rig.TurnEach(bones, root, joint => fk.Of(joint), place);
 
         var amount = goal.Switch(options.SwitchFact, startsInFk ? 1f : 0f, place).AlsoOn(root, place).AlsoOn(turns[turns.Count - 1], place);
         rig.Blend(bones, place).From(ik, amount.Inverse, place).From(fk, amount, place);

@@ -22,15 +22,7 @@ internal static class SpineRecipe
         // Hips sway below a still chest, so they turn about the joint above the pelvis, which keeps its distance from there.
         var hips = rig.Control(options.HipsFact, place).Under(body, place).PlacedAt(bones[1], place).Lock(Channels.Move, place);
         rig.Drive(bones.Root, place).ByChannels(hips, place).KeepingOffset(place);
-        var turns = new List<Control>();
-        foreach (var joint in bones.Skip(1))
-        {
-            var turn = rig.Control("turn_" + rig.NameOf(joint.Id), place).Under(turns.Count == 0 ? body : turns[turns.Count - 1], place).PlacedAt(joint, place).Lock(Channels.Move, place);
-            rig.Drive(joint, place).ByChannels(turn, place);
-            turns.Add(turn);
-        }
-
-        return new Spine(body, hips, turns);
+        return new Spine(body, hips, rig.TurnEach(bones.Skip(1), body, joint => joint, place));
     }
 
     private static Spine Curved(RigDraft rig, Chain bones, RecipeNames names, Control body, Group systems, SpineOptions options, bool stretches, PlaceId place)

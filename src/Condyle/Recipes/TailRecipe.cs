@@ -11,14 +11,7 @@ internal static class TailRecipe
         if (rig.IsOpen(bones.Id))
             return null;
         var bend = rig.Control(names.Of("bend"), place).Under(under, place).PlacedAt(bones.Root, place).Lock(Channels.Move, place);
-        var turns = new List<Control>();
-        foreach (var joint in bones)
-        {
-            var turn = rig.Control("turn_" + rig.NameOf(joint.Id), place).Under(turns.Count == 0 ? under : turns[turns.Count - 1], place).PlacedAt(joint, place).Lock(Channels.Move, place);
-            rig.Drive(joint, place).ByChannels(turn, place);
-            turns.Add(turn);
-        }
-
+        var turns = rig.TurnEach(bones, under, joint => joint, place);
         rig.Falloff(bones, place).From(bend, place).Sharing(options.FirstShareFact, options.LastShareFact, 1f, place);
         return new Tail(turns, bend);
     }

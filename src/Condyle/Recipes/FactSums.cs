@@ -4,7 +4,7 @@ using Condyle.Model;
 namespace Condyle.Recipes;
 
 /// <summary>Counts with facts: what is made of one that isn't known isn't known either.</summary>
-internal static class Facts
+internal static class FactSums
 {
     /// <summary>For the running program, where every fact is known.</summary>
     public static T OrDefault<T>(this Fact<T> fact) => fact.TryKnown(out var known) ? known : default!;
