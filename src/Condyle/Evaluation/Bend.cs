@@ -45,10 +45,10 @@ internal static class Bend
         if (!spot.Chain.Bend.TryKnown(out var declared))
             return Fault($"To which side {title} bends isn't known.");
         if (declared is not { } towards)
-            return Fault($"{Sentence(title)} is straight at rest, so nothing tells where its pole point is: say .Bending(...) with the direction to which it bends.");
+            return Fault($"{Sentence(title)} is straight at rest, so nothing tells where its pole point is: say .Bending(...) with the direction to which it bends.", spot);
         return Declared(towards, LineOf(root, middle, tip)) is { } side
             ? (middle + (side * distance), null)
-            : Fault($"{Sentence(title)} is straight at rest and .Bending({Invariant.Print(towards)}) runs along it. Give a direction across the chain.");
+            : Fault($"{Sentence(title)} is straight at rest and .Bending({Invariant.Print(towards)}) runs along it. Give a direction across the chain.", spot);
     }
 
     private static (Vector3d? Point, GeometryFault? Fault) Fault(string message, RigElement? about = null) => (null, new GeometryFault(message, about));

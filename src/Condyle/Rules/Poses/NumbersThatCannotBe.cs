@@ -9,9 +9,9 @@ internal sealed class NumbersThatCannotBe : EvaluatedRule
 
     public override Severity Severity => Severity.Error;
 
-    // A loop has a rule of its own, and so have what is unfinished and a straight chain that isn't told to which side it bends.
+    // A loop has a rule of its own, and so has a solver of a straight chain that isn't told to which side it bends.
     public override IEnumerable<Finding> Check(CheckedRig rig) =>
         from fault in rig.Faults
-        where fault.About is not null
+        where fault.About is not null && !StraightChainWithoutBend.In(rig).Any(chain => chain.Spot == fault.About)
         select new Finding(this, fault.About!, $"{Wording.First(fault.Message)} As it is, the rig can't be played or baked.", fault.About!.Place);
 }

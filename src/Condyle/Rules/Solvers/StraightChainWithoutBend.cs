@@ -14,21 +14,28 @@ internal sealed class StraightChainWithoutBend : EvaluatedRule
 
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
+        foreach (var (chain, solver, pole, _) in In(rig))
+        {
+            var middle = chain.Copy.Joints[Bend.MiddleOf(chain.Joints.Count)];
+            yield return Of(chain, pole is null
+                ? $"The {chain.Copy.Title} is straight at rest, and {solver.Title} has no pole: to which side '{middle.Name}' bends isn't said, so it may bend the wrong way. Say .Bending(...) of the chain with the direction of its bend, or give the solver a pole to face."
+                : $"The {chain.Copy.Title} is straight at rest, so it has no pole point, and where its pole '{pole.Name}' stands can't be worked out: the rig can't be evaluated. Say .Bending(...) of the chain with the direction of its bend.");
+        }
+    }
+
+    /// <summary>The straight chains without a bend, each with its solver, which has no pole or one that stands at the chain's own pole point.</summary>
+    public static IEnumerable<(SolvedChain Chain, RigSolver Solver, RigNode? Pole, RigPolePoint? Spot)> In(CheckedRig rig)
+    {
         if (rig.Model.IsPart)
             yield break; // whoever calls it may say more of the chain
         foreach (var chain in SolvedChain.In(rig))
         {
             if (chain.By is not RigSolver solver || chain.Joints.Count < 3 || !solver.Pole.TryKnown(out var pole) || !IsUndefined(chain))
                 continue;
-            var middle = chain.Copy.Joints[Bend.MiddleOf(chain.Joints.Count)];
             if (pole is null)
-            {
-                yield return Of(chain, $"The {chain.Copy.Title} is straight at rest, and {solver.Title} has no pole: to which side '{middle.Name}' bends isn't said, so it may bend the wrong way. Say .Bending(...) of the chain with the direction of its bend, or give the solver a pole to face.");
-            }
-            else if (pole.Placement.TryKnown(out var placement) && placement is AtSpot { Spot: RigPolePoint { Chain: { } spotted } } && spotted == chain.Copy.Chain)
-            {
-                yield return Of(chain, $"The {chain.Copy.Title} is straight at rest, so it has no pole point, and where its pole '{pole.Name}' stands can't be worked out: the rig can't be evaluated. Say .Bending(...) of the chain with the direction of its bend.");
-            }
+                yield return (chain, solver, null, null);
+            else if (pole.Placement.TryKnown(out var placement) && placement is AtSpot { Spot: RigPolePoint { Chain: { } spotted } spot } && spotted == chain.Copy.Chain)
+                yield return (chain, solver, pole, spot);
         }
     }
 

@@ -112,6 +112,20 @@ public class EvaluatedRuleTests
         });
     }
 
+    [Theory]
+    [InlineData(false, "CDY8004")]
+    [InlineData(true, "CDY7003")]
+    public void The_pole_point_of_a_straight_chain_is_told_of_once_whether_or_not_a_solver_takes_it(bool faces, string rule) => Assert.Equal(
+        [rule],
+        Findings(rig =>
+        {
+            var post = rig.Skeleton("mast").Root("post");
+            var ik = rig.Chain(post, post.Child("jib", at: new(0, 2, 0)).Child("top", at: new(0, 2, 0))).Copy("ik");
+            var pole = rig.Control("pole").PlacedAt(ik.PolePoint(1));
+            if (faces)
+                rig.TwoBone(ik).Reach(rig.Control("move_top").PlacedAt(post)).Face(pole);
+        }).Select(finding => finding.Rule.Id));
+
     [Fact]
     public void Hostile_geometry_is_no_reason_to_fail()
     {
