@@ -15,8 +15,8 @@ internal sealed class PoseFrames(RigSentences sentences, Pose pose, NodeNeeds? n
     private readonly Dictionary<object, object> solved = [];
     private readonly NodePath path = new();
 
-    public PoseFrames(RigModel model, RestPose rest, Pose pose, NodeNeeds? needs = null)
-        : this(new RigSentences(model, rest), pose, needs)
+    public PoseFrames(RigModel model, RestPose rest, Pose pose)
+        : this(new RigSentences(model, rest), pose)
     {
     }
 

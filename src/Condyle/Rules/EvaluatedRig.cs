@@ -15,18 +15,17 @@ internal sealed class EvaluatedRig
     /// <summary>So many nodes that are only looked at count as one that is worked out.</summary>
     private const int NodesLookedAt = 32;
 
-    private readonly RigModel model;
+    private readonly RigSentences sentences;
     private readonly long workOfOne;
     private readonly CancellationToken cancellation;
     private long work;
 
     private EvaluatedRig(RigModel model, RestPose rest, long workOfOne, CancellationToken cancellation)
     {
-        this.model = model;
         this.workOfOne = work = workOfOne;
         this.cancellation = cancellation;
-        Rest = rest;
-        AtRest = new PoseFrames(model, rest, new Pose(), Needs);
+        sentences = new RigSentences(model, rest);
+        AtRest = new PoseFrames(sentences, new Pose(), Needs);
         foreach (var node in model.Nodes)
         {
             cancellation.ThrowIfCancellationRequested();
@@ -37,7 +36,7 @@ internal sealed class EvaluatedRig
     }
 
     /// <summary>Where the nodes were delivered or placed.</summary>
-    public RestPose Rest { get; }
+    public RestPose Rest => sentences.Rest;
 
     /// <summary>Where the nodes stand with every control at zero and every switch at its default.</summary>
     public PoseFrames AtRest { get; }
@@ -75,7 +74,7 @@ internal sealed class EvaluatedRig
             return null;
         try
         {
-            return question(new PoseFrames(model, Rest, pose));
+            return question(new PoseFrames(sentences, pose));
         }
         catch (RigGeometryException)
         {
