@@ -27,7 +27,7 @@ internal sealed record TwistRest(RigNode Start, RigNode End, bool IsCarriedByEnd
         if (Facts.Known(twist.Ends, $"Between which nodes {twist.Title} is") is not var (start, end) || known.Count == 0)
             return null;
         var joints = known.OfType<RigNode>().ToList();
-        var carriedByEnd = Ancestors(joints[0]).FirstOrDefault(above => above == start || above == end) == end && start != end;
+        var carriedByEnd = joints[0].Above.FirstOrDefault(above => above == start || above == end) == end && start != end;
         var carrier = rest.WorldOf(carriedByEnd ? end : start);
         var bone = (carriedByEnd ? BelowOf(end, joints, model, rest) : rest.WorldOf(end).Origin) - carrier.Origin;
         var shares = Facts.Known(twist.Shares, $"How {twist.Title} is shared") is { } said
@@ -35,7 +35,7 @@ internal sealed record TwistRest(RigNode Start, RigNode End, bool IsCarriedByEnd
             : joints.Select(joint => Along(bone, rest.WorldOf(joint).Origin - carrier.Origin) - (carriedByEnd ? 1 : 0));
         return new(
             start, end, carriedByEnd,
-            Ancestors(end).Any(joints.Contains),
+            end.Above.Any(joints.Contains),
             carrier.Rotation.Inverse.Rotate(bone.Direction ?? Vector3d.Zero),
             rest.WorldOf(start).Inverse() * rest.WorldOf(end),
             rest.WorldOf(start).Rotation.Inverse * rest.WorldOf(end).Rotation,
@@ -52,15 +52,5 @@ internal sealed record TwistRest(RigNode Start, RigNode End, bool IsCarriedByEnd
     /// <summary>Where the bone below a node ends: at the first joint below that is no twist joint, else at the last twist joint.</summary>
     private static Vector3d BelowOf(RigNode end, List<RigNode> joints, RigModel model, RestPose rest) => rest.WorldOf(model.Nodes
         .Where(node => node.IsExported && !joints.Contains(node))
-        .FirstOrDefault(node => Ancestors(node).SkipWhile(joints.Contains).FirstOrDefault() == end) ?? joints[joints.Count - 1]).Origin;
-
-    private static IEnumerable<RigNode> Ancestors(RigNode node)
-    {
-        // A loop among parents is found by the rest pose, which is there already.
-        while (node.Parent.TryKnown(out var parent) && parent is not null)
-        {
-            yield return parent;
-            node = parent;
-        }
-    }
+        .FirstOrDefault(node => node.Above.SkipWhile(joints.Contains).FirstOrDefault() == end) ?? joints[joints.Count - 1]).Origin;
 }

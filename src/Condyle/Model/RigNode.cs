@@ -59,6 +59,17 @@ internal sealed class RigNode(int id, RigEvent said, NodeKind kind, Text name) :
 
     public bool IsExported => Kind == NodeKind.Joint;
 
+    /// <summary>What it hangs under, from its parent up as far as that is known; where that is a loop, each node of it once.</summary>
+    public IEnumerable<RigNode> Above
+    {
+        get
+        {
+            var seen = new HashSet<RigNode>();
+            for (var at = this; at.Parent.TryKnown(out var parent) && parent is not null && seen.Add(parent); at = parent)
+                yield return parent;
+        }
+    }
+
     public static RigNode Unknown(int id, RigEvent said, NodeKind kind)
     {
         var node = new RigNode(id, said, kind, Text.Open) { IsUnknown = true };

@@ -3,8 +3,8 @@ using Condyle.Model;
 namespace Condyle.Naming;
 
 /// <summary>
-/// A pattern of names: a regular expression of a few signs, matched in one pass. Whatever the pattern, the time is at most its length times the name's, and a
-/// name that is known in parts has an answer as well.
+/// A pattern of names: a regular expression of a few signs, matched in one pass. Whatever the pattern, the time is at most the square of its length times the name's length, and
+/// a name that is known in parts has an answer as well.
 /// </summary>
 internal sealed class NamePattern : IEquatable<NamePattern>
 {

@@ -126,22 +126,10 @@ internal sealed class Moves
         var isCertain = twist.Ends.TryKnown(out var ends) && ends is not null;
         // An end that hangs below the joints gives its roll before they turn.
         List<Leader> leaders = [new(ends?.Start, "takes a share of the roll from")];
-        if (ends is not null && !HangsBelow(ends.End, twist.Joints ?? []))
+        if (ends is not null && !ends.End.Above.Any((twist.Joints ?? []).Contains))
             leaders.Add(new(ends.End, "takes a share of the roll of"));
         foreach (var joint in twist.Joints ?? [])
             Add(twist, joint, Moved.Channels, twist.Place, isCertain, leaders, Channels.Turn);
-    }
-
-    private static bool HangsBelow(RigNode node, IReadOnlyList<RigNode?> joints)
-    {
-        var seen = new HashSet<RigNode>();
-        for (var at = node; seen.Add(at) && at.Parent.TryKnown(out var parent) && parent is not null; at = parent)
-        {
-            if (joints.Contains(parent))
-                return true;
-        }
-
-        return false;
     }
 
     private void Add(RigFalloff falloff)

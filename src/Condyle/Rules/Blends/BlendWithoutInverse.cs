@@ -48,7 +48,7 @@ internal sealed class BlendWithoutInverse : ModelRule
     }
 
     /// <summary>What the weights of a blend add up to; none where that isn't known.</summary>
-    public static WeightPolynomial? SumOf(RigBlend blend)
+    private static WeightPolynomial? SumOf(RigBlend blend)
     {
         var sum = WeightPolynomial.Zero;
         foreach (var source in blend.Sources)
@@ -60,6 +60,9 @@ internal sealed class BlendWithoutInverse : ModelRule
 
         return sum.IsTooLarge ? null : sum;
     }
+
+    /// <summary>Whether the weights of a blend are known to add up to one.</summary>
+    public static bool AddsUp(RigBlend blend) => SumOf(blend) is { } sum && sum.Equals(WeightPolynomial.One);
 
     // All switches at the same value first: that holds even if two switches that are only known by their type are one and the same.
     private static Func<int, double>? WorstOf(WeightPolynomial sum, IReadOnlyList<int> variables, RigModel model)

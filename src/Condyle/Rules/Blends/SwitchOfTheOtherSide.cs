@@ -54,7 +54,7 @@ internal sealed class SwitchOfTheOtherSide : ModelRule
     private static IEnumerable<(RigElement Sentence, Text Target, WeightPolynomial Weight, PlaceId Place)> Weighted(RigModel model)
     {
         // Where the sides are mixed within a blend, its weights don't add up, and CDY2001 says so.
-        foreach (var blend in model.Blends.Where(blend => !blend.IsUnknown && BlendWithoutInverse.SumOf(blend) is { } sum && sum.Equals(WeightPolynomial.One)))
+        foreach (var blend in model.Blends.Where(blend => !blend.IsUnknown && BlendWithoutInverse.AddsUp(blend)))
         {
             foreach (var source in blend.Sources)
             {

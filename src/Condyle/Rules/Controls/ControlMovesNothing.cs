@@ -22,8 +22,8 @@ internal sealed class ControlMovesNothing : Rule
         var wanted = new HashSet<RigNode>(rig.Model.Nodes.Select(PlaceOf).OfType<RigNode>().Concat(ControlsWithSettings(rig.Model)));
         foreach (var control in rig.Model.Nodes)
         {
-            // One that isn't placed stands where something else does, and may mark that.
-            if (control.Kind == NodeKind.Control && control.Placement.TryKnown(out var placement) && placement is not null && !motion.IsUsed(control) && !wanted.Contains(control) && !idle.Contains(JointOf(control)) && !IsTakenFor(control, rig) && !HangsUnderItself(control))
+            // One that isn't placed stands where something else does, and may mark that; one that hangs under itself is told of as a loop.
+            if (control.Kind == NodeKind.Control && control.Placement.TryKnown(out var placement) && placement is not null && !motion.IsUsed(control) && !wanted.Contains(control) && !idle.Contains(JointOf(control)) && !IsTakenFor(control, rig) && !control.Above.Contains(control))
             {
                 yield return new Finding(
                     this,
@@ -37,16 +37,6 @@ internal sealed class ControlMovesNothing : Rule
     // Where this side takes the other side's control in its place, that is the slip.
     private static bool IsTakenFor(RigNode control, CheckedRig rig) => rig.Pairs.CounterpartOf(control) is { } other
         && rig.Motion.MovedBy(other).Any(moved => rig.Pairs.SideOf(moved) == rig.Pairs.SideOf(control));
-
-    // That is a loop, and told as one.
-    private static bool HangsUnderItself(RigNode control)
-    {
-        var seen = new HashSet<RigNode>();
-        var at = control;
-        while (at.Parent.TryKnown(out var parent) && parent is not null && seen.Add(parent))
-            at = parent;
-        return seen.Contains(control);
-    }
 
     private static string Advice(RigNode control, RigMotion motion) => PlaceOf(control) is { IsExported: true } joint && !motion.IsWritten(joint)
         ? $"Drive {joint.Title}, where it stands, by its channels, or take the control out."

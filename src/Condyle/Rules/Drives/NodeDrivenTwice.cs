@@ -56,7 +56,7 @@ internal sealed class NodeDrivenTwice : RuleOfMoves
     private static bool Takes(Move later, Move move) => later.IsSaidWith(move) && IsWeighted(later) && IsWeighted(move);
 
     // Where a blend's weights don't add up, that is its slip.
-    private static bool IsWeighted(Move move) => move.Sentence is not RigBlend blend || (BlendWithoutInverse.SumOf(blend) is { } sum && sum.Equals(WeightPolynomial.One));
+    private static bool IsWeighted(Move move) => move.Sentence is not RigBlend blend || BlendWithoutInverse.AddsUp(blend);
 
     private Finding FindingOf(List<(Move Lost, Move Last)> nodes)
     {

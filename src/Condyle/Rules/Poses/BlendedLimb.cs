@@ -51,25 +51,9 @@ internal sealed class BlendedLimb
     }
 
     /// <summary>The joint above; twist joints between don't matter.</summary>
-    private static RigNode? Above(RigNode joint)
-    {
-        do
-        {
-            if (!joint.Parent.TryKnown(out var parent) || parent is null)
-                return null;
-            joint = parent;
-        }
-        while (joint.Role.TryKnown(out var role) && role == JointRole.Twist);
-        return joint;
-    }
+    private static RigNode? Above(RigNode joint) => joint.Above.FirstOrDefault(above => !above.Role.TryKnown(out var role) || role != JointRole.Twist);
 
-    private static bool GoesOver(RigBlend blend)
-    {
-        var sum = WeightPolynomial.Zero;
-        foreach (var source in blend.Sources)
-            sum += source.Weight.TryKnown(out var weight) ? weight : WeightPolynomial.Zero;
-        return sum.Equals(WeightPolynomial.One) && VariablesOf(blend).Count > 0;
-    }
+    private static bool GoesOver(RigBlend blend) => BlendWithoutInverse.AddsUp(blend) && VariablesOf(blend).Count > 0;
 
     // Between two copies that the switches don't move, a chain goes the shortest way and keeps its bones: nothing of that needs to be evaluated.
     private static bool IsSafe(RigBlend blend, ILookup<int, RigElement> uses) =>

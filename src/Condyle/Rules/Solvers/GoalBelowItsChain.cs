@@ -54,14 +54,16 @@ internal sealed class GoalBelowItsChain : EvaluatedRule
 
     private static List<RigNode>? WayUp(RigNode node, HashSet<RigNode> chain, ref int steps)
     {
-        var way = new List<RigNode> { node };
-        while (!chain.Contains(way[^1]))
+        var way = new List<RigNode>();
+        foreach (var at in node.Above.Prepend(node))
         {
-            if (steps++ >= MostSteps || way.Count > MostSteps || !way[^1].Parent.TryKnown(out var parent) || parent is null)
+            way.Add(at);
+            if (chain.Contains(at))
+                return way;
+            if (steps++ >= MostSteps)
                 return null;
-            way.Add(parent);
         }
 
-        return way;
+        return null;
     }
 }
