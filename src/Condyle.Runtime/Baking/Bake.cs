@@ -27,15 +27,15 @@ public static class Bake
     {
         CheckBakeable(player.Rig);
         var times = FrameTimes.Of(player.Clip, settings);
-        var live = new LiveMotion(player, Travel.Of(player.Rig, settings.RootMotion), times.From);
-        var work = new BakeWork(player.Clip.Name, progress, cancellation);
-        var sampler = new Sampler(live, rest, settings.Loop, work);
+        var live = new LiveMotion(player, Travel.Of(player.Rig, settings.RootMotion), times.From, cancellation);
+        var work = new BakeWork(player.Clip.Name, progress);
+        var sampler = new JointSampler(live, rest, settings.Loop, work);
         var samples = sampler.Sample(times);
         if (settings.Between is { } bound)
             (times, samples) = FinerSampling.Run(live, rest, settings, bound, times, sampler, samples);
         var tracks = samples.Tracks;
         if (settings.Keys is { } tolerance)
-            tracks = KeyReducer.Reduce(player.Rig, rest, times.Times, tracks, BakeProof.Left(live, rest, times, tracks, tolerance));
+            tracks = KeyReducer.Reduce(player.Rig, rest, times.Times, tracks, BakeProof.Left(live, rest, times, tracks, tolerance), cancellation);
         var report = BakeProof.Run(live, rest, times, samples.Tracks, tracks, settings, work);
         return new BakedClip(player.Clip.Name, times.Times, tracks, report)
         {

@@ -1,7 +1,7 @@
 namespace Condyle.Runtime.Baking;
 
-/// <summary>Tells how far a bake is, and stops it when asked.</summary>
-internal sealed class BakeWork(string clip, IProgress<BakeProgress>? progress, CancellationToken cancellation)
+/// <summary>Tells how far a bake is.</summary>
+internal sealed class BakeWork(string clip, IProgress<BakeProgress>? progress)
 {
     /// <summary>How many times progress is reported in a bake.</summary>
     private const int Steps = 100;
@@ -11,7 +11,6 @@ internal sealed class BakeWork(string clip, IProgress<BakeProgress>? progress, C
     /// <summary>Says that of a part of the work, which goes from one share of all to another, so many out of so many are done.</summary>
     public void Tick(double from, double to, int done, int of)
     {
-        cancellation.ThrowIfCancellationRequested();
         var all = from + ((to - from) * done / of);
         if (all < told + (1.0 / Steps) && (all < 1 || told >= 1))
             return;

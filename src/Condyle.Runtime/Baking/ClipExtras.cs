@@ -11,7 +11,7 @@ internal static class ClipExtras
     {
         var extras = new JsonObject();
         if (clip.Markers.Count > 0)
-            extras[Markers] = new JsonArray([.. clip.Markers.Select(marker => new JsonObject { ["at"] = marker.At, ["name"] = marker.Name })]);
+            extras[Markers] = Listed(clip.Markers);
         if (clip.Travel is { } travel)
         {
             // One number in a list for each key, as the accessors of the animation have them: time, move along the axes (along the up axis it is zero), turn about the up axis.
@@ -27,6 +27,9 @@ internal static class ClipExtras
 
         return extras.Count > 0 ? extras : null;
     }
+
+    /// <summary>Markers as animations carry them.</summary>
+    public static JsonArray Listed(IReadOnlyList<Marker> markers) => [.. markers.Select(marker => new JsonObject { ["at"] = marker.At, ["name"] = marker.Name })];
 
     private static JsonArray Numbers(IEnumerable<float> numbers) => new([.. numbers.Select(number => (JsonNode)number)]);
 }

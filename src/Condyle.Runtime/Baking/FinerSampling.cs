@@ -7,7 +7,7 @@ internal static class FinerSampling
     private const int Rounds = 14;
 
     public static (FrameTimes Times, Samples Samples) Run(
-        LiveMotion live, IReadOnlyList<JointRest> rest, BakeSettings settings, BakeTolerance bound, FrameTimes times, Sampler sampler, Samples samples)
+        LiveMotion live, IReadOnlyList<JointRest> rest, BakeSettings settings, BakeTolerance bound, FrameTimes times, JointSampler sampler, Samples samples)
     {
         float[] kinks = [.. ClipMoments.Keys(live.Clip).Select(key => key - times.From).Where(key => key > 0 && key < times.End)];
         for (var round = 0; round < Rounds; round++)

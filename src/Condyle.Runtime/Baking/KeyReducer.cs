@@ -16,14 +16,19 @@ internal sealed class KeyReducer
     private readonly CompiledRig rig;
     private readonly IReadOnlyList<JointRest> rest;
     private readonly float[] times;
-    private readonly List<ThinnedTrack> thinned;
+    private readonly ThinnedTrack?[] thinned;
     private readonly IReadOnlyList<BakedTrack> tracks;
 
-    private KeyReducer(CompiledRig rig, IReadOnlyList<JointRest> rest, float[] times, IReadOnlyList<BakedTrack> tracks, BakeTolerance tolerance)
+    private KeyReducer(CompiledRig rig, IReadOnlyList<JointRest> rest, float[] times, IReadOnlyList<BakedTrack> tracks, BakeTolerance tolerance, CancellationToken cancellation)
     {
         (this.rig, this.rest, this.times, this.tracks) = (rig, rest, times, tracks);
         var shares = ToleranceShares.Of(rig, rest, tolerance);
-        thinned = [.. tracks.Select(track => new ThinnedTrack(track, times, shares[track.Joint]))];
+        thinned = new ThinnedTrack?[rig.Joints.Count];
+        foreach (var track in tracks)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            thinned[track.Joint] = new ThinnedTrack(track, times, shares[track.Joint]);
+        }
     }
 
     /// <summary>The tracks with fewer keys.</summary>
@@ -32,22 +37,24 @@ internal sealed class KeyReducer
     /// <param name="times">The times that the tracks have keys at.</param>
     /// <param name="tracks">With a key at every time.</param>
     /// <param name="tolerance">What may be off for the keys left out alone: what a bake is off for its rounding is taken off it.</param>
-    public static IReadOnlyList<BakedTrack> Reduce(CompiledRig rig, IReadOnlyList<JointRest> rest, float[] times, IReadOnlyList<BakedTrack> tracks, BakeTolerance tolerance)
+    /// <param name="cancellation">Stops it between joints and frames.</param>
+    public static IReadOnlyList<BakedTrack> Reduce(CompiledRig rig, IReadOnlyList<JointRest> rest, float[] times, IReadOnlyList<BakedTrack> tracks, BakeTolerance tolerance, CancellationToken cancellation)
     {
-        var reducer = new KeyReducer(rig, rest, times, tracks, tolerance);
-        for (var round = 0; reducer.BringBack(tolerance, everywhere: round >= PatientRounds);)
+        var reducer = new KeyReducer(rig, rest, times, tracks, tolerance, cancellation);
+        for (var round = 0; reducer.BringBack(tolerance, everywhere: round >= PatientRounds, cancellation);)
             round++;
-        return [.. reducer.thinned.Select(track => track.ToTrack())];
+        return reducer.Thin();
     }
 
     /// <summary>Brings keys back where joints are off; false when none is.</summary>
-    private bool BringBack(BakeTolerance tolerance, bool everywhere)
+    private bool BringBack(BakeTolerance tolerance, bool everywhere, CancellationToken cancellation)
     {
-        var (full, thin) = (new Playback(rig, rest, tracks, times), new Playback(rig, rest, [.. thinned.Select(track => track.ToTrack())], times));
+        var (full, thin) = (new Playback(rig, rest, tracks, times), new Playback(rig, rest, Thin(), times));
         var off = rig.Joints.Select(_ => (Worst: 0.0, At: -1)).ToArray();
         var missing = new List<(int Joint, int Frame)>();
         for (var frame = 0; frame < times.Length; frame++)
         {
+            cancellation.ThrowIfCancellationRequested();
             var should = full.At(frame, 0);
             var actual = thin.At(frame, 0);
             for (var joint = 0; joint < off.Length; joint++)
@@ -67,7 +74,7 @@ internal sealed class KeyReducer
         foreach (var (joint, frame) in missing)
         {
             for (var above = joint; above >= 0; above = rig.Joints[above].Parent)
-                thinned.Find(track => track.Joint == above)?.Keep(frame);
+                thinned[above]?.Keep(frame);
         }
 
         return missing.Count > 0;
@@ -80,6 +87,8 @@ internal sealed class KeyReducer
         }
     }
 
+    private List<BakedTrack> Thin() => [.. thinned.OfType<ThinnedTrack>().Select(track => track.ToTrack())];
+
     private static double Share(Off off, BakeTolerance tolerance) => Math.Max(off.Metres / tolerance.Metres, off.Degrees / tolerance.Degrees);
 }
 
@@ -90,15 +99,9 @@ internal readonly record struct ToleranceShares(double Translation, double Radia
 
     public static ToleranceShares[] Of(CompiledRig rig, IReadOnlyList<JointRest> rest, BakeTolerance tolerance)
     {
-        var (reach, below, depth, unit) = (new double[rig.Joints.Count], new int[rig.Joints.Count], new int[rig.Joints.Count], new double[rig.Joints.Count]);
+        var (reach, below, depth, unit) = (new double[rig.Joints.Count], new int[rig.Joints.Count], new int[rig.Joints.Count], JointRest.Units(rig, rest));
         foreach (var joint in rig.Joints)
-        {
-            var parent = joint.Parent;
-            depth[joint.Index] = parent < 0 ? 1 : depth[parent] + 1;
-            var scale = parent < 0 ? Vector3.One : Vector3.Abs(rest[parent].Scale);
-            unit[joint.Index] = parent < 0 ? 1 : unit[parent] * Math.Max(scale.X, Math.Max(scale.Y, scale.Z));
-        }
-
+            depth[joint.Index] = joint.Parent < 0 ? 1 : depth[joint.Parent] + 1;
         foreach (var joint in rig.Joints.Reverse().Where(joint => joint.Parent >= 0))
         {
             var bone = rest[joint.Index].Translation.Length() * unit[joint.Index];
@@ -123,12 +126,10 @@ internal sealed class ThinnedTrack(BakedTrack track, float[] times, ToleranceSha
         ? Thinning.Keep(times, (from, to, frame, amount) => (Vector3d.Lerp(moves[from], moves[to], amount) - moves[frame]).Length, shares.Translation) : null;
 
     private readonly bool[]? turns = track.Rotations is { } turns
-        ? Thinning.Keep(times, (from, to, frame, amount) => Quaterniond.Angle(TurnChannel.Interpolated(turns[from], turns[to], amount), ((Quaterniond)turns[frame]).Normalized()), shares.Radians) : null;
+        ? Thinning.Keep(times, (from, to, frame, amount) => Quaterniond.Angle(Slerp.Between(turns[from], turns[to], amount), ((Quaterniond)turns[frame]).Normalized()), shares.Radians) : null;
 
     private readonly bool[]? scales = track.Scales is { } scales
         ? Thinning.Keep(times, (from, to, frame, amount) => (Vector3d.Lerp(scales[from], scales[to], amount) - scales[frame]).Length, shares.Scale) : null;
-
-    public int Joint => track.Joint;
 
     public void Keep(int frame)
     {

@@ -41,19 +41,5 @@ internal sealed class TurnChannel(Quaternion[] values, int[]? keys, float[] time
 {
     protected override Quaterniond Wide(Quaternion value) => ((Quaterniond)value).Normalized();
 
-    protected override Quaterniond Between(Quaternion from, Quaternion to, double amount) => Interpolated(from, to, amount);
-
-    /// <summary>Below this angle between two keys, in radians, a slerp is a line.</summary>
-    private const double Line = 1e-9;
-
-    public static Quaterniond Interpolated(Quaterniond from, Quaterniond to, double amount)
-    {
-        var dot = Quaterniond.Dot(from, to);
-        if (dot < 0)
-            (to, dot) = (-to, -dot);
-        var angle = Math.Acos(Math.Min(1, dot));
-        return (angle < Line
-            ? (from * (1 - amount)) + (to * amount)
-            : (from * (Math.Sin((1 - amount) * angle) / Math.Sin(angle))) + (to * (Math.Sin(amount * angle) / Math.Sin(angle)))).Normalized();
-    }
+    protected override Quaterniond Between(Quaternion from, Quaternion to, double amount) => Slerp.Between(from, to, amount);
 }

@@ -4,7 +4,7 @@ using Condyle.Evaluation;
 namespace Condyle.Runtime.Baking;
 
 /// <summary>A clip played on the rig, many moments side by side, with the way taken off or moved as the settings ask.</summary>
-internal sealed class LiveMotion(ClipPlayer player, Travel? travel, float from)
+internal sealed class LiveMotion(ClipPlayer player, Travel? travel, float from, CancellationToken cancellation)
 {
     /// <summary>How many moments are evaluated together.</summary>
     private const int Together = 64;
@@ -42,6 +42,7 @@ internal sealed class LiveMotion(ClipPlayer player, Travel? travel, float from)
 
         void Flush()
         {
+            cancellation.ThrowIfCancellationRequested();
             crowd.Evaluate();
             for (var member = 0; member < count; member++)
                 live[member] = new LiveMoment(crowd[member], travel);
@@ -68,7 +69,7 @@ internal readonly struct LiveMoment(RigInstance live, Travel? travel)
 
     public (Vector3 Translation, Quaternion Rotation, Vector3 Scale) Channels(int joint)
     {
-        if (travel is null || !travel.Changed.Contains(joint))
+        if (travel is null || !travel.Changes(joint))
             return (Live.JointTranslation(joint), Live.JointRotation(joint), Live.JointScale(joint));
         var (t, r, s) = travel.Channels(Live, joint, Way);
         return (new((float)t.X, (float)t.Y, (float)t.Z), r.ToSingle(), new((float)s.X, (float)s.Y, (float)s.Z));

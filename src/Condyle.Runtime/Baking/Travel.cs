@@ -17,29 +17,24 @@ internal sealed class Travel
     private readonly Affine3d rest;
     private readonly Affine3d rootRest;
     private readonly Vector3d[] signs;
+    private readonly bool[] changed;
 
     private Travel(CompiledRig rig, int shows, bool inPlace)
     {
         (this.rig, this.shows, this.inPlace) = (rig, shows, inPlace);
         for (root = shows; rig.Joints[root].Parent >= 0;)
             root = rig.Joints[root].Parent;
-        var worlds = new Affine3d[rig.Joints.Count];
-        foreach (var joint in rig.Joints)
-        {
-            var local = new Trs(joint.RestTranslation, ((Quaterniond)joint.RestRotation).Normalized(), joint.RestScale).ToAffine();
-            worlds[joint.Index] = joint.Parent < 0 ? local : worlds[joint.Parent] * local;
-        }
-
+        var worlds = new Playback(rig, JointRest.Of(rig), [], [0]).At(0, 0);
         (rest, rootRest) = (worlds[shows], worlds[root]);
         signs = [.. rig.Joints.Select(joint => (Vector3d)joint.RestScale)];
-        Changed = [.. rig.Joints.Where(joint => inPlace ? joint.Parent < 0 : joint.Index == root || joint.Parent == root).Select(joint => joint.Index)];
+        changed = [.. rig.Joints.Select(joint => inPlace ? joint.Parent < 0 : joint.Index == root || joint.Parent == root)];
     }
 
     /// <summary>Whether the way is taken off, so that the clip has to keep it.</summary>
     public bool IsTakenOff => inPlace;
 
-    /// <summary>The joints whose channels it changes.</summary>
-    public IReadOnlyList<int> Changed { get; }
+    /// <summary>Whether it changes a joint's channels.</summary>
+    public bool Changes(int joint) => changed[joint];
 
     /// <summary>What the settings ask for; null when the joints stay as they are posed.</summary>
     /// <exception cref="BadInputException">The joint isn't there, or has no root above it.</exception>
@@ -69,7 +64,7 @@ internal sealed class Travel
         : joint == root ? way * rootRest
         : live.World(joint);
 
-    /// <summary>The channels of one of the <see cref="Changed"/> joints afterwards.</summary>
+    /// <summary>The channels of a joint that it changes afterwards.</summary>
     public Trs Channels(RigInstance live, int joint, Affine3d way)
     {
         var world = World(live, joint, way);

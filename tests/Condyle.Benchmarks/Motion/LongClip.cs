@@ -33,13 +33,13 @@ internal sealed class LongClip
     public string Delivered => baker.Delivered.Path;
 
     /// <summary>Every frame posed and evaluated, and no more.</summary>
-    public void Evaluate() => new LiveMotion(Player, null, 0).Play(Times.Times.Select(time => (double)time), static (_, _) => { });
+    public void Evaluate() => new LiveMotion(Player, null, 0, default).Play(Times.Times.Select(time => (double)time), static (_, _) => { });
 
     /// <summary>Evaluated, sampled and written, without the proof that the result is the live motion.</summary>
     public void BakeWithoutProof(string output)
     {
-        var live = new LiveMotion(Player, null, 0);
-        var samples = new Sampler(live, baker.Match.Rest, loops: false, new BakeWork("", null, default)).Sample(Times);
+        var live = new LiveMotion(Player, null, 0, default);
+        var samples = new JointSampler(live, baker.Match.Rest, loops: false, new BakeWork("", null)).Sample(Times);
         var baked = new BakedClip(Player.Clip.Name, Times.Times, samples.Tracks, null!);
         baker.Delivered.Append([baker.Match.ToGltf(baked)]).Write(output);
     }

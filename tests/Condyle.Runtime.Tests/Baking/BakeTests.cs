@@ -116,6 +116,20 @@ public sealed class BakeTests
         Assert.Throws<OperationCanceledException>(() => Bake.Run(Rig, CargoArm.Lift(), cancellation: new CancellationToken(canceled: true)));
     }
 
+    /// <summary>So far from the origin these keys are refused: a bake that is stopped when it has sampled doesn't come to that.</summary>
+    [Fact]
+    public void A_bake_can_be_stopped_before_it_leaves_out_keys()
+    {
+        using var stop = new CancellationTokenSource();
+        var (far, settings) = (CargoArm.Lift().Move("world", at: 0, x: 5000), new BakeSettings { Keys = new BakeTolerance(1e-4, 1) });
+        Assert.Throws<BadInputException>(() => Bake.Run(Rig, far, settings));
+        Assert.Throws<OperationCanceledException>(() => Bake.Run(Rig, far, settings, new Seen(done =>
+        {
+            if (done >= 0.5)
+                stop.Cancel();
+        }), stop.Token));
+    }
+
     [Fact]
     public void A_report_is_json_with_every_joint()
     {
@@ -134,10 +148,14 @@ public sealed class BakeTests
         }
     }
 
-    private sealed class Seen : IProgress<BakeProgress>
+    private sealed class Seen(Action<double>? then = null) : IProgress<BakeProgress>
     {
         public List<double> Done { get; } = [];
 
-        public void Report(BakeProgress value) => Done.Add(value.Done);
+        public void Report(BakeProgress value)
+        {
+            Done.Add(value.Done);
+            then?.Invoke(value.Done);
+        }
     }
 }

@@ -1,6 +1,7 @@
 using System.Numerics;
 using System.Text.Json.Nodes;
 using Condyle.Naming;
+using Condyle.Runtime.Baking;
 using Condyle.Runtime.Gltf;
 using Condyle.Runtime.Gltf.Reading;
 
@@ -152,7 +153,7 @@ internal sealed class ClipReader
 
     private static void TakeMarkers(Clip clip, JsonSpot animation)
     {
-        if (animation["extras"] is not { Value: JsonObject } extras || extras["markers"] is not { Value: JsonArray } markers)
+        if (animation["extras"] is not { Value: JsonObject } extras || extras[ClipExtras.Markers] is not { Value: JsonArray } markers)
             return;
         foreach (var marker in markers.Items)
         {

@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using System.Text.Json.Nodes;
+using Condyle.Runtime.Baking;
 using Condyle.Runtime.Gltf;
 
 namespace Condyle.Runtime.Clips.Files;
@@ -44,7 +45,7 @@ internal sealed class ControlAnimations(JsonObject json, CompiledRig rig, Func<N
 
         var animation = new JsonObject { ["name"] = clip.Name, ["channels"] = channels, ["samplers"] = samplers };
         if (clip.Markers.Count > 0)
-            animation["extras"] = new JsonObject { ["markers"] = new JsonArray([.. clip.Markers.Select(marker => new JsonObject { ["at"] = marker.At, ["name"] = marker.Name })]) };
+            animation["extras"] = new JsonObject { [ClipExtras.Markers] = ClipExtras.Listed(clip.Markers) };
         List("animations").Add(animation);
 
         void Track<T>(NodeUse use, int index, string path, CurveTrack<T> track, Func<T, float[]> numbers)

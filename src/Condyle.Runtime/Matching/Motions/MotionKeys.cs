@@ -1,4 +1,5 @@
 using System.Numerics;
+using Condyle.Runtime.Clips.Files;
 
 namespace Condyle.Runtime.Matching.Motions;
 
@@ -61,19 +62,8 @@ internal sealed class MotionKeys(CompiledRig rig, float[] times)
     }
 
     private TTrack Fill<TTrack, T>(TTrack track, T[] values)
-        where TTrack : Track<T>
-        where T : struct
-    {
-        foreach (var (at, value) in times.Zip(values))
-            track.TryAdd(at, value, Channels.None);
-        return track;
-    }
-
-    private VectorTrack Fill(VectorTrack track, Vector3[] values) => Fill<VectorTrack, Vector3>(track, values);
-
-    private TurnTrack Fill(TurnTrack track, Quaternion[] values) => Fill<TurnTrack, Quaternion>(track, values);
-
-    private NumberTrack Fill(NumberTrack track, float[] values) => Fill<NumberTrack, float>(track, values);
+        where TTrack : CurveTrack<T>
+        where T : struct => new Keys<T>(times, values, null, Interpolation.Linear).Fill(track);
 
     private static T[][] New<T>(int count, int frames) => [.. Enumerable.Range(0, count).Select(_ => new T[frames])];
 }

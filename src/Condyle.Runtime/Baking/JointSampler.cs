@@ -7,16 +7,16 @@ namespace Condyle.Runtime.Baking;
 internal sealed record Samples(IReadOnlyList<BakedTrack> Tracks, RootTravel? Travel, IReadOnlyList<float[]> Morphs);
 
 /// <summary>Reads the exported joints' channels off the live motion.</summary>
-internal sealed class Sampler(LiveMotion live, IReadOnlyList<JointRest> rest, bool loops, BakeWork work)
+internal sealed class JointSampler(LiveMotion live, IReadOnlyList<JointRest> rest, bool loops, BakeWork work)
 {
     /// <summary>Sampling is half of a bake's work, the proof the other half.</summary>
     private const double Share = 0.5;
 
-    private readonly float[] units = Units(live.Rig, rest);
+    private readonly double[] units = JointRest.Units(live.Rig, rest);
 
     public Samples Sample(FrameTimes times)
     {
-        JointSamples[] samples = [.. live.Rig.Joints.Select(joint => new JointSamples(joint.Index, times.Times.Length, rest[joint.Index], units[joint.Index]))];
+        JointSamples[] samples = [.. live.Rig.Joints.Select(joint => new JointSamples(joint.Index, times.Times.Length, rest[joint.Index], (float)units[joint.Index]))];
         var travel = live.Travel is { IsTakenOff: true } ? new TravelSamples(times.Times.Length) : null;
         float[][] morphs = [.. live.Rig.Morphs.Select(_ => new float[times.Times.Length])];
         var ends = new LoopEnds(live.Rig);
@@ -56,23 +56,6 @@ internal sealed class Sampler(LiveMotion live, IReadOnlyList<JointRest> rest, bo
 
         List<BakedTrack> tracks = [.. samples.Select(joint => joint.ToTrack()).Where(track => track is not (_, null, null, null))];
         return new Samples(tracks.Count > 0 ? tracks : [samples[0].ToStillTrack()], travel?.ToTravel(), morphs);
-    }
-
-    /// <summary>How many metres of the world a unit of each joint's translation is at rest, along the axis that is scaled most.</summary>
-    private static float[] Units(CompiledRig rig, IReadOnlyList<JointRest> rest)
-    {
-        var units = new float[rig.Joints.Count];
-        foreach (var joint in rig.Joints)
-        {
-            units[joint.Index] = 1;
-            if (joint.Parent >= 0)
-            {
-                var scale = Vector3.Abs(rest[joint.Parent].Scale);
-                units[joint.Index] = units[joint.Parent] * Math.Max(scale.X, Math.Max(scale.Y, scale.Z));
-            }
-        }
-
-        return units;
     }
 
     private BadInputException NotFinite(int joint, int frame, float at) => live.Clip.Wrong(
