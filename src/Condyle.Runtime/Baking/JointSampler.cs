@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Numerics;
 
 namespace Condyle.Runtime.Baking;
 

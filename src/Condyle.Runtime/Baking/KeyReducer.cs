@@ -1,4 +1,3 @@
-using System.Numerics;
 using Condyle.Evaluation;
 
 namespace Condyle.Runtime.Baking;
