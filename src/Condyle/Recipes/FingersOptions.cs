@@ -3,7 +3,7 @@ using Condyle.Recipes;
 
 namespace Condyle;
 
-/// <summary>How fingers curl and spread, as counted on the left: where frames mirror, a turn about X is the same on both sides and one about Y or Z is opposite. What isn't said keeps its default.</summary>
+/// <summary>How fingers curl and spread, as counted on the left: a turn about X is the same on both sides and one about Y or Z is opposite, unless all axes mirror. What isn't said keeps its default.</summary>
 public sealed record FingersOptions
 {
     /// <summary>Whether the first finger is a thumb, which curls by its own angle and doesn't spread.</summary>
@@ -27,6 +27,9 @@ public sealed record FingersOptions
     /// <summary>How far the outer fingers turn when all spread, in degrees: the one beside the thumb so far, the last one as far the other way.</summary>
     public float SpreadDegrees { get => SpreadDegreesFact.OrDefault(); init => SpreadDegreesFact = value; }
 
+    /// <summary>Whether all axes of the joints' frames mirror, so that equal turns about any of them make mirror images.</summary>
+    public bool AllAxesMirror { get => AllAxesMirrorFact.OrDefault(); init => AllAxesMirrorFact = value; }
+
     internal Fact<bool> HasThumbFact { get; private set; } = true;
 
     internal Fact<bool> SpreadsFact { get; private set; } = true;
@@ -41,6 +44,8 @@ public sealed record FingersOptions
 
     internal Fact<float> SpreadDegreesFact { get; private set; } = 12f;
 
+    internal Fact<bool> AllAxesMirrorFact { get; private set; } = false;
+
     internal static FingersOptions Open(RigDraft _) => new()
     {
         HasThumbFact = Fact<bool>.Open,
@@ -50,5 +55,6 @@ public sealed record FingersOptions
         ThumbDegreesFact = Fact<float>.Open,
         SpreadAxisFact = Fact<Axis>.Open,
         SpreadDegreesFact = Fact<float>.Open,
+        AllAxesMirrorFact = Fact<bool>.Open,
     };
 }

@@ -26,7 +26,7 @@ internal static class FingersRecipe
         for (var i = 0; i < curled.Count; i++)
         {
             var degrees = hasThumb && i == 0 ? options.ThumbDegreesFact : options.CurlDegreesFact;
-            var response = rig.Response(curl, place).Key(0f, 0f, null, place).Key(1f, OnSide(degrees, options.CurlAxisFact, side), null, place);
+            var response = rig.Response(curl, place).Key(0f, 0f, null, place).Key(1f, OnSide(degrees, options.CurlAxisFact, side, options), null, place);
             foreach (var group in curled[i])
                 response.OntoTurn(group, options.CurlAxisFact, place);
         }
@@ -61,11 +61,18 @@ internal static class FingersRecipe
             var share = fingers.Count - 1 - (2 * i);
             if (share == 0 || fingers[i].Count == 0)
                 continue;
-            var degrees = OnSide(options.SpreadDegreesFact.Times((float)share / (fingers.Count - 1)), options.SpreadAxisFact, side);
+            var degrees = OnSide(options.SpreadDegreesFact.Times((float)share / (fingers.Count - 1)), options.SpreadAxisFact, side, options);
             rig.Response(spread, place).Key(0f, 0f, null, place).Key(1f, degrees, null, place).OntoTurn(fingers[i][0], options.SpreadAxisFact, place);
         }
     }
 
-    private static Fact<float> OnSide(Fact<float> degrees, Fact<Axis> axis, Side side) =>
-        side == Side.Left ? degrees : axis.TryKnown(out var known) ? degrees.Times(known == Axis.X ? 1 : -1) : Fact<float>.Open;
+    // A frame whose axes mirror but for X, which is turned round, turns the other way about Y and Z; one whose axes are all turned round turns alike about each.
+    private static Fact<float> OnSide(Fact<float> degrees, Fact<Axis> axis, Side side, FingersOptions options)
+    {
+        if (side == Side.Left)
+            return degrees;
+        if (!axis.TryKnown(out var known) || !options.AllAxesMirrorFact.TryKnown(out var alike))
+            return Fact<float>.Open;
+        return degrees.Times(known == Axis.X || alike ? 1 : -1);
+    }
 }

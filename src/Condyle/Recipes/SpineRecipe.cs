@@ -37,8 +37,13 @@ internal static class SpineRecipe
         var curve = rig.Curve(copy, place).Through(hips, place).Through(middle, place).Through(top, place);
         if (stretches)
             curve.Stretching(body.Switch("stretch", place), place);
-        foreach (var joint in bones)
+
+        // A curve takes no more than the roll of its ends, and what hangs under their controls goes with all of their turn.
+        rig.Drive(bones.Root, place).ByChannels(hips, place);
+        foreach (var joint in bones.Skip(1).Take(bones.Count - 2))
             rig.Drive(joint, place).ByChannels(copy.Of(joint), place);
+        rig.Drive(bones.Tip, place).ByChannels(copy.Of(bones.Tip), place).Writing(Channels.Move, place);
+        rig.Drive(bones.Tip, place).ByChannels(top, place).Writing(Channels.Turn, place);
         return new Spine(body, hips, [middle, top]);
     }
 }

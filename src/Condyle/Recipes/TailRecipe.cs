@@ -11,7 +11,18 @@ internal static class TailRecipe
         if (rig.IsOpen(bones.Id))
             return null;
         var bend = rig.Control(names.Of("bend"), place).Under(under, place).PlacedAt(bones.Root, place).Lock(Channels.Move, place);
-        var turns = rig.TurnEach(bones, under, joint => joint, place);
+        var turns = new List<Control>();
+
+        // Each control rides the joint above, which the bend has turned already, so that the shares add up towards the tip.
+        var above = under;
+        foreach (var joint in bones)
+        {
+            var turn = rig.Turn(joint, above, place);
+            rig.Drive(joint, place).ByChannels(turn, place);
+            turns.Add(turn);
+            above = joint;
+        }
+
         rig.Falloff(bones, place).From(bend, place).Sharing(options.FirstShareFact, options.LastShareFact, 1f, place);
         return new Tail(turns, bend);
     }

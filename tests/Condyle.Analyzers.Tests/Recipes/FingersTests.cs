@@ -71,17 +71,19 @@ public class FingersTests
         """,
         Joints);
 
-    [Fact]
-    public Task Its_options_make_what_could_be_written_out() => Written.AreTheSame(
-        Before + """
-            var made = rig.Fingers(wrist, fingers, "fingers", side, hand, systems, new FingersOptions { HasThumb = false, Spreads = false, CurlAxis = Axis.Z, CurlDegrees = -70 });
+    [Theory]
+    [InlineData("", "-70 * side.Sign")]
+    [InlineData(", AllAxesMirror = true", "-70")]
+    public Task Its_options_make_what_could_be_written_out(string mirroring, string degrees) => Written.AreTheSame(
+        Before + $$"""
+            var made = rig.Fingers(wrist, fingers, "fingers", side, hand, systems, new FingersOptions { HasThumb = false, Spreads = false, CurlAxis = Axis.Z, CurlDegrees = -70{{mirroring}} });
             made.Turns[1][0].LimitTurn(Axis.X, -10, 10);
         }
         """,
-        Before + Groups + """
+        Before + Groups + $$"""
             foreach (var groups in curled)
             {
-                var response = rig.Response(curl).Key(0, 0).Key(1, -70 * side.Sign);
+                var response = rig.Response(curl).Key(0, 0).Key(1, {{degrees}});
                 foreach (var group in groups)
                     response.OntoTurn(group, Axis.Z);
             }

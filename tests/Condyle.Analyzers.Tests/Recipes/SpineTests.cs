@@ -39,8 +39,11 @@ public class SpineTests
             var top = rig.Control("spine_top").Under(body).PlacedAt(joints.Head);
             var copy = bones.Copy("curve").Under(parts);
             rig.Curve(copy).Through(hips).Through(middle).Through(top){{stretching}};
-            foreach (var joint in bones)
-                rig.Drive(joint).ByChannels(copy.Of(joint));
+            rig.Drive(joints.Pelvis).ByChannels(hips);
+            rig.Drive(joints.Waist).ByChannels(copy.Of(joints.Waist));
+            rig.Drive(joints.Chest).ByChannels(copy.Of(joints.Chest));
+            rig.Drive(joints.Head).ByChannels(copy.Of(joints.Head)).Writing(Channels.Move);
+            rig.Drive(joints.Head).ByChannels(top).Writing(Channels.Turn);
             """);
 
     [Fact]

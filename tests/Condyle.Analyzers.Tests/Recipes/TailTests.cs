@@ -19,12 +19,12 @@ public class TailTests
         """
         var bones = Bones(rig, joints.Pelvis, "tail", "");
         var bend = rig.Control("tail_bend").Under(root).PlacedAt(bones.Root).Lock(Channels.Move);
-        var above = root;
+        Node above = root;
         foreach (var joint in bones)
         {
             var turn = rig.Control($"turn_{joint}").Under(above).PlacedAt(joint).Lock(Channels.Move);
             rig.Drive(joint).ByChannels(turn);
-            above = turn;
+            above = joint;
         }
 
         rig.Falloff(bones).From(bend).Sharing(1, 1);
@@ -43,12 +43,12 @@ public class TailTests
         {
             var bones = Bones(rig, joints.Pelvis, "wing", $"_{side}");
             var bend = rig.Control($"wing_bend_{side}").Under(root).PlacedAt(bones.Root).Lock(Channels.Move);
-            var above = root;
+            Node above = root;
             foreach (var joint in bones)
             {
                 var turn = rig.Control($"turn_{joint}").Under(above).PlacedAt(joint).Lock(Channels.Move);
                 rig.Drive(joint).ByChannels(turn);
-                above = turn;
+                above = joint;
             }
 
             rig.Falloff(bones).From(bend).Sharing(0.2f, 2);
