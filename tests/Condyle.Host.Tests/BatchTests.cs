@@ -111,7 +111,7 @@ public sealed class BatchTests
         string? seen = null;
         AtomicFile.Write(program["build/wave.glb"], _ =>
         {
-            AtomicFile.DiscardLeftOvers(program["build/wave.glb"]);
+            AtomicFile.DiscardLeftOvers(program["build"], ["wave.glb"]);
             seen = Assert.Single(Directory.GetFiles(program["build"], ".wave.glb.*"));
         });
         Assert.NotNull(seen);

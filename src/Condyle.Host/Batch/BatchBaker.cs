@@ -22,8 +22,6 @@ internal sealed class BatchBaker(Rig rig, CompiledRig compiled, GltfFile deliver
         {
             var file = GltfFile.Read(input.Path);
             var work = works.Of(file, input.Name);
-            foreach (var path in ReportFiles.PathsFor(input.Output).Append(input.Output).Append(BakeManifest.PathFor(input.Output)))
-                AtomicFile.DiscardLeftOvers(path);
             if (BakeManifest.FindFinished(input.Output, work) is { } finished)
                 return BatchResult.UpToDate(input, finished);
 
@@ -40,6 +38,22 @@ internal sealed class BatchBaker(Rig rig, CompiledRig compiled, GltfFile deliver
         catch (Exception problem) when (problem is not OperationCanceledException)
         {
             return BatchResult.Failed(input, problem);
+        }
+    }
+
+    /// <summary>Clears away what a killed batch left half-written: by one look at the folder, however many files it is for.</summary>
+    /// <exception cref="BadInputException">The folder can't be read.</exception>
+    public static void DiscardLeftOvers(IEnumerable<BatchInput> inputs, string folder)
+    {
+        try
+        {
+            AtomicFile.DiscardLeftOvers(folder, inputs
+                .SelectMany(input => ReportFiles.PathsFor(input.Output).Append(input.Output).Append(BakeManifest.PathFor(input.Output)))
+                .Select(path => Path.GetFileName(path)));
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            throw new BadInputException(folder, $"the folder can't be read: {problem.Message.TrimEnd('.')}", "Check the path and its permissions", inner: problem);
         }
     }
 

@@ -30,6 +30,7 @@ internal sealed class BatchCommand(Surroundings surroundings, BatchRequest reque
         var delivered = GltfFile.Read(rig.Entry.NeedSkeleton(surroundings, request.Bake.Skeleton));
         RigBaker.CheckFits(compiled, delivered);
         var baker = new BatchBaker(built, compiled, delivered, request.Bake.Settings, request.Bake.Report);
+        BatchBaker.DiscardLeftOvers(mine, request.Bake.Folder);
         var results = new BatchResult[mine.Count];
         new BatchProgress(surroundings, request.Bake.Json).Run(mine.Count, tell => Parallel.For(
             0,

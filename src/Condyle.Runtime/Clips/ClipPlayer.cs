@@ -2,7 +2,7 @@ using System.Numerics;
 
 namespace Condyle.Runtime;
 
-/// <summary>A clip whose names were found in a rig, so that it can pose the rig's instances. It never changes, so threads can share it.</summary>
+/// <summary>A clip whose names were found in a rig, so that it can pose the rig's instances. Threads can share it as long as nothing is added to the clip: what comes later plays, but was never checked.</summary>
 public sealed class ClipPlayer
 {
     private readonly (int Control, Motion<Vector3> Motion)[] moves;

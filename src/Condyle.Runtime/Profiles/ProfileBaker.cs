@@ -1,3 +1,4 @@
+using System.Numerics;
 using Condyle.Runtime.Gltf;
 using Condyle.Runtime.Gltf.Reading;
 using Condyle.Runtime.Gltf.Writing;
@@ -52,11 +53,19 @@ public static class ProfileBaker
         GltfClip ToGltf(BakedClip clip, DetailLevel? level)
         {
             var kept = clip.Tracks.Where(track => level?.Holds(rig.Joints[track.Joint].Name) ?? true).ToList();
-            var written = baker.Match.ToGltf(clip with { Tracks = kept.Count > 0 ? kept : [clip.Tracks[0]], Travel = clip.Travel is { } travel ? travel with { Translations = [.. travel.Translations.Select(space.Way)] } : null });
+            var written = baker.Match.ToGltf(clip with { Tracks = kept.Count > 0 ? kept : [Still(clip, level!)], Travel = clip.Travel is { } travel ? travel with { Translations = [.. travel.Translations.Select(space.Way)] } : null });
             var extras = written.Extras ?? [];
             if (AdditiveText(profile) is { } additive)
                 extras["additive"] = additive;
             return written with { Tracks = [.. written.Tracks.Select(track => space.Track(track, roots[track.Node], profile.Additive is not null))], Extras = extras.Count > 0 ? extras : null };
+        }
+
+        // A clip that moves only what a level leaves out still needs one track to exist.
+        BakedTrack Still(BakedClip clip, DetailLevel level)
+        {
+            var joint = rig.Joints.First(joint => level.Holds(joint.Name)).Index;
+            var turn = profile.Additive is null ? baker.Match.Rest[joint].Rotation : Quaternion.Identity;
+            return new BakedTrack(joint, null, [.. clip.Times.Select(_ => turn)], null);
         }
     }
 

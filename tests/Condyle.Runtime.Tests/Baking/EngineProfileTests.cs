@@ -65,6 +65,24 @@ public sealed class EngineProfileTests : IDisposable
         Assert.Equal(manifest.ToJson(), ProfileBaker.Write(Rig, Delivered(), [clip], profile, folder[""], "arm").Manifest.ToJson());
     }
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_clip_that_moves_only_what_a_level_leaves_out_stands_still_there(bool isAdditive)
+    {
+        var flick = new Clip("flick", 1).Switch("hand_left.fk", 0, 1).TurnAbout("turn_wrist_left", Axis.X, (0, 0), (1, 40));
+        var moved = Bake.Run(Rig, flick).Tracks.Select(track => Rig.Joints[track.Joint].Name).ToList();
+        Assert.Contains("wrist_left", moved);
+        Assert.DoesNotContain("holder", moved);
+        var profile = new EngineProfile("game") { Additive = isAdditive ? AdditiveReference.Rest : null, Levels = [new DetailLevel("far") { LeavesOut = ["hook", .. moved] }] };
+        ProfileBaker.Write(Rig, Delivered(), [flick, new Clip("slide", 1).MoveAlong("world", Axis.X, (0, 0), (1, 1))], profile, folder[""], "arm");
+        var animation = GltfFile.Read(folder["arm.game.far.glb"]).Model.LogicalAnimations.Single(animation => animation.Name == "flick");
+        var channel = Assert.Single(animation.Channels);
+        Assert.Equal("holder", channel.TargetNode.Name);
+        var still = isAdditive ? Quaternion.Identity : Rig.Joints[0].RestRotation;
+        Assert.All(channel.GetRotationSampler()!.GetLinearKeys(), key => Assert.Equal(1, Math.Abs(Quaternion.Dot(still, key.Value)), 1e-6));
+    }
+
     [Fact]
     public void Without_events_there_are_none()
     {

@@ -39,16 +39,16 @@ internal static class AtomicFile
     /// <exception cref="BadInputException">It can't be written.</exception>
     public static void Write(string path, string text) => Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
 
-    /// <summary>Removes what writing a file left beside it when its program was killed; what a program has open is being written.</summary>
-    public static void DiscardLeftOvers(string path)
+    /// <summary>Removes what writing files left in their folder when its program was killed; what a program has open is being written.</summary>
+    public static void DiscardLeftOvers(string folder, IEnumerable<string> names)
     {
-        var target = Path.GetFullPath(path);
-        var name = $".{Path.GetFileName(target)}.";
-        if (Path.GetDirectoryName(target) is not { } folder || !Directory.Exists(folder))
+        if (!Directory.Exists(folder))
             return;
-        foreach (var leftOver in Directory.EnumerateFiles(folder, $"{name}*{Temporary}"))
+        var written = names.ToHashSet(StringComparer.Ordinal);
+        foreach (var leftOver in Directory.EnumerateFiles(folder, $".*{Temporary}"))
         {
-            if (Guid.TryParseExact(Path.GetFileName(leftOver)[name.Length..^Temporary.Length], "N", out _) && !IsOpen(leftOver))
+            if (Path.GetFileName(leftOver)[1..^Temporary.Length] is var name && name.LastIndexOf('.') is >= 0 and var dot
+                && Guid.TryParseExact(name[(dot + 1)..], "N", out _) && written.Contains(name[..dot]) && !IsOpen(leftOver))
                 Discard(leftOver);
         }
     }
