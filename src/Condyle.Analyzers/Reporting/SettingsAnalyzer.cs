@@ -9,15 +9,7 @@ namespace Condyle.Analyzers.Reporting;
 [DiagnosticAnalyzer(LanguageNames.CSharp)]
 public sealed class SettingsAnalyzer : DiagnosticAnalyzer
 {
-    internal static readonly DiagnosticDescriptor Rule = new(
-        BuildProblem.Setting,
-        "Setting that can't be",
-        "{0}",
-        "Settings",
-        DiagnosticSeverity.Warning,
-        isEnabledByDefault: true,
-        description: RulePage.SummaryOf(BuildProblem.Setting),
-        customTags: WellKnownDiagnosticTags.CompilationEnd);
+    internal static readonly DiagnosticDescriptor Rule = RuleDescriptors.Of(BuildProblem.Setting, WellKnownDiagnosticTags.CompilationEnd);
 
     /// <inheritdoc/>
     public override ImmutableArray<DiagnosticDescriptor> SupportedDiagnostics { get; } = [Rule];

@@ -1,3 +1,4 @@
+using Condyle.Analyzers.Reporting;
 using Condyle.Rules;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.Text;
@@ -9,14 +10,7 @@ internal sealed record SkeletonProblem(string FilePath, string Message, TextSpan
 {
     public const string WriteGltf = "Run the 'skeleton' verb of a rig program on the file: it writes a small .gltf with the skeleton";
 
-    public static readonly DiagnosticDescriptor Rule = new(
-        BuildProblem.SkeletonFile,
-        "Skeleton file can't be read",
-        "{0}",
-        "Skeletons",
-        DiagnosticSeverity.Error,
-        isEnabledByDefault: true,
-        description: RulePage.SummaryOf(BuildProblem.SkeletonFile));
+    public static readonly DiagnosticDescriptor Rule = RuleDescriptors.Of(BuildProblem.SkeletonFile);
 
     public static SkeletonProblem AtStart(string filePath, string message) => new(filePath, message, default, default);
 

@@ -1,19 +1,13 @@
 namespace Condyle.Rules;
 
 /// <summary>What a build says besides the rules: of files and settings, not of rigs. It has a page as a rule has.</summary>
-internal sealed record BuildProblem(string Id, string Title, Severity Severity)
+internal sealed record BuildProblem(string Id, string Family, string Title, Severity Severity)
 {
-    /// <summary>A skeleton file can't be read.</summary>
-    public const string SkeletonFile = "CDY9101";
+    public static BuildProblem SkeletonFile { get; } = new("CDY9101", "Skeletons", "Skeleton file can't be read", Severity.Error);
 
-    /// <summary>A team's setting can't be.</summary>
-    public const string Setting = "CDY9201";
+    public static BuildProblem Setting { get; } = new("CDY9201", "Settings", "Setting that can't be", Severity.Warning);
 
-    public static IReadOnlyList<BuildProblem> All { get; } =
-    [
-        new(SkeletonFile, "Skeleton file can't be read", Severity.Error),
-        new(Setting, "Setting that can't be", Severity.Warning),
-    ];
+    public static IReadOnlyList<BuildProblem> All { get; } = [SkeletonFile, Setting];
 
     public string Page => RulePage.Of(Id);
 

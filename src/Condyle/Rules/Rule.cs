@@ -22,8 +22,5 @@ internal abstract class Rule
     /// <summary>The rule's page: what is flagged, why it hurts, wrong and right code, how to fix or accept it.</summary>
     public string Page => RulePage.Of(Id);
 
-    /// <summary>What is flagged: the first paragraph of the page.</summary>
-    public string Summary => RulePage.SummaryOf(Id);
-
     public abstract IEnumerable<Finding> Check(CheckedRig rig);
 }

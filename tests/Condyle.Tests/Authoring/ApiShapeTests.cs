@@ -1,6 +1,7 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using Condyle.Model;
+using Condyle.Naming;
 
 namespace Condyle.Tests.Authoring;
 
@@ -10,6 +11,8 @@ public class ApiShapeTests
     private static readonly Type[] Handles = [.. typeof(RigDraft).Assembly.GetExportedTypes().Where(type => typeof(IHandle).IsAssignableFrom(type)), typeof(RigDraft)];
 
     public static TheoryData<Type> PublicTypes => [.. typeof(RigDraft).Assembly.GetExportedTypes()];
+
+    public static TheoryData<Type> OptionTypes => [.. typeof(RigDraft).Assembly.GetExportedTypes().Where(type => type.Name.EndsWith("Options", StringComparison.Ordinal))];
 
     public static TheoryData<string> Sentences => [.. SentencesOf().Select(Print)];
 
@@ -78,6 +81,14 @@ public class ApiShapeTests
     [Fact]
     public void A_handle_that_no_draft_gave_out_says_so() =>
         Assert.Contains("never made", Assert.Throws<InvalidOperationException>(() => default(Control).Lock(Channels.Move)).Message, StringComparison.Ordinal);
+
+    [Theory]
+    [MemberData(nameof(OptionTypes))]
+    public void Options_of_which_nothing_is_known_leave_each_of_them_open(Type options)
+    {
+        var open = options.GetMethod("Open", BindingFlags.Static | BindingFlags.NonPublic)!.Invoke(null, [new RigDraft(Conventions.Default, new ProgramPlaces())]);
+        Assert.All(options.GetProperties(), option => Assert.Equal(Text.Hole, options.GetProperty(option.Name + "Fact", BindingFlags.Instance | BindingFlags.NonPublic)!.GetValue(open)!.ToString()));
+    }
 
     private static IEnumerable<MethodInfo> SentencesOf() => Handles
         .SelectMany(type => type.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly))
