@@ -29,6 +29,9 @@ internal static class Given
             throw new ArgumentException($"{(int)value} is no axis. Give X, Y or Z.");
     }
 
+    public static Side ASide(Side? side, string what) =>
+        side ?? throw new ArgumentNullException(nameof(side), $"{what} was given null for its side. Give it Side.Left or Side.Right.");
+
     public static void Writable(Fact<Channels> channels)
     {
         if (!channels.TryKnown(out var value))

@@ -22,7 +22,7 @@ public sealed partial class RigDraft
     [Recipe]
     public Fingers Fingers(
         Joint wrist, JointSet[] fingers, string name, Side side, Control hand, Group systems, FingersOptions? options = null, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
-        Fingers(wrist, fingers, name, side, hand, systems, options, Place(file, line))!;
+        Fingers(wrist, fingers?.Contains(null!) == false ? fingers : throw new ArgumentNullException(nameof(fingers), "A hand was given null for the joints of its fingers. Give it a set of joints for each finger."), name, Given.ASide(side, "A hand"), hand, systems, options, Place(file, line))!;
 
     internal Fingers? Fingers(Joint wrist, JointSet?[]? fingers, Text name, Side? side, Control hand, Group systems, FingersOptions? options, PlaceId place) =>
         side is null ? null : FingersRecipe.Build(this, wrist, fingers, new RecipeNames(name, side, conventions), side, hand, systems, options ?? new FingersOptions(), place);
@@ -103,7 +103,7 @@ public sealed partial class RigDraft
     /// <returns>Its handles.</returns>
     [Recipe]
     public Tail Tail(Chain bones, string name, Side side, Node under, TailOptions? options = null, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
-        Tail(bones, name, side, under, options, Place(file, line))!;
+        Tail(bones, name, Given.ASide(side, "A tail"), under, options, Place(file, line))!;
 
     internal Tail? Tail(Chain bones, Text name, Side? side, Node under, TailOptions? options, PlaceId place) =>
         side is null ? null : TailRecipe.Build(this, bones, new RecipeNames(name, side, conventions), under, options ?? new TailOptions(), place);

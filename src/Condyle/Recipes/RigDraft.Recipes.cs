@@ -23,7 +23,7 @@ public sealed partial class RigDraft
     [Recipe]
     public Limb Limb(
         Chain bones, string name, Side side, Node under, Group systems, Node space, LimbOptions? options = null, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
-        Limb(bones, name, side ?? throw new ArgumentNullException(nameof(side), "A limb was given null for its side. Give it Side.Left or Side.Right."), under, systems, space, options, Place(file, line))!;
+        Limb(bones, name, Given.ASide(side, "A limb"), under, systems, space, options, Place(file, line))!;
 
     internal Limb? Limb(Chain bones, Text name, Side? side, Node under, Group systems, Node space, LimbOptions? options, PlaceId place) =>
         side is null ? null : LimbRecipe.Build(this, bones, new RecipeNames(name, side, conventions), side, under, systems, space, options ?? new LimbOptions(), place);

@@ -90,6 +90,21 @@ public class ApiShapeTests
         Assert.All(options.GetProperties(), option => Assert.Equal(Text.Hole, options.GetProperty(option.Name + "Fact", BindingFlags.Instance | BindingFlags.NonPublic)!.GetValue(open)!.ToString()));
     }
 
+    [Fact]
+    public void A_recipe_says_what_it_was_given_null_for()
+    {
+        var rig = new RigDraft(Conventions.Default, new ProgramPlaces());
+        var (joint, group, control) = (rig.Skeleton("gull").Root("wing"), rig.Group("systems_group"), rig.Control("root"));
+        Says("limb", () => rig.Limb(rig.Chain(joint, joint), "arm", null!, control, group, control));
+        Says("tail", () => rig.Tail(rig.Chain(joint, joint), "wing", null!, control));
+        Says("hand", () => rig.Fingers(joint, [], "fingers", null!, control, group));
+        Says("joints of its fingers", () => rig.Fingers(joint, null!, "fingers", Side.Left, control, group));
+        Says("joints of its fingers", () => rig.Fingers(joint, [null!], "fingers", Side.Left, control, group));
+        Says("foot", () => rig.FootRoll(null!, joint, default, default));
+
+        static void Says(string what, Func<object> build) => Assert.Contains(what, Assert.Throws<ArgumentNullException>(build).Message, StringComparison.Ordinal);
+    }
+
     private static IEnumerable<MethodInfo> SentencesOf() => Handles
         .SelectMany(type => type.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly))
         .Where(method => method.GetParameters().Any(parameter => parameter.GetCustomAttribute<CallerLineNumberAttribute>() is not null));
