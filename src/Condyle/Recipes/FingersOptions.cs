@@ -9,7 +9,7 @@ public sealed record FingersOptions
     /// <summary>Whether the first finger is a thumb, which curls by its own angle and doesn't spread.</summary>
     public bool HasThumb { get => HasThumbFact.OrDefault(); init => HasThumbFact = value; }
 
-    /// <summary>Whether the hand has a dial <c>spread</c>.</summary>
+    /// <summary>Whether the hand has a dial <c>spread</c>; without two fingers beside the thumb it has none.</summary>
     public bool Spreads { get => SpreadsFact.OrDefault(); init => SpreadsFact = value; }
 
     /// <summary>The axis of the joints' own frames about which they curl.</summary>

@@ -31,9 +31,10 @@ internal static class FingersRecipe
                 response.OntoTurn(group, options.CurlAxisFact, place);
         }
 
-        Dial? spread = spreads ? hand.Dial("spread", 0f, 1f, 0f, DialUnit.Share, place) : null;
+        var spreading = curled.Skip(hasThumb ? 1 : 0).ToList();
+        Dial? spread = spreads && spreading.Count > 1 ? hand.Dial("spread", 0f, 1f, 0f, DialUnit.Share, place) : null;
         if (spread is { } dial)
-            Spread(rig, dial, [.. curled.Skip(hasThumb ? 1 : 0)], side, options, place);
+            Spread(rig, dial, spreading, side, options, place);
         return new Fingers(curl, spread, turns, curled, parts);
     }
 

@@ -15,10 +15,10 @@ public sealed record FootRollOptions
     /// <summary>How far it rolls back over the heel, in degrees, above zero.</summary>
     public float HeelDegrees { get => HeelDegreesFact.OrDefault(); init => HeelDegreesFact = value; }
 
-    /// <summary>How far it rolls over the ball, in degrees, before it goes on over the tip of the toes.</summary>
+    /// <summary>How far it rolls over the ball, in degrees, above zero, before it goes on over the tip of the toes.</summary>
     public float BallDegrees { get => BallDegreesFact.OrDefault(); init => BallDegreesFact = value; }
 
-    /// <summary>How far it rolls over the tip of the toes, in degrees, on top of what it has rolled over the ball.</summary>
+    /// <summary>How far it rolls over the tip of the toes, in degrees, above zero, on top of what it has rolled over the ball.</summary>
     public float TipDegrees { get => TipDegreesFact.OrDefault(); init => TipDegreesFact = value; }
 
     internal Text NameFact { get; private set; } = "foot";

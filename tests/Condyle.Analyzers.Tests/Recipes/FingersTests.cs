@@ -93,6 +93,14 @@ public class FingersTests
         """,
         Joints);
 
+    [Fact]
+    public void A_hand_with_one_finger_beside_its_thumb_has_no_dial_that_sets_nothing()
+    {
+        var rig = Written.Run(Written.Files(Before + "rig.Fingers(wrist, [fingers[0], fingers[1]], \"fingers\", side, hand, systems); }", Joints));
+        Assert.Empty(rig.Findings);
+        Assert.Equal(2, rig.Model.Dials.Count);
+    }
+
     [Theory]
     [InlineData("Some(wrist)")]
     [InlineData("[Some(wrist)[0]]")]
