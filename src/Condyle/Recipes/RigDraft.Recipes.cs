@@ -46,4 +46,20 @@ public sealed partial class RigDraft
 
     internal FootRoll? FootRoll(Limb? leg, Joint toes, Fact<Vector3> heel, Fact<Vector3> tip, FootRollOptions? options, PlaceId place) =>
         leg is null ? null : FootRollRecipe.Build(this, leg, toes, heel, tip, conventions, options ?? new FootRollOptions(), place);
+
+    /// <summary>
+    /// Lets the collar of an arm turn by a control, and follow the arm's goal by a share of the way while IK has the arm. The arm then hangs under that control.
+    /// Its page, <c>src/Condyle/Recipes/Collar.md</c>, shows the same written out.
+    /// </summary>
+    /// <param name="arm">The arm, whose root is below the collar.</param>
+    /// <param name="collar">The collar's joint.</param>
+    /// <param name="under">What carries it: the chest's control.</param>
+    /// <param name="options">What it is called, and how far it follows.</param>
+    /// <returns>The collar's handles.</returns>
+    [Recipe]
+    public Collar Collar(Limb arm, Joint collar, Node under, CollarOptions? options = null, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
+        Collar(arm ?? throw new ArgumentNullException(nameof(arm), "A collar was given null for its arm. Give it what Limb has built."), collar, under, options, Place(file, line))!;
+
+    internal Collar? Collar(Limb? arm, Joint collar, Node under, CollarOptions? options, PlaceId place) =>
+        arm is null ? null : CollarRecipe.Build(this, arm, collar, under, conventions, options ?? new CollarOptions(), place);
 }

@@ -17,6 +17,7 @@ public class LimbTests
     [Theory]
     [InlineData("rig.Limb(rig.Chain(joints.Hip.Left, joints.Ankle.Left), \"leg\", null!, root, systems, root);", "Give it Side.Left or Side.Right.")]
     [InlineData("Limb leg = null!; rig.FootRoll(leg, joints.Toes.Left, Vector3.Zero, Vector3.UnitZ);", "Give it what Limb has built.")]
+    [InlineData("Limb arm = null!; rig.Collar(arm, joints.Collar.Left, root);", "Give it what Limb has built.")]
     public void A_null_is_refused_and_not_passed_over(string code, string told) =>
         Assert.Contains(told, Assert.ThrowsAny<Exception>(() => Written.Run(Written.Files(code))).ToString(), StringComparison.Ordinal);
 

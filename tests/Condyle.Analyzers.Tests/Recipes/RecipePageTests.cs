@@ -18,6 +18,11 @@ public class RecipePageTests
     {
         ["Limb"] = "",
         ["FootRoll"] = "var leg = rig.Limb(rig.Chain(joints.Hip[side], joints.Ankle[side]), \"leg\", side, root, systems, root, new LimbOptions { Goal = \"foot\" });",
+        ["Collar"] = """
+            var chest = rig.Control("turn_chest").Under(root).PlacedAt(joints.Chest);
+            rig.Drive(joints.Chest).ByChannels(chest);
+            var arm = rig.Limb(rig.Chain(joints.Shoulder[side], joints.Wrist[side]), "arm", side, under: chest, systems, space: root, new LimbOptions { Goal = "hand", HasLabels = false });
+            """,
         ["Fingers"] = """
             var hand = rig.Control($"hand_{side}").Under(root).PlacedAt(joints.Wrist[side]);
             rig.Drive(joints.Wrist[side]).ByChannels(hand);

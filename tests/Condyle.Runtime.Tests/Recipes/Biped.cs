@@ -22,7 +22,7 @@ internal sealed class Biped(int seed, BipedRecipes? recipes = null, bool behaves
     private static readonly (string Name, string Above, Vector3 At)[] Left =
     [
         ("eye", "head", new(0.03f, 1.68f, 0.1f)),
-        ("shoulder", "chest", new(0.2f, 1.45f, 0)), ("elbow", "shoulder", new(0.45f, 1.41f, -0.04f)), ("wrist", "elbow", new(0.7f, 1.4f, 0)),
+        ("collar", "chest", new(0.04f, 1.44f, 0.02f)), ("shoulder", "collar", new(0.2f, 1.45f, 0)), ("elbow", "shoulder", new(0.45f, 1.41f, -0.04f)), ("wrist", "elbow", new(0.7f, 1.4f, 0)),
         ("hip", "pelvis", new(0.1f, 0.95f, 0)), ("knee", "hip", new(0.1f, 0.5f, 0.03f)), ("ankle", "knee", new(0.1f, 0.08f, -0.02f)), ("toes", "ankle", new(0.11f, 0.02f, 0.1f)),
         ("heel", "ankle", new Vector3(0.1f, 0.08f, -0.02f) + Heel), ("toe_tip", "toes", new Vector3(0.11f, 0.02f, 0.1f) + Tip),
         ("wing_1", "chest", new(0.05f, 1.4f, -0.1f)), ("wing_2", "wing_1", new(0.25f, 1.5f, -0.15f)), ("wing_3", "wing_2", new(0.5f, 1.55f, -0.2f)),
@@ -86,6 +86,7 @@ internal sealed record BipedRecipes(LimbOptions? Leg = null, SpineOptions? Spine
             JointSet Finger(string name) => new(Of($"{name}_1"), Of($"{name}_2"), Of($"{name}_3"));
             rig.Tail(rig.Chain(Of("wing_1"), Of("wing_3")), "wing", side, under: spine.Turns[^1], Tail);
             var arm = rig.Limb(rig.Chain(Of("shoulder"), Of("wrist")), "arm", side, under: spine.Turns[^1], systems, space: world, new LimbOptions { Goal = "hand", Pole = "elbow_pole" });
+            rig.Collar(arm, Of("collar"), under: spine.Turns[^1]);
             rig.Fingers(Of("wrist"), [Finger("thumb"), Finger("index"), Finger("middle"), Finger("little")], "fingers", side, arm.Goal, systems, Fingers);
             var leg = rig.Limb(rig.Chain(Of("hip"), Of("ankle")), "leg", side, under: spine.Hips, systems, space: world, Leg ?? new LimbOptions { Goal = "foot" });
             rig.FootRoll(leg, Of("toes"), Biped.Heel, Biped.Tip);

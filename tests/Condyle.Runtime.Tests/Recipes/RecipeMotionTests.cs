@@ -65,6 +65,40 @@ public class RecipeMotionTests
     }
 
     [Fact]
+    public void A_collar_follows_its_arms_goal_by_its_share_while_IK_has_the_arm_and_turns_by_its_control_in_both()
+    {
+        var raised = new Vector3(-0.1f, 0.4f, 0.1f);
+        for (var seed = 0; seed < Seeds; seed++)
+        {
+            var posed = new Posed(seed);
+            var toWrist = posed.RestOf("wrist_left") - posed.RestOf("collar_left");
+            var whole = Between(toWrist, toWrist + raised);
+            posed.Both("hand", "wrist", raised, Quaternion.Identity);
+            foreach (var share in new[] { 0.25f, 1, 0 })
+            {
+                if (share != 0.25f)
+                    posed.Switch("follows", share);
+                posed.Evaluated().AssertMirrored();
+                Posed.Same(Quaternion.Slerp(Quaternion.Identity, whole, share), posed.TurnOf("collar_left"), $"{seed}: collar by {share}");
+                Posed.Same(posed.Carried("collar_left", posed.RestOf("shoulder_left")), posed.At("shoulder_left"), $"{seed}: shoulder by {share}");
+                Assert.True(share == 0 || posed.At("shoulder_left").Y > posed.RestOf("shoulder_left").Y + 0.01f, $"{seed}: the shoulder goes up by {share}");
+            }
+
+            posed.Switch("follows", 1);
+            posed.Switch("fk", 1);
+            posed.Evaluated().AssertMirrored();
+            Posed.Same(Quaternion.Identity, posed.TurnOf("collar_left"), $"{seed}: collar in FK");
+
+            posed.Both("turn_collar", "collar", Vector3.Zero, Spin(0, 0.2f, 0.3f));
+            posed.Evaluated().AssertMirrored();
+            Posed.Same(Spin(0, 0.2f, 0.3f), posed.TurnOf("collar_left"), $"{seed}: collar turned in FK");
+            posed.Switch("fk", 0);
+            posed.Evaluated().AssertMirrored();
+            Posed.Same(whole * Spin(0, 0.2f, 0.3f), posed.TurnOf("collar_left"), $"{seed}: collar turned on top of what it follows");
+        }
+    }
+
+    [Fact]
     public void A_limb_lengthens_where_its_switch_lets_it_and_no_further_than_it_may()
     {
         var posed = new Posed(1, new(Leg: new LimbOptions { Goal = "foot", Stretches = true, MostStretch = 1.2f }));
@@ -260,6 +294,12 @@ public class RecipeMotionTests
 
     private static void LooksAt(Posed posed, string joint, Vector3 target, string what) =>
         Assert.True(Vector3.Distance(Vector3.Normalize(target - posed.At(joint)), Vector3.Transform(Vector3.UnitZ, posed.TurnOf(joint))) < 1e-4f, what);
+
+    private static Quaternion Between(Vector3 from, Vector3 to)
+    {
+        var axis = Vector3.Normalize(Vector3.Cross(from, to));
+        return Quaternion.CreateFromAxisAngle(axis, MathF.Acos(Vector3.Dot(Vector3.Normalize(from), Vector3.Normalize(to))));
+    }
 
     private static Quaternion Spin(float x, float y, float z) =>
         Quaternion.CreateFromAxisAngle(Vector3.UnitX, x) * Quaternion.CreateFromAxisAngle(Vector3.UnitY, y) * Quaternion.CreateFromAxisAngle(Vector3.UnitZ, z);
