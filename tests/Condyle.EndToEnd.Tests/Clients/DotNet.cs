@@ -27,9 +27,14 @@ internal static class DotNet
     }
 
     /// <summary>Runs a command, whatever comes of it.</summary>
-    public static (int ExitCode, string Output) Try(string folder, params string[] arguments)
+    public static (int ExitCode, string Output) Try(string folder, params string[] arguments) => Try(folder, "dotnet", arguments);
+
+    /// <summary>Runs a script whose commands are the SDK's.</summary>
+    public static (int ExitCode, string Output) TryScript(string folder, params string[] arguments) => Try(folder, "bash", arguments);
+
+    private static (int ExitCode, string Output) Try(string folder, string program, string[] arguments)
     {
-        var start = new ProcessStartInfo("dotnet", arguments)
+        var start = new ProcessStartInfo(program, arguments)
         {
             WorkingDirectory = folder,
             RedirectStandardInput = true,
@@ -50,7 +55,7 @@ internal static class DotNet
         if (!process.WaitForExit(Patience))
         {
             process.Kill(entireProcessTree: true);
-            throw new TimeoutException($"dotnet {string.Join(' ', arguments)} in {folder} took longer than {Patience.TotalMinutes} minutes.");
+            throw new TimeoutException($"{program} {string.Join(' ', arguments)} in {folder} took longer than {Patience.TotalMinutes} minutes.");
         }
 
         process.WaitForExit();

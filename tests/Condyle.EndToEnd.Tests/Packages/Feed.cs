@@ -29,7 +29,7 @@ public sealed class Feed : IDisposable
         folder.Write("projects/nuget.config", $"""
             <configuration>
               <config>
-                <add key="globalPackagesFolder" value="{folder.PathTo("unpacked")}" />
+                <add key="globalPackagesFolder" value="{Unpacked}" />
               </config>
               <packageSources>
                 <add key="here" value="{Packages}" />
@@ -45,6 +45,9 @@ public sealed class Feed : IDisposable
 
     /// <summary>The same, packed once more.</summary>
     public string PackagesAgain => folder.PathTo("packages-again");
+
+    /// <summary>Where projects unpack the packages that are made here.</summary>
+    public string Unpacked => folder.PathTo("unpacked");
 
     public string Projects => folder.PathTo("projects");
 

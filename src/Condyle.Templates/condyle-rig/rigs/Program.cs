@@ -1,0 +1,1 @@
+return Condyle.Host.RigProgram.Run(args);
