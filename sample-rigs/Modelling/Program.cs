@@ -2,7 +2,7 @@ using Modelling;
 
 if (args.Length > 1 || args is ["--help" or "-h"])
 {
-    Console.Error.WriteLine("usage: Modelling [OUTDIR]   writes stevedore.gltf and stevedore.bin into OUTDIR (default: sample-rigs/Quayside)");
+    Console.Error.WriteLine("usage: Modelling [OUTDIR]   writes the models of the scene, each a .gltf and a .bin, into OUTDIR (default: sample-rigs/Quayside)");
     return 2;
 }
 
@@ -13,7 +13,7 @@ if (!Directory.Exists(folder))
     return 2;
 }
 
-foreach (var file in Stevedore.Model())
+foreach (var file in Scene.Files())
 {
     var path = Path.Combine(folder, file.Name);
     File.WriteAllBytes(path, file.Bytes);

@@ -5,7 +5,8 @@ using Condyle.Runtime;
 namespace Quayside.Tests;
 
 /// <summary>The crate clip looks right: in numbers, what one would check by eye.</summary>
-public sealed class LiftCrateTests(BakedStevedore baked) : IClassFixture<BakedStevedore>
+[Collection("stevedore")]
+public sealed class LiftCrateTests(BakedStevedore baked)
 {
     private const float Hold = 1.3f, Stand = 3.4f;
 
@@ -88,16 +89,7 @@ public sealed class LiftCrateTests(BakedStevedore baked) : IClassFixture<BakedSt
         }
     }
 
-    private IEnumerable<(float Time, RigInstance Live)> Frames(float from, float to = 4)
-    {
-        var (live, player) = (baked.Rig.NewInstance(), new ClipPlayer(baked.Rig, baked.Clip("lift_crate")));
-        for (var frame = MathF.Round(from * 30); frame <= MathF.Round(to * 30); frame++)
-        {
-            player.Pose(live, frame / 30);
-            live.Evaluate();
-            yield return (frame / 30, live);
-        }
-    }
+    private IEnumerable<(float Time, RigInstance Live)> Frames(float from, float to = 4) => baked.Frames("lift_crate", from, to);
 
     private Vector3 At(RigInstance live, string joint) => live.JointWorld(baked.Rig.JointIndex(joint)).Translation;
 

@@ -4,7 +4,8 @@ using Condyle.Runtime;
 namespace Quayside.Tests;
 
 /// <summary>A clip that was baked goes back onto the dock worker's controls, and does again what it did.</summary>
-public sealed class OldMotionTests(BakedStevedore stevedore) : IClassFixture<BakedStevedore>
+[Collection("stevedore")]
+public sealed class OldMotionTests(BakedStevedore stevedore)
 {
     [Theory]
     [InlineData(LimbCopy.Turned)]

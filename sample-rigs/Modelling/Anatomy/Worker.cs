@@ -21,7 +21,7 @@ internal static class Worker
     public static JointTree Joints()
     {
         var joints = new JointTree();
-        var root = joints.Add("root", null, new Frame(default, Vec.Left, Vec.Up, Vec.Front), movesSkin: false);
+        var root = joints.Add("root", null, Frame.At(default), movesSkin: false);
 
         var thigh = Leaning(LegsApart, KneeBend) * (BodySegments.Thigh * Stature);
         var shank = Leaning(LegsApart, -KneeBend) * (BodySegments.Shank * Stature);

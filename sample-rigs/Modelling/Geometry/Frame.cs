@@ -3,6 +3,9 @@ namespace Modelling.Geometry;
 /// <summary>A place and three perpendicular unit axes in the world.</summary>
 public sealed record Frame(Vec Origin, Vec X, Vec Y, Vec Z)
 {
+    /// <summary>A frame whose axes are the world's.</summary>
+    public static Frame At(Vec origin) => new(origin, Vec.Left, Vec.Up, Vec.Front);
+
     /// <summary>A frame whose +Y runs along the bone and whose +Z is the side that the bone bends to, so that a positive turn about +X bends it.</summary>
     public static Frame Along(Vec origin, Vec bone, Vec bendsTo)
     {
@@ -23,10 +26,10 @@ public sealed record Frame(Vec Origin, Vec X, Vec Y, Vec Z)
 
     public Vec Direction(Vec local) => X * local.X + Y * local.Y + Z * local.Z;
 
-    public Vec Into(Vec world) => Coordinates(world - Origin);
+    public Vec Into(Vec world) => DirectionInto(world - Origin);
+
+    public Vec DirectionInto(Vec world) => new(X.Dot(world), Y.Dot(world), Z.Dot(world));
 
     /// <summary>This frame as seen from another.</summary>
-    public Frame In(Frame other) => new(other.Into(Origin), other.Coordinates(X), other.Coordinates(Y), other.Coordinates(Z));
-
-    private Vec Coordinates(Vec direction) => new(X.Dot(direction), Y.Dot(direction), Z.Dot(direction));
+    public Frame In(Frame other) => new(other.Into(Origin), other.DirectionInto(X), other.DirectionInto(Y), other.DirectionInto(Z));
 }

@@ -9,7 +9,9 @@ public sealed record Vertex(Vec Position, Vec Normal, Influences Influences);
 public sealed record Surface(Material Material, List<Vertex> Vertices, List<int> Indices);
 
 /// <summary>Collects closed tubes.</summary>
-public sealed class MeshBuilder(JointTree joints)
+/// <param name="joints">The joints that they follow.</param>
+/// <param name="isFaceted">Whether each triangle is flat by itself, as sawn and welded things are.</param>
+public sealed class MeshBuilder(JointTree joints, bool isFaceted = false)
 {
     private readonly List<Surface> _surfaces = [];
 
@@ -64,6 +66,12 @@ public sealed class MeshBuilder(JointTree joints)
         var surface = _surfaces.Find(candidate => candidate.Material == material);
         if (surface is null)
             _surfaces.Add(surface = new Surface(material, [], []));
+
+        if (isFaceted)
+        {
+            points = [.. triangles.SelectMany(t => new[] { points[t.A], points[t.B], points[t.C] })];
+            triangles = [.. Enumerable.Range(0, triangles.Count).Select(i => (3 * i, (3 * i) + 1, (3 * i) + 2))];
+        }
 
         var normals = new Vec[points.Count];
         foreach (var (a, b, c) in triangles)

@@ -11,19 +11,19 @@ internal static class GltfFile
 {
     public static IReadOnlyList<ModelFile> Write(string name, JointTree joints, IReadOnlyList<Surface> surfaces)
     {
-        var skinned = joints.Skinned.ToList();
+        var meshes = ModelMesh.Of(name, joints, surfaces);
         var buffer = new BufferBuilder();
-        var primitives = surfaces.Select(surface => Primitive.Pack(buffer, surface, skinned)).ToList();
-        var inverseBinds = buffer.Matrices([.. skinned.Select(joint => InverseBind(joint.World))]);
+        var primitives = meshes.Select(mesh => mesh.Surfaces.Select(surface => Primitive.Pack(buffer, mesh, surface)).ToList()).ToList();
 
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
         {
             json.WriteStartObject();
             WriteAsset(json);
-            WriteNodes(json, name, joints);
-            WriteSkin(json, name, skinned, inverseBinds);
-            WriteMesh(json, name, surfaces, primitives);
+            WriteNodes(json, joints, meshes);
+            if (meshes is [{ Skin: { } skinned }])
+                WriteSkin(json, name, skinned, buffer.Matrices([.. skinned.Select(joint => InverseBind(joint.World))]));
+            WriteMeshes(json, meshes, primitives, [.. surfaces.Select(surface => surface.Material)]);
             WriteBuffer(json, name, buffer);
             json.WriteEndObject();
         }
@@ -40,13 +40,14 @@ internal static class GltfFile
         json.WriteEndObject();
     }
 
-    private static void WriteNodes(Utf8JsonWriter json, string name, JointTree joints)
+    private static void WriteNodes(Utf8JsonWriter json, JointTree joints, IReadOnlyList<ModelMesh> meshes)
     {
-        var meshNode = joints.All.Count;
+        var skin = meshes.SingleOrDefault(mesh => mesh.Skin is not null);
+        var root = (double)joints.All.Single(joint => joint.Parent is null).Index;
         json.WriteNumber("scene", 0);
         json.WriteStartArray("scenes");
         json.WriteStartObject();
-        WriteArray(json, "nodes", [joints.All.Single(joint => joint.Parent is null).Index, meshNode]);
+        WriteArray(json, "nodes", skin is null ? [root] : [root, joints.All.Count]);
         json.WriteEndObject();
         json.WriteEndArray();
 
@@ -62,14 +63,24 @@ internal static class GltfFile
             var turn = local.Turn;
             WriteArray(json, "translation", [local.Origin.X, local.Origin.Y, local.Origin.Z]);
             WriteArray(json, "rotation", [turn.X, turn.Y, turn.Z, turn.W]);
+            for (var mesh = 0; mesh < meshes.Count; mesh++)
+            {
+                if (meshes[mesh].Bearer == joint)
+                    json.WriteNumber("mesh", mesh);
+            }
+
             json.WriteEndObject();
         }
 
-        json.WriteStartObject();
-        json.WriteString("name", name);
-        json.WriteNumber("mesh", 0);
-        json.WriteNumber("skin", 0);
-        json.WriteEndObject();
+        if (skin is not null)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", skin.Name);
+            json.WriteNumber("mesh", 0);
+            json.WriteNumber("skin", 0);
+            json.WriteEndObject();
+        }
+
         json.WriteEndArray();
     }
 
@@ -85,32 +96,24 @@ internal static class GltfFile
         json.WriteEndArray();
     }
 
-    private static void WriteMesh(Utf8JsonWriter json, string name, IReadOnlyList<Surface> surfaces, IReadOnlyList<Primitive> primitives)
+    private static void WriteMeshes(Utf8JsonWriter json, IReadOnlyList<ModelMesh> meshes, IReadOnlyList<IReadOnlyList<Primitive>> primitives, List<Material> materials)
     {
         json.WriteStartArray("meshes");
-        json.WriteStartObject();
-        json.WriteString("name", name);
-        json.WriteStartArray("primitives");
-        for (var i = 0; i < primitives.Count; i++)
+        for (var i = 0; i < meshes.Count; i++)
         {
             json.WriteStartObject();
-            json.WriteStartObject("attributes");
-            json.WriteNumber("POSITION", primitives[i].Positions);
-            json.WriteNumber("NORMAL", primitives[i].Normals);
-            json.WriteNumber("JOINTS_0", primitives[i].Joints);
-            json.WriteNumber("WEIGHTS_0", primitives[i].Weights);
-            json.WriteEndObject();
-            json.WriteNumber("indices", primitives[i].Indices);
-            json.WriteNumber("material", i);
+            json.WriteString("name", meshes[i].Name);
+            json.WriteStartArray("primitives");
+            foreach (var primitive in primitives[i])
+                WritePrimitive(json, primitive, materials.IndexOf(primitive.Material));
+            json.WriteEndArray();
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
-        json.WriteEndObject();
-        json.WriteEndArray();
 
         json.WriteStartArray("materials");
-        foreach (var material in surfaces.Select(surface => surface.Material))
+        foreach (var material in materials)
         {
             json.WriteStartObject();
             json.WriteString("name", material.Name);
@@ -123,6 +126,24 @@ internal static class GltfFile
         }
 
         json.WriteEndArray();
+    }
+
+    private static void WritePrimitive(Utf8JsonWriter json, Primitive primitive, int material)
+    {
+        json.WriteStartObject();
+        json.WriteStartObject("attributes");
+        json.WriteNumber("POSITION", primitive.Positions);
+        json.WriteNumber("NORMAL", primitive.Normals);
+        if (primitive.Skin is var (joints, weights))
+        {
+            json.WriteNumber("JOINTS_0", joints);
+            json.WriteNumber("WEIGHTS_0", weights);
+        }
+
+        json.WriteEndObject();
+        json.WriteNumber("indices", primitive.Indices);
+        json.WriteNumber("material", material);
+        json.WriteEndObject();
     }
 
     private static void WriteBuffer(Utf8JsonWriter json, string name, BufferBuilder buffer)

@@ -4,13 +4,21 @@ using Modelling.Mesh;
 
 namespace Modelling.Output;
 
-/// <summary>The accessors of one surface.</summary>
-internal sealed record Primitive(int Positions, int Normals, int Joints, int Weights, int Indices)
+/// <summary>The accessors of one surface, and its material. What hangs on its node whole has no skin.</summary>
+internal sealed record Primitive(Material Material, int Positions, int Normals, (int Joints, int Weights)? Skin, int Indices)
 {
     private const int MaxInfluences = 4;
     private const int WeightSteps = 1024; // a power of two: the weights add up to exactly one
 
-    public static Primitive Pack(BufferBuilder buffer, Surface surface, IReadOnlyList<ModelJoint> skinned)
+    public static Primitive Pack(BufferBuilder buffer, ModelMesh mesh, Surface surface)
+    {
+        var positions = buffer.Vertices("VEC3", [.. surface.Vertices.Select(vertex => Row(vertex.Position))], bounded: true);
+        var normals = buffer.Vertices("VEC3", [.. surface.Vertices.Select(vertex => Row(vertex.Normal))]);
+        var skin = mesh.Skin is null ? null : Weights(buffer, surface, mesh.Skin);
+        return new Primitive(surface.Material, positions, normals, skin, buffer.Indices(surface.Indices));
+    }
+
+    private static (int Joints, int Weights)? Weights(BufferBuilder buffer, Surface surface, IReadOnlyList<ModelJoint> skinned)
     {
         var slots = skinned.Select((joint, slot) => (joint, slot)).ToDictionary(pair => pair.joint, pair => (byte)pair.slot);
         var joints = new List<byte[]>();
@@ -22,12 +30,7 @@ internal sealed record Primitive(int Positions, int Normals, int Joints, int Wei
             weights.Add(weightRow);
         }
 
-        return new Primitive(
-            buffer.Vertices("VEC3", [.. surface.Vertices.Select(vertex => Row(vertex.Position))], bounded: true),
-            buffer.Vertices("VEC3", [.. surface.Vertices.Select(vertex => Row(vertex.Normal))]),
-            buffer.Joints(joints),
-            buffer.Vertices("VEC4", weights),
-            buffer.Indices(surface.Indices));
+        return (buffer.Joints(joints), buffer.Vertices("VEC4", weights));
     }
 
     private static float[] Row(Vec v) => [(float)GltfFile.Rounded(v.X), (float)GltfFile.Rounded(v.Y), (float)GltfFile.Rounded(v.Z)];
