@@ -32,6 +32,9 @@ internal static class Given
     public static Side ASide(Side? side, string what) =>
         side ?? throw new ArgumentNullException(nameof(side), $"{what} was given null for its side. Give it Side.Left or Side.Right.");
 
+    public static BodySpaces Spaces(BodySpaces? spaces) =>
+        spaces ?? throw new ArgumentNullException(nameof(spaces), "Spaces were given null for what there is to ride. Give them new BodySpaces { World = … } with the hips, the chest or the head.");
+
     public static void Writable(Fact<Channels> channels)
     {
         if (!channels.TryKnown(out var value))

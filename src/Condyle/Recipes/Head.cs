@@ -3,10 +3,14 @@ namespace Condyle;
 /// <summary>What <see cref="RigDraft.Head(Joint, Node, Node, HeadOptions?, string, int)"/> has built.</summary>
 public sealed class Head
 {
-    internal Head(Control turn, Control look, Switch aim)
+    internal Head(Joint joint, Node under, Control turn, Control look, Switch aim)
     {
-        (Turn, Look, Aim) = (turn, look, aim);
+        (Joint, Under, Turn, Look, Aim) = (joint, under, turn, look, aim);
     }
+
+    internal Joint Joint { get; }
+
+    internal Node Under { get; }
 
     /// <summary>The control that turns it while it doesn't look.</summary>
     public Control Turn { get; }

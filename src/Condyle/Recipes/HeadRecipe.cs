@@ -18,6 +18,6 @@ internal static class HeadRecipe
 
         var aim = turn.Switch(options.SwitchFact, place).AlsoOn(look, place);
         rig.Blend(head, place).From(turn, aim.Inverse, place).From(aimed, aim, place);
-        return new Head(turn, look, aim);
+        return new Head(head, under, turn, look, aim);
     }
 }

@@ -28,6 +28,13 @@ public class RecipePageTests
             rig.Drive(joints.Wrist[side]).ByChannels(hand);
             var (thumb, index, little) = (Finger(joints.Wrist[side], "thumb", 0.05f), Finger(joints.Wrist[side], "index", 0.03f), Finger(joints.Wrist[side], "little", -0.03f));
             """,
+        ["Spaces"] = """
+            var chest = rig.Control("turn_chest").Under(root).PlacedAt(joints.Chest);
+            rig.Drive(joints.Chest).ByChannels(chest);
+            var head = rig.Head(joints.Head, under: chest, space: root);
+            var arm = rig.Limb(rig.Chain(joints.Shoulder[side], joints.Wrist[side]), "arm", side, under: chest, systems, space: root, new LimbOptions { Goal = "hand", HasLabels = false });
+            var tool = rig.Control("tool").Under(root).PlacedAt(joints.Chest);
+            """,
         ["Spine"] = "",
         ["Head"] = """
             var chest = rig.Control("turn_chest").Under(root).PlacedAt(joints.Chest);

@@ -80,6 +80,8 @@ internal sealed record BipedRecipes(LimbOptions? Leg = null, SpineOptions? Spine
         var head = rig.Head(biped["head"], under: spine.Turns[^1], space: world);
         rig.Eyes(biped["eye_left"], biped["eye_right"], biped["head"], systems, space: world);
         rig.Tail(rig.Chain(biped["tail_1"], biped["tail_3"]), "tail", under: spine.Hips, Tail);
+        var spaces = new BodySpaces { World = world, Hips = spine.Hips, Chest = spine.Turns[^1], Head = head.Turn };
+        rig.Spaces(head, spaces);
         foreach (var side in Side.Both)
         {
             Joint Of(string name) => biped[$"{name}_{side}"];
@@ -89,6 +91,8 @@ internal sealed record BipedRecipes(LimbOptions? Leg = null, SpineOptions? Spine
             rig.Collar(arm, Of("collar"), under: spine.Turns[^1]);
             rig.Fingers(Of("wrist"), [Finger("thumb"), Finger("index"), Finger("middle"), Finger("little")], "fingers", side, arm.Goal, systems, Fingers);
             var leg = rig.Limb(rig.Chain(Of("hip"), Of("ankle")), "leg", side, under: spine.Hips, systems, space: world, Leg ?? new LimbOptions { Goal = "foot" });
+            rig.Spaces(arm, spaces);
+            rig.Spaces(leg, spaces with { Chest = null, Head = null });
             rig.FootRoll(leg, Of("toes"), Biped.Heel, Biped.Tip);
         }
     }

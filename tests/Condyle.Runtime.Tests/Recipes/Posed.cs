@@ -45,6 +45,15 @@ internal sealed class Posed
             instance.SetSwitch(sw.Index, value);
     }
 
+    /// <summary>Picks an option of the choice <c>space</c> of a control, or of each side's.</summary>
+    public void Ride(string control, string option)
+    {
+        var choices = instance.Rig.Choices.Where(choice => new[] { $"{control}.space", $"{control}_left.space", $"{control}_right.space" }.Contains(choice.Name)).ToList();
+        Assert.NotEmpty(choices);
+        foreach (var choice in choices)
+            instance.SetChoice(choice.Index, choice.Options.ToList().IndexOf(option));
+    }
+
     /// <param name="control">A control.</param>
     /// <param name="joint">The joint that it stands at; none where it stands along the world's axes.</param>
     /// <param name="metres">How far.</param>

@@ -1,4 +1,5 @@
 using System.Numerics;
+using Condyle.Tests.Shared;
 
 namespace Condyle.Runtime.Tests.Recipes;
 
@@ -95,6 +96,59 @@ public class RecipeMotionTests
             posed.Switch("fk", 0);
             posed.Evaluated().AssertMirrored();
             Posed.Same(whole * Spin(0, 0.2f, 0.3f), posed.TurnOf("collar_left"), $"{seed}: collar turned on top of what it follows");
+        }
+    }
+
+    [Theory]
+    [InlineData("world")]
+    [InlineData("hips")]
+    [InlineData("chest")]
+    [InlineData("head")]
+    public void A_goal_and_what_is_looked_at_ride_what_is_picked(string space)
+    {
+        var moved = new Vector3(-0.1f, 0, 0.1f);
+        for (var seed = 0; seed < Seeds; seed++)
+        {
+            var posed = new Posed(seed);
+            posed.Both("hand", "wrist", moved, Quaternion.Identity);
+            posed.Ride("hand", space);
+            posed.Ride("elbow_pole", "goal");
+            if (space != "head")
+                posed.Ride("look", space);
+            posed.Switch("aim", space == "head" ? 0 : 1);
+            posed.Switch("follows", 0);
+            posed.Turn("hips", "waist", Spin(0, 0.2f, 0));
+            posed.Turn("turn_chest", "chest", Spin(-0.1f, 0.15f, 0));
+            posed.Turn("turn_head", "head", Spin(0, -0.1f, 0));
+            posed.Evaluated();
+            var carrier = space switch { "hips" => "pelvis", "world" => null, _ => space };
+            Vector3 Ridden(Vector3 atRest) => carrier is null ? atRest : posed.Carried(carrier, atRest);
+            Posed.Same(Ridden(posed.RestOf("wrist_left") + moved), posed.At("wrist_left"), $"{seed}: the left hand rides the {space}");
+            Posed.Same(Ridden(posed.RestOf("wrist_right") + MirroredRest.Of(moved)), posed.At("wrist_right"), $"{seed}: the right hand rides the {space}");
+            if (space != "head")
+                LooksAt(posed, "head", Ridden(posed.RestOf("head") + Vector3.UnitZ), $"{seed}: the head looks at what rides the {space}");
+        }
+    }
+
+    [Fact]
+    public void Turns_go_with_the_body_or_stay_as_they_lie_in_the_world()
+    {
+        for (var seed = 0; seed < Seeds; seed++)
+        {
+            var posed = new Posed(seed);
+            posed.Switch("fk", 1);
+            posed.Turn("turn_chest", "chest", Spin(0.3f, 0.4f, 0.1f));
+            posed.Both("turn_shoulder", "shoulder", Vector3.Zero, Spin(0, 0, -0.5f));
+            foreach (var (option, body) in new[] { ("body", Spin(0.3f, 0.4f, 0.1f)), ("world", Quaternion.Identity) })
+            {
+                posed.Ride("turn_shoulder", option);
+                posed.Ride("turn_head", option);
+                posed.Evaluated();
+                Posed.Same(body * Spin(0, 0, -0.5f), posed.TurnOf("shoulder_left"), $"{seed}: the left shoulder goes with the {option}");
+                Posed.Same(body, posed.TurnOf("head"), $"{seed}: the head goes with the {option}");
+                foreach (var joint in new[] { "shoulder_left", "shoulder_right", "head" })
+                    Posed.Same(posed.Carried("chest", posed.RestOf(joint)), posed.At(joint), $"{seed}: {joint} stays on the body");
+            }
         }
     }
 
