@@ -42,7 +42,8 @@ public class ApiShapeTests
             && plain.Zip(parameters).All(pair => pair.Second.ParameterType == FactOf(pair.First.ParameterType)));
 
         Assert.True(twin is not null, $"{sentence} has no twin.");
-        Assert.Equal(method.ReturnType, twin.ReturnType);
+        // A recipe's twin answers nothing where it would have to guess.
+        Assert.Equal(method.ReturnType, Nullable.GetUnderlyingType(twin.ReturnType) ?? twin.ReturnType);
     }
 
     [Theory]
@@ -101,6 +102,10 @@ public class ApiShapeTests
         Says("joints of its fingers", () => rig.Fingers(joint, null!, "fingers", Side.Left, control, group));
         Says("joints of its fingers", () => rig.Fingers(joint, [null!], "fingers", Side.Left, control, group));
         Says("foot", () => rig.FootRoll(null!, joint, default, default));
+        Says("collar", () => rig.Collar(null!, joint, control));
+        Says("their limb", () => rig.Spaces((Limb)null!, new BodySpaces { World = control }));
+        Says("their head", () => rig.Spaces((Head)null!, new BodySpaces { World = control }));
+        Says("what there is to ride", () => rig.Spaces(control, null!));
 
         static void Says(string what, Func<object> build) => Assert.Contains(what, Assert.Throws<ArgumentNullException>(build).Message, StringComparison.Ordinal);
     }
