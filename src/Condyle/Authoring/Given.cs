@@ -35,6 +35,22 @@ internal static class Given
     public static BodySpaces Spaces(BodySpaces? spaces) =>
         spaces ?? throw new ArgumentNullException(nameof(spaces), "Spaces were given null for what there is to ride. Give them new BodySpaces { World = … } with the hips, the chest or the head.");
 
+    public static BipedJoints Joints(BipedJoints? joints) =>
+        joints ?? throw new ArgumentNullException(nameof(joints), "A biped was given null for its joints. Give it new BipedJoints { … } with the skeleton's joints.");
+
+    public static void AName(Text name, string what, string example)
+    {
+        if (name.TryKnown(out var known) && known.Length == 0)
+            throw new ArgumentException($"{what} was given no name, so its controls would have none of their own. Give it one, such as \"{example}\".", nameof(name));
+    }
+
+    public static void Above(Fact<float> number, string what)
+    {
+        Finite(number, what);
+        if (number.TryKnown(out var value) && value <= 0)
+            throw new ArgumentException($"{what} is {Invariant.Print(value)}. Give metres above zero.");
+    }
+
     public static void Writable(Fact<Channels> channels)
     {
         if (!channels.TryKnown(out var value))

@@ -9,6 +9,7 @@ internal static class EyesRecipe
 {
     public static Eyes Build(RigDraft rig, Joint left, Joint right, Joint head, Group systems, Node space, EyesOptions options, Conventions conventions, PlaceId place)
     {
+        Given.Above(options.LookDistanceFact, "How far eyes look");
         var names = RecipeNames.Unsided(options.NameFact, conventions);
         var parts = rig.Group(names.Group, place).Under(systems, place).PlacedAt(head, place);
         rig.Drive(parts, place).ByMatrix(head, place);

@@ -3,9 +3,11 @@ using Condyle.Recipes;
 
 namespace Condyle;
 
-/// <summary>How fingers curl and spread, as counted on the left: a turn about X is the same on both sides and one about Y or Z is opposite, unless all axes mirror. What isn't said keeps its default.</summary>
+/// <summary>How fingers curl and spread, as counted on the left: on the right they go as the joints' frames mirror. What isn't said keeps its default.</summary>
 public sealed record FingersOptions
 {
+    private Fact<bool>? allAxesMirror;
+
     /// <summary>Whether the first finger is a thumb, which curls by its own angle and doesn't spread.</summary>
     public bool HasThumb { get => HasThumbFact.OrDefault(); init => HasThumbFact = value; }
 
@@ -27,7 +29,10 @@ public sealed record FingersOptions
     /// <summary>How far the outer fingers turn when all spread, in degrees: the one beside the thumb so far, the last one as far the other way.</summary>
     public float SpreadDegrees { get => SpreadDegreesFact.OrDefault(); init => SpreadDegreesFact = value; }
 
-    /// <summary>Whether all axes of the joints' frames mirror, so that equal turns about any of them make mirror images.</summary>
+    /// <summary>
+    /// Whether all axes of the joints' frames mirror, so that equal turns about any of them make mirror images. Where it isn't said, the frames of both sides at rest tell,
+    /// and where those don't, they don't.
+    /// </summary>
     public bool AllAxesMirror { get => AllAxesMirrorFact.OrDefault(); init => AllAxesMirrorFact = value; }
 
     internal Fact<bool> HasThumbFact { get; private set; } = true;
@@ -44,7 +49,9 @@ public sealed record FingersOptions
 
     internal Fact<float> SpreadDegreesFact { get; private set; } = 12f;
 
-    internal Fact<bool> AllAxesMirrorFact { get; private set; } = false;
+    internal Fact<bool> AllAxesMirrorFact { get => allAxesMirror ?? false; private set => allAxesMirror = value; }
+
+    internal Fact<bool>? AllAxesMirrorSaid => allAxesMirror;
 
     internal static FingersOptions Open(RigDraft _) => new()
     {

@@ -8,6 +8,7 @@ internal static class HeadRecipe
 {
     public static Head Build(RigDraft rig, Joint head, RecipeNames names, Node under, Node space, HeadOptions options, PlaceId place)
     {
+        Given.Above(options.LookDistanceFact, "How far a head looks");
         var turn = rig.Turn(head, under, place);
         var look = rig.Control(options.LookFact, place).Under(space, place).PlacedAt(rig.Spot(head, FactSums.InFront(options.LookDistanceFact, height: 0f), place), place).Lock(Channels.Turn, place);
 

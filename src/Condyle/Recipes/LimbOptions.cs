@@ -66,6 +66,9 @@ public sealed record LimbOptions
 
     internal Text NameOfPole(Text limb) => pole ?? limb + "_pole";
 
+    /// <summary>The same with names for the goal and the pole where none are said.</summary>
+    internal LimbOptions Named(Text goal, Text pole) => this with { GoalFact = this.goal ?? goal, PoleFact = this.pole ?? pole };
+
     internal static LimbOptions Open(RigDraft _) => new()
     {
         GoalFact = Text.Open,

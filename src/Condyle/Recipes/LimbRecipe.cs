@@ -11,6 +11,7 @@ internal static class LimbRecipe
         if (rig.IsOpen(bones.Id) || Decided(options) is not var (startsInFk, stretches, turnsPlane, hasLabels))
             return null;
 
+        Given.AName(names.Part, "A limb", "arm");
         var root = rig.Control(names.Of("root"), place).Under(under, place).PlacedAt(bones.Root, place).Lock(Channels.Turn, place);
         var parts = rig.Group(names.Group, place).Under(systems, place).PlacedAt(root, place);
         rig.Drive(parts, place).ByMatrix(root, place);

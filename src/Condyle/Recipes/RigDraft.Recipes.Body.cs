@@ -25,7 +25,7 @@ public sealed partial class RigDraft
         Fingers(wrist, fingers?.Contains(null!) == false ? fingers : throw new ArgumentNullException(nameof(fingers), "A hand was given null for the joints of its fingers. Give it a set of joints for each finger."), name, Given.ASide(side, "A hand"), hand, systems, options, Place(file, line))!;
 
     internal Fingers? Fingers(Joint wrist, JointSet?[]? fingers, Text name, Side? side, Control hand, Group systems, FingersOptions? options, PlaceId place) =>
-        side is null ? null : FingersRecipe.Build(this, wrist, fingers, new RecipeNames(name, side, conventions), side, hand, systems, options ?? new FingersOptions(), place);
+        side is null ? null : FingersRecipe.Build(this, wrist, fingers, new RecipeNames(name, side, conventions), side, hand, systems, options ?? new FingersOptions(), conventions, place);
 
     /// <summary>
     /// Builds a spine, from the pelvis up to the chest or the neck: a control <c>body</c> that moves all of it, <c>hips</c> that sway below a still chest, and controls that turn it joint by joint;

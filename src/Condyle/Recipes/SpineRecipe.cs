@@ -10,6 +10,9 @@ internal static class SpineRecipe
     {
         if (rig.IsOpen(bones.Id) || !options.CurvesFact.TryKnown(out var curves) || !options.StretchesFact.TryKnown(out var stretches))
             return null;
+        Given.AName(names.Part, "A spine", "spine");
+        if (stretches && !curves)
+            throw new ArgumentException($"The spine '{names.Part}' is to stretch and doesn't curve, but a spine that is turned joint by joint keeps its length. Let it curve as well, by Curves = true, or leave Stretches out.", nameof(options));
         if (bones.Count < 2)
             throw new ArgumentException($"The spine '{names.Part}' has one joint only. Give it the chain from the pelvis to the chest.", nameof(bones));
 

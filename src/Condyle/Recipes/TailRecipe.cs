@@ -10,6 +10,7 @@ internal static class TailRecipe
     {
         if (rig.IsOpen(bones.Id))
             return null;
+        Given.AName(names.Part, "A tail", "tail");
         var bend = rig.Control(names.Of("bend"), place).Under(under, place).PlacedAt(bones.Root, place).Lock(Channels.Move, place);
         var turns = new List<Control>();
 

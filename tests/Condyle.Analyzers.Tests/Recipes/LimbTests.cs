@@ -18,7 +18,14 @@ public class LimbTests
     [InlineData("rig.Limb(rig.Chain(joints.Hip.Left, joints.Ankle.Left), \"leg\", null!, root, systems, root);", "Give it Side.Left or Side.Right.")]
     [InlineData("Limb leg = null!; rig.FootRoll(leg, joints.Toes.Left, Vector3.Zero, Vector3.UnitZ);", "Give it what Limb has built.")]
     [InlineData("Limb arm = null!; rig.Collar(arm, joints.Collar.Left, root);", "Give it what Limb has built.")]
-    public void A_null_is_refused_and_not_passed_over(string code, string told) =>
+    [InlineData("rig.Limb(rig.Chain(joints.Hip.Left, joints.Ankle.Left), \"\", Side.Left, root, systems, root);", "A limb was given no name")]
+    [InlineData("rig.Tail(rig.Chain(joints.Hip.Left, joints.Ankle.Left), \"\", Side.Left, root);", "A tail was given no name")]
+    [InlineData("rig.Spine(rig.Chain(joints.Pelvis, joints.Chest), \"\", systems, root);", "A spine was given no name")]
+    [InlineData("rig.Fingers(joints.Wrist.Left, [new(joints.Wrist.Left)], \"\", Side.Left, root, systems);", "A hand was given no name")]
+    [InlineData("rig.Fingers(joints.Wrist.Left, [], \"fingers\", Side.Left, root, systems);", "The hand 'fingers' has no finger.")]
+    [InlineData("rig.Twist(new JointSet(null!));", "A set of joints was given null.")]
+    [InlineData("rig.Control(\"idle\").PlacedAt(new JointSet(joints.Head)[1]);", "A set of joints has none at 1, only 1 in all.")]
+    public void What_cannot_be_is_refused_and_not_passed_over(string code, string told) =>
         Assert.Contains(told, Assert.ThrowsAny<Exception>(() => Written.Run(Written.Files(code))).ToString(), StringComparison.Ordinal);
 
     [Fact]

@@ -16,6 +16,7 @@ public class RecipePageTests
 
     private static readonly Dictionary<string, string> Befores = new(StringComparer.Ordinal)
     {
+        ["Biped"] = "",
         ["Limb"] = "",
         ["FootRoll"] = "var leg = rig.Limb(rig.Chain(joints.Hip[side], joints.Ankle[side]), \"leg\", side, root, systems, root, new LimbOptions { Goal = \"foot\" });",
         ["Collar"] = """
@@ -84,6 +85,6 @@ public class RecipePageTests
     private static string[] Lines(string page, string code)
     {
         var body = $"var side = Side.Left;\n{Befores[page]}\n{code}";
-        return SheetText.Of(SheetWriter.Of(Written.Run(page == "Spine" ? Written.FilesOnTheWorld(body) : Written.Files(body, Members)))).TrimEnd().ReplaceLineEndings("\n").Split('\n');
+        return SheetText.Of(SheetWriter.Of(Written.Run(page switch { "Biped" => Written.FilesOnTheSkeleton(body), "Spine" => Written.FilesOnTheWorld(body), _ => Written.Files(body, Members) }))).TrimEnd().ReplaceLineEndings("\n").Split('\n');
     }
 }

@@ -9,15 +9,18 @@ namespace Condyle.Analyzers.Tests.Recipes;
 /// <summary>A recipe beside the same in primitives, on the joints of the corpus's dock worker.</summary>
 internal static class Written
 {
-    private const string World = """
+    private const string Joints = """
         var joints = Harbour.Docker.In(rig);
+
+        """;
+
+    private const string World = Joints + """
         var systems = rig.Group("systems_group");
         var world = rig.Control("world");
 
         """;
 
-    private const string Before = """
-        var joints = Harbour.Docker.In(rig);
+    private const string Before = Joints + """
         var systems = rig.Group("systems_group");
         var root = rig.Control("root").PlacedAt(joints.Pelvis);
         rig.Drive(joints.Pelvis).ByChannels(root);
@@ -28,6 +31,9 @@ internal static class Written
 
     /// <summary>Where nothing moves the pelvis yet.</summary>
     public static (string, string)[] FilesOnTheWorld(string body) => FilesOf(World + body, "");
+
+    /// <summary>Where there is nothing but the skeleton.</summary>
+    public static (string, string)[] FilesOnTheSkeleton(string body, string members = "") => FilesOf(Joints + body, members);
 
     private static (string, string)[] FilesOf(string body, string members) => [("rig.cs", Oracle.Rig(body, members)), ("Harbour.cs", File.ReadAllText(Repository.PathTo("tests", "Condyle.Analyzers.Tests", "Corpus", "Harbour.cs")))];
 

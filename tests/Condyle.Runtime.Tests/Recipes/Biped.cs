@@ -4,7 +4,7 @@ using Condyle.Tests.Shared;
 namespace Condyle.Runtime.Tests.Recipes;
 
 /// <summary>
-/// A small biped with a tail and wings, rigged by recipes alone. It faces +Z with its arms out and its palms down; its frames are random but for those of the fingers, which close about X,
+/// A small biped with a tail and wings, rigged by recipes alone, each by itself or all at once. It faces +Z with its arms out and its palms down; its frames are random but for those of the fingers, which close about X,
 /// and the right side's mirror the left ones.
 /// </summary>
 internal sealed class Biped(int seed, BipedRecipes? recipes = null, bool behaves = false) : IRigDefinition
@@ -15,7 +15,7 @@ internal sealed class Biped(int seed, BipedRecipes? recipes = null, bool behaves
 
     private static readonly (string Name, string Above, Vector3 At)[] Middle =
     [
-        ("waist", "pelvis", new(0, 1.12f, 0.02f)), ("ribs", "waist", new(0, 1.24f, 0.02f)), ("chest", "ribs", new(0, 1.36f, -0.01f)), ("head", "chest", new(0, 1.6f, 0.02f)),
+        ("pelvis", "root", new(0, 1, 0)), ("waist", "pelvis", new(0, 1.12f, 0.02f)), ("ribs", "waist", new(0, 1.24f, 0.02f)), ("chest", "ribs", new(0, 1.36f, -0.01f)), ("neck", "chest", new(0, 1.5f, 0)), ("head", "neck", new(0, 1.6f, 0.02f)),
         ("tail_1", "pelvis", new(0, 0.98f, -0.1f)), ("tail_2", "tail_1", new(0, 0.93f, -0.25f)), ("tail_3", "tail_2", new(0, 0.92f, -0.4f)),
     ];
 
@@ -39,8 +39,8 @@ internal sealed class Biped(int seed, BipedRecipes? recipes = null, bool behaves
     public void Define(RigDraft rig)
     {
         var choices = new RandomChoices(seed);
-        Rest["pelvis"] = (new(0, 1, 0), choices.Turn(MathF.PI));
-        Joints["pelvis"] = rig.Skeleton("biped").Root("pelvis", JointRole.Deform, Rest["pelvis"].At, Rest["pelvis"].Turned);
+        Rest["root"] = (Vector3.Zero, choices.Turn(MathF.PI));
+        Joints["root"] = rig.Skeleton("biped").Root("root", JointRole.Deform, Rest["root"].At, Rest["root"].Turned);
         foreach (var (name, above, at) in Middle)
             Add(name, above, at, choices.Turn(MathF.PI));
         foreach (var (name, above, at) in Left)
@@ -69,15 +69,47 @@ internal sealed class Biped(int seed, BipedRecipes? recipes = null, bool behaves
     }
 }
 
-/// <summary>The biped's recipes, with the options that a test says.</summary>
-internal sealed record BipedRecipes(LimbOptions? Leg = null, SpineOptions? Spine = null, FingersOptions? Fingers = null, TailOptions? Tail = null)
+/// <summary>The biped's recipes, with the options that a test says: each by itself, or the whole of it in one sentence.</summary>
+internal sealed record BipedRecipes(LimbOptions? Leg = null, SpineOptions? Spine = null, FingersOptions? Fingers = null, TailOptions? Tail = null, bool IsWhole = false)
 {
     public void Build(RigDraft rig, Biped biped)
+    {
+        if (IsWhole)
+            BuildWhole(rig, biped);
+        else
+            BuildParts(rig, biped);
+    }
+
+    private void BuildWhole(RigDraft rig, Biped biped)
+    {
+        JointPair Pair(string name) => new(biped[$"{name}_left"], biped[$"{name}_right"]);
+        JointSetPair Finger(string name)
+        {
+            var (first, second, third) = (Pair($"{name}_1"), Pair($"{name}_2"), Pair($"{name}_3"));
+            return new(new(first.Left, second.Left, third.Left), new(first.Right, second.Right, third.Right));
+        }
+
+        var joints = new BipedJoints
+        {
+            Root = biped["root"], Pelvis = biped["pelvis"], Chest = biped["chest"], Neck = biped["neck"], Head = biped["head"], Eyes = Pair("eye"),
+            Collar = Pair("collar"), Shoulder = Pair("shoulder"), Wrist = Pair("wrist"), Fingers = [Finger("thumb"), Finger("index"), Finger("middle"), Finger("little")],
+            Hip = Pair("hip"), Ankle = Pair("ankle"), Toes = Pair("toes"),
+        };
+        var options = new BipedOptions { Spine = Spine ?? new(), Leg = Leg ?? new(), Fingers = Fingers ?? new(), Heel = Biped.Heel, Tip = Biped.Tip };
+        var built = rig.Biped(joints, options);
+        rig.Tail(rig.Chain(biped["tail_1"], biped["tail_3"]), "tail", under: built.Spine.Hips, Tail);
+        foreach (var side in Side.Both)
+            rig.Tail(rig.Chain(biped[$"wing_1_{side}"], biped[$"wing_3_{side}"]), "wing", side, under: built.Spine.Turns[^1], Tail);
+    }
+
+    private void BuildParts(RigDraft rig, Biped biped)
     {
         var systems = rig.Group("systems_group");
         var world = rig.Control("world");
         var spine = rig.Spine(rig.Chain(biped["pelvis"], biped["chest"]), "spine", systems, space: world, Spine);
-        var head = rig.Head(biped["head"], under: spine.Turns[^1], space: world);
+        var neck = rig.Control("turn_neck").Under(spine.Turns[^1]).PlacedAt(biped["neck"]);
+        rig.Drive(biped["neck"]).ByChannels(neck);
+        var head = rig.Head(biped["head"], under: neck, space: world);
         rig.Eyes(biped["eye_left"], biped["eye_right"], biped["head"], systems, space: world);
         rig.Tail(rig.Chain(biped["tail_1"], biped["tail_3"]), "tail", under: spine.Hips, Tail);
         var spaces = new BodySpaces { World = world, Hips = spine.Hips, Chest = spine.Turns[^1], Head = head.Turn };
@@ -90,7 +122,7 @@ internal sealed record BipedRecipes(LimbOptions? Leg = null, SpineOptions? Spine
             var arm = rig.Limb(rig.Chain(Of("shoulder"), Of("wrist")), "arm", side, under: spine.Turns[^1], systems, space: world, new LimbOptions { Goal = "hand", Pole = "elbow_pole" });
             rig.Collar(arm, Of("collar"), under: spine.Turns[^1]);
             rig.Fingers(Of("wrist"), [Finger("thumb"), Finger("index"), Finger("middle"), Finger("little")], "fingers", side, arm.Goal, systems, Fingers);
-            var leg = rig.Limb(rig.Chain(Of("hip"), Of("ankle")), "leg", side, under: spine.Hips, systems, space: world, Leg ?? new LimbOptions { Goal = "foot" });
+            var leg = rig.Limb(rig.Chain(Of("hip"), Of("ankle")), "leg", side, under: spine.Hips, systems, space: world, Leg ?? new LimbOptions { Goal = "foot", Pole = "knee_pole" });
             rig.Spaces(arm, spaces);
             rig.Spaces(leg, spaces with { Chest = null, Head = null });
             rig.FootRoll(leg, Of("toes"), Biped.Heel, Biped.Tip);

@@ -4,9 +4,16 @@ using Condyle.Tests.Shared;
 namespace Condyle.Runtime.Tests.Recipes;
 
 /// <summary>What recipes build moves as their pages say, whatever the joints' frames, and alike on both sides.</summary>
-public class RecipeMotionTests
+public sealed class RecipeMotionTests() : MotionOfRecipes(isWhole: false, seeds: 6);
+
+/// <summary>A whole biped moves as its parts do.</summary>
+public sealed class WholeBipedMotionTests() : MotionOfRecipes(isWhole: true, seeds: 2);
+
+/// <summary>How a biped moves that recipes have rigged.</summary>
+/// <param name="isWhole">Whether it is rigged by one sentence.</param>
+/// <param name="seeds">How many sets of frames its joints are tried with.</param>
+public abstract class MotionOfRecipes(bool isWhole, int seeds)
 {
-    private const int Seeds = 6;
 
     private static readonly BipedRecipes Curving = new(Spine: new SpineOptions { Curves = true, Stretches = true });
 
@@ -17,9 +24,9 @@ public class RecipeMotionTests
     [InlineData(true, true)]
     public void At_rest_every_joint_is_where_it_was_delivered(bool curves, bool behaves)
     {
-        for (var seed = 0; seed < Seeds; seed++)
+        for (var seed = 0; seed < seeds; seed++)
         {
-            var posed = new Posed(seed, curves ? Curving : null, behaves);
+            var posed = Pose(seed, curves ? Curving : null, behaves);
             foreach (var (fk, aim) in new[] { (0, 0), (1, 0), (0, 1), (1, 1), (0.5f, 0.5f) })
             {
                 posed.Switch("fk", fk);
@@ -36,13 +43,13 @@ public class RecipeMotionTests
 
     [Theory]
     [InlineData("arm", "shoulder", "elbow", "wrist", "hand", "elbow_pole")]
-    [InlineData("leg", "hip", "knee", "ankle", "foot", "leg_pole")]
+    [InlineData("leg", "hip", "knee", "ankle", "foot", "knee_pole")]
     public void A_limbs_tip_goes_with_its_goal_in_IK_and_with_its_turns_in_FK(string limb, string root, string bend, string tip, string goal, string pole)
     {
         var (moved, turned) = (new Vector3(-0.08f, 0.1f, 0.12f), Spin(0.3f, 0.4f, -0.2f));
-        for (var seed = 0; seed < Seeds; seed++)
+        for (var seed = 0; seed < seeds; seed++)
         {
-            var posed = new Posed(seed);
+            var posed = Pose(seed);
             posed.Both(goal, tip, moved, turned);
             posed.Evaluated().AssertMirrored();
             Posed.Same(posed.RestOf($"{tip}_left") + moved, posed.At($"{tip}_left"), $"{seed}: {tip}");
@@ -69,9 +76,9 @@ public class RecipeMotionTests
     public void A_collar_follows_its_arms_goal_by_its_share_while_IK_has_the_arm_and_turns_by_its_control_in_both()
     {
         var raised = new Vector3(-0.1f, 0.4f, 0.1f);
-        for (var seed = 0; seed < Seeds; seed++)
+        for (var seed = 0; seed < seeds; seed++)
         {
-            var posed = new Posed(seed);
+            var posed = Pose(seed);
             var toWrist = posed.RestOf("wrist_left") - posed.RestOf("collar_left");
             var whole = Between(toWrist, toWrist + raised);
             posed.Both("hand", "wrist", raised, Quaternion.Identity);
@@ -107,9 +114,9 @@ public class RecipeMotionTests
     public void A_goal_and_what_is_looked_at_ride_what_is_picked(string space)
     {
         var moved = new Vector3(-0.1f, 0, 0.1f);
-        for (var seed = 0; seed < Seeds; seed++)
+        for (var seed = 0; seed < seeds; seed++)
         {
-            var posed = new Posed(seed);
+            var posed = Pose(seed);
             posed.Both("hand", "wrist", moved, Quaternion.Identity);
             posed.Ride("hand", space);
             posed.Ride("elbow_pole", "goal");
@@ -133,9 +140,9 @@ public class RecipeMotionTests
     [Fact]
     public void Turns_go_with_the_body_or_stay_as_they_lie_in_the_world()
     {
-        for (var seed = 0; seed < Seeds; seed++)
+        for (var seed = 0; seed < seeds; seed++)
         {
-            var posed = new Posed(seed);
+            var posed = Pose(seed);
             posed.Switch("fk", 1);
             posed.Turn("turn_chest", "chest", Spin(0.3f, 0.4f, 0.1f));
             posed.Both("turn_shoulder", "shoulder", Vector3.Zero, Spin(0, 0, -0.5f));
@@ -155,7 +162,7 @@ public class RecipeMotionTests
     [Fact]
     public void A_limb_lengthens_where_its_switch_lets_it_and_no_further_than_it_may()
     {
-        var posed = new Posed(1, new(Leg: new LimbOptions { Goal = "foot", Stretches = true, MostStretch = 1.2f }));
+        var posed = Pose(1, new(Leg: new LimbOptions { Goal = "foot", Stretches = true, MostStretch = 1.2f }));
         foreach (var (fall, stretches, reaches) in new[] { (-0.1f, 0, false), (-0.1f, 1, true), (-0.4f, 1, false) })
         {
             posed.Switch("stretch", stretches);
@@ -173,9 +180,9 @@ public class RecipeMotionTests
     [Fact]
     public void A_foot_rolls_about_its_heel_then_its_ball_then_the_tip_of_its_toes()
     {
-        for (var seed = 0; seed < Seeds; seed++)
+        for (var seed = 0; seed < seeds; seed++)
         {
-            var posed = new Posed(seed);
+            var posed = Pose(seed);
             posed.Move("body", "pelvis", new(0, -0.15f, 0));
             posed.Both("foot", "ankle", new(0.05f, 0, 0.1f), Spin(0, 0.4f, 0));
             Vector3 Rolled(float roll, string point)
@@ -203,9 +210,9 @@ public class RecipeMotionTests
     [Fact]
     public void Toes_go_with_the_foot_in_FK_and_turn_by_their_own_control_in_both()
     {
-        for (var seed = 0; seed < Seeds; seed++)
+        for (var seed = 0; seed < seeds; seed++)
         {
-            var posed = new Posed(seed);
+            var posed = Pose(seed);
             posed.Switch("fk", 1);
             posed.Dial("roll", 30);
             posed.Both("turn_ankle", "ankle", Vector3.Zero, Spin(0.5f, 0, 0));
@@ -224,11 +231,13 @@ public class RecipeMotionTests
     }
 
     [Theory]
-    [InlineData(false)]
-    [InlineData(true)]
-    public void Fingers_close_towards_the_palm_and_open_apart_on_both_sides(bool behaves)
+    [InlineData(false, false)]
+    [InlineData(false, true)]
+    [InlineData(true, false)]
+    [InlineData(true, true)]
+    public void Fingers_close_towards_the_palm_and_open_apart_on_both_sides(bool behaves, bool said)
     {
-        var posed = new Posed(3, new(Fingers: new FingersOptions { AllAxesMirror = behaves }), behaves);
+        var posed = Pose(3, said ? new(Fingers: new FingersOptions { AllAxesMirror = behaves }) : null, behaves);
         posed.Dial("curl", 0.5f);
         posed.Evaluated().AssertMirrored();
         Posed.Same(Spin(0, 0, -MathF.PI * 80 / 360), posed.TurnOf("index_1_left"), "the first joint of the index curls down by half of 80 degrees");
@@ -253,9 +262,9 @@ public class RecipeMotionTests
     [Fact]
     public void A_spine_bends_joint_by_joint_over_hips_that_sway_below_it()
     {
-        for (var seed = 0; seed < Seeds; seed++)
+        for (var seed = 0; seed < seeds; seed++)
         {
-            var posed = new Posed(seed);
+            var posed = Pose(seed);
             posed.Turn("hips", "waist", Spin(0, 0, 0.3f));
             posed.Evaluated();
             Posed.Same(Spin(0, 0, 0.3f), posed.TurnOf("pelvis"), $"{seed}: pelvis");
@@ -276,9 +285,9 @@ public class RecipeMotionTests
     [Fact]
     public void A_spine_that_curves_reaches_its_top_and_lengthens_by_its_switch()
     {
-        for (var seed = 0; seed < Seeds; seed++)
+        for (var seed = 0; seed < seeds; seed++)
         {
-            var posed = new Posed(seed, Curving);
+            var posed = Pose(seed, Curving);
             posed.Switch("stretch", 1);
             posed.Move("spine_top", "chest", new(0.03f, 0.05f, 0.1f));
             posed.Turn("spine_top", "chest", Spin(0.3f, 0.2f, 0));
@@ -297,9 +306,9 @@ public class RecipeMotionTests
     [Fact]
     public void A_head_looks_at_its_target_as_far_as_its_switch_says()
     {
-        for (var seed = 0; seed < Seeds; seed++)
+        for (var seed = 0; seed < seeds; seed++)
         {
-            var posed = new Posed(seed);
+            var posed = Pose(seed);
             posed.Move("look", null, new(0.5f, 0.3f, -0.2f));
             posed.Turn("turn_head", "head", Spin(0, -0.6f, 0));
             posed.Evaluated();
@@ -316,9 +325,11 @@ public class RecipeMotionTests
     [Fact]
     public void Eyes_look_at_their_controls_wherever_the_head_turns()
     {
-        for (var seed = 0; seed < Seeds; seed++)
+        for (var seed = 0; seed < seeds; seed++)
         {
-            var posed = new Posed(seed);
+            var posed = Pose(seed);
+            if (isWhole)
+                posed.Ride("eyes", "world");
             posed.Turn("turn_head", "head", Spin(0.2f, 0.4f, 0.1f));
             posed.Move("eyes", null, new(0.2f, 0.1f, 0));
             posed.Move("look_eye_left", null, new(0, 0.05f, 0));
@@ -332,9 +343,9 @@ public class RecipeMotionTests
     [Fact]
     public void A_tail_shares_its_bend_and_wings_do_the_same_on_both_sides()
     {
-        for (var seed = 0; seed < Seeds; seed++)
+        for (var seed = 0; seed < seeds; seed++)
         {
-            var posed = new Posed(seed, new(Tail: new TailOptions { FirstShare = 0.5f, LastShare = 1.5f }));
+            var posed = Pose(seed, new(Tail: new TailOptions { FirstShare = 0.5f, LastShare = 1.5f }));
             posed.Turn("tail_bend", "tail_1", Spin(0, 0.9f, 0));
             posed.Both("wing_bend", "wing_1", Vector3.Zero, Spin(0, 0, 0.6f));
             posed.Both("turn_wing_2", "wing_2", Vector3.Zero, Spin(0, 0.2f, 0));
@@ -345,6 +356,8 @@ public class RecipeMotionTests
             Assert.True(posed.At("wing_3_left").Y > posed.RestOf("wing_3_left").Y + 0.05f, $"{seed}: the wing goes up");
         }
     }
+
+    private Posed Pose(int seed, BipedRecipes? recipes = null, bool behaves = false) => new(seed, (recipes ?? new()) with { IsWhole = isWhole }, behaves);
 
     private static void LooksAt(Posed posed, string joint, Vector3 target, string what) =>
         Assert.True(Vector3.Distance(Vector3.Normalize(target - posed.At(joint)), Vector3.Transform(Vector3.UnitZ, posed.TurnOf(joint))) < 1e-4f, what);

@@ -20,6 +20,8 @@ internal sealed class JointDeclared(PlaceId place, int skeleton, int? parent, Te
 
     public Fact<JointRole> Role => role;
 
+    public Fact<RestTransform> Rest => rest;
+
     public static JointDeclared Of(
         PlaceId place, int skeleton, int? parent, Text name, Fact<JointRole> role, Fact<Vector3?> at, Fact<Quaternion?> turned, Fact<Vector3?> scaled)
     {
