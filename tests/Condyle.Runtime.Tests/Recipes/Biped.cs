@@ -91,9 +91,19 @@ internal sealed record BipedRecipes(LimbOptions? Leg = null, SpineOptions? Spine
 
         var joints = new BipedJoints
         {
-            Root = biped["root"], Pelvis = biped["pelvis"], Chest = biped["chest"], Neck = biped["neck"], Head = biped["head"], Eyes = Pair("eye"),
-            Collar = Pair("collar"), Shoulder = Pair("shoulder"), Wrist = Pair("wrist"), Fingers = [Finger("thumb"), Finger("index"), Finger("middle"), Finger("little")],
-            Hip = Pair("hip"), Ankle = Pair("ankle"), Toes = Pair("toes"),
+            Root = biped["root"],
+            Pelvis = biped["pelvis"],
+            Chest = biped["chest"],
+            Neck = biped["neck"],
+            Head = biped["head"],
+            Eyes = Pair("eye"),
+            Collar = Pair("collar"),
+            Shoulder = Pair("shoulder"),
+            Wrist = Pair("wrist"),
+            Fingers = [Finger("thumb"), Finger("index"), Finger("middle"), Finger("little")],
+            Hip = Pair("hip"),
+            Ankle = Pair("ankle"),
+            Toes = Pair("toes"),
         };
         var options = new BipedOptions { Spine = Spine ?? new(), Leg = Leg ?? new(), Fingers = Fingers ?? new(), Heel = Biped.Heel, Tip = Biped.Tip };
         var built = rig.Biped(joints, options);
