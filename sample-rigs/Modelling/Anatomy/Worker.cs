@@ -18,6 +18,12 @@ internal static class Worker
     private const double Flesh = 0.05;      // metres of shoulder muscle between the joint and the outside
     private const double HipInset = 0.52;   // of half the hips' breadth
 
+    /// <summary>Of the left eye, in metres, by eye.</summary>
+    public static Vec EyeAt => new(0.031, 1.672, 0.0885);
+
+    /// <summary>In metres; an adult's eyeball is 24 mm across (common practice, no source).</summary>
+    public const double EyeRadius = 0.012;
+
     public static JointTree Joints()
     {
         var joints = new JointTree();
@@ -55,6 +61,9 @@ internal static class Worker
         var above = root;
         for (var i = 0; i < spine.Length - 1; i++)
             above = joints.Add(spine[i].Name, above, Frame.Along(spine[i].At, spine[i + 1].At - spine[i].At, Vec.Front));
+
+        // An eye looks along its +Y; a positive turn about its +X lowers its sight.
+        joints.Add("eye_left", joints["head"], Frame.Along(EyeAt, Vec.Front, -Vec.Up));
         return joints["pelvis"];
     }
 

@@ -3,7 +3,7 @@ using Modelling.Geometry;
 
 namespace Modelling.Mesh;
 
-/// <summary>Neck, head, face and a woollen cap. Heights and girths in metres, by eye.</summary>
+/// <summary>Neck, head, face, eyes and a woollen cap. Heights and girths in metres, by eye.</summary>
 internal static class Head
 {
     public static void Add(MeshBuilder mesh, JointTree joints)
@@ -43,12 +43,21 @@ internal static class Head
             Ring.Level(1.680, 0.009, 0.012, 0.100),
         ], Rigid);
 
-        mesh.Tubes(Material.Leather, 6, [Eye(0.094, 0.010), Eye(0.1005, 0.008)], Rigid);
+        Influences Eye(Ring ring, Vec point) => Influences.Of(joints["eye_left"]);
+        mesh.Tubes(Material.Chalk, 8, [.. Ball(-75, -45, -15, 15, 45, 75)], Eye);
+        mesh.Tubes(Material.Leather, 8, [EyeRing(0.0120, 0.0060), EyeRing(0.0136, 0.0050)], Eye);
         mesh.Tubes(Material.Skin, 6, [Ear(0.066, 0.012, 0.022), Ear(0.082, 0.013, 0.030), Ear(0.088, 0.008, 0.024)], Rigid);
     }
 
-    private static Ring Eye(double depth, double radius) =>
-        new(new Vec(0.030, 1.672, depth), Vec.Left * (radius * 1.2), Vec.Up * radius, depth);
+    /// <summary>Rings of an eyeball, by their degrees of latitude from its equator to the front.</summary>
+    private static IEnumerable<Ring> Ball(params double[] latitudes) => latitudes.Select(degrees =>
+    {
+        var latitude = degrees * Math.PI / 180;
+        return EyeRing(Worker.EyeRadius * Math.Sin(latitude), Worker.EyeRadius * Math.Cos(latitude));
+    });
+
+    private static Ring EyeRing(double outwards, double radius) =>
+        new(Worker.EyeAt + Vec.Front * outwards, Vec.Left * radius, Vec.Up * radius, outwards);
 
     private static Ring Ear(double side, double halfDepth, double halfHeight) =>
         new(new Vec(side, 1.655, -0.008), Vec.Front * halfDepth, Vec.Up * halfHeight, side);

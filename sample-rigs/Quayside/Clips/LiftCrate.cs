@@ -34,7 +34,8 @@ internal static class LiftCrate
         .TurnAbout("turn_waist", Axis.X, (0, 0), (Reach, 14), (Hold, 17), (Lift, 17), (Rise, 15), (Carry, 11), (Up, 2), (Stand, -4))
         .TurnAbout("turn_chest", Axis.X, (0, 0), (Reach, 10), (Hold, 14), (Lift, 14), (Rise, 10), (Carry, 6), (Up, -2), (Stand, -3))
         .TurnAbout("turn_neck", Axis.X, (0, 0), (Reach, -10), (Lift, -12), (Rise, -14), (Carry, -12), (Up, -6), (Stand, 2))
-        .TurnAbout("turn_head", Axis.X, (0, 0), (Reach, -12), (Lift, -15), (Rise, -18), (Carry, -14), (Up, -4), (Stand, 2));
+        .TurnAbout("turn_head", Axis.X, (0, 0), (Reach, -12), (Lift, -15), (Rise, -18), (Carry, -14), (Up, -4), (Stand, 2))
+        .Move("eyes", 0).Move("eyes", Bend, y: -0.1f).Move("eyes", Hold, y: -0.12f).Move("eyes", Rise, y: -0.1f).Move("eyes", Stand, y: -0.05f);
 
     private static void HandToCrate(Clip clip, Side side)
     {

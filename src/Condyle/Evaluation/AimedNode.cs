@@ -14,6 +14,8 @@ namespace Condyle.Evaluation;
 /// </remarks>
 internal sealed class AimedNode(AimRest atRest) : IChannelWriter
 {
+    public AimRest AtRest => atRest;
+
     public Trs ChannelsOf(RigNode node, PoseFrames frames)
     {
         var stand = frames.StandOf(node);

@@ -9,6 +9,8 @@ internal sealed class BlendedNode(RigBlend blend) : IFrameWriter
     private readonly IReadOnlyList<RigNode> sources = [.. blend.Sources.Select(source =>
         source.Node ?? throw new RigGeometryException($"A source of {blend.Title} isn't known."))];
 
+    public RigBlend Blend => blend;
+
     public Trs ChannelsOf(RigNode node, PoseFrames frames)
     {
         var stand = frames.StandOf(node);

@@ -10,7 +10,7 @@ namespace Condyle.Runtime;
 /// <remarks>
 /// Frame by frame, from the root down, each control that a joint follows is set so that the joint stands where the motion has it; limbs with IK and FK get both, the goal and the pole by matching.
 /// Where the skeletons don't rest alike, <see cref="RestPolicy"/> says what is kept. Bones keep the rig's own lengths; moves are scaled by the size of the characters. Locked channels stay locked, and limits are passed and noted.
-/// What a rig works out by itself (twists, solved chains without a switch, falloffs) is left to it. The result says how far each joint is off.
+/// What is aimed looks by the control that it is aimed at. What a rig works out by itself (twists, solved chains without a switch, falloffs) is left to it. The result says how far each joint is off.
 /// </remarks>
 public static class MotionMatch
 {
@@ -62,13 +62,22 @@ public static class MotionMatch
     {
         foreach (var step in plan.Steps)
         {
-            if (step is { Turns: true, Moves: true })
+            if (step.Along is { } along)
+                pose.Move(step.Handle, Sighted(step, along, pose, wanted));
+            else if (step is { Turns: true, Moves: true })
                 pose.Place(step.Handle, wanted[step.Joint]);
             else if (step.Turns)
                 pose.Turn(step.Handle, wanted[step.Joint].Rotation);
             else
                 pose.Move(step.Handle, wanted[step.Joint].Origin);
         }
+    }
+
+    /// <summary>Where a joint looks to, as far away as what it looks at is now.</summary>
+    private static Vector3d Sighted(PoseStep step, Vector3d along, LivePose pose, Affine3d[] wanted)
+    {
+        var from = wanted[step.Joint];
+        return from.Origin + (from.Rotation.Rotate(along) * (pose.Frames.WorldOf(step.Handle.Node).Origin - from.Origin).Length);
     }
 
     private static MotionMatchResult Report(CompiledRig rig, JointMotion motion, int[] from, Clip clip, float[] times, Retargeting wanted, MatchNotes notes)

@@ -8,7 +8,8 @@ namespace Condyle.Runtime.Matching.Motions;
 /// <param name="Handle">The node and its control: the joint itself, or its copy that controls turn.</param>
 /// <param name="Turns">Whether the control turns the node.</param>
 /// <param name="Moves">Whether it moves it too.</param>
-internal sealed record PoseStep(int Joint, Handle Handle, bool Turns, bool Moves);
+/// <param name="Along">What of the joint points at the node instead, as a direction in the joint's own frame.</param>
+internal sealed record PoseStep(int Joint, Handle Handle, bool Turns, bool Moves, Vector3d? Along = null);
 
 /// <summary>By which controls a rig's exported joints are posed, one after the other, from the root down.</summary>
 internal sealed class PosePlan
@@ -24,7 +25,9 @@ internal sealed class PosePlan
         (this.rig, table) = (rig, rig.LimbTable);
         foreach (var (index, joint) in table.Model.Nodes.Where(node => node.IsExported).Index())
         {
-            if (CarriedFor(joint) is { } carried && used.Add(carried.Index))
+            if (Handle.WriterOf(joint, Channels.Turn, table.Sentences.Writers) is AimedNode { AtRest: var aim })
+                AddAim(index, aim);
+            else if (CarriedFor(joint) is { } carried && used.Add(carried.Index))
                 Add(index, carried);
         }
     }
@@ -40,7 +43,7 @@ internal sealed class PosePlan
         var solved = new Dictionary<int, float>(shown);
         foreach (var plan in table.Plans)
         {
-            if (BlendOf(plan.Joints[0].Original) is { } blend && ValuesFor(blend, plan.Solver.Copy) is { } values)
+            if (BlendOf(plan.Joints[0].Original) is { } blend && blend.Sources.Find(source => source.Copy == plan.Solver.Copy) is { } source && ValuesFor(blend, source) is { } values)
             {
                 foreach (var (sw, value) in values)
                     solved[sw] = value;
@@ -54,12 +57,9 @@ internal sealed class PosePlan
     {
         if (BlendOf(joint) is not { } blend)
             return table.Sentences.Writers.ChannelsOf(joint).Count > 0 ? table.HandleOf(joint) : null;
-        foreach (var copy in blend.Sources.Select(source => source.Copy).OfType<RigCopy>())
+        foreach (var source in blend.Sources)
         {
-            if (copy.Joints.Find(candidate => candidate.Original == joint) is not { } turned
-                || Handle.WriterOf(turned, Channels.Turn, table.Sentences.Writers) is not ChannelDrive
-                || table.HandleOf(turned) is not { } handle
-                || ValuesFor(blend, copy) is not { } values)
+            if (TurnedBy(source, joint) is not { } turned || table.HandleOf(turned) is not { } handle || ValuesFor(blend, source) is not { } values)
                 continue;
             foreach (var (sw, value) in values)
                 shown[sw] = value;
@@ -67,6 +67,21 @@ internal sealed class PosePlan
         }
 
         return null;
+    }
+
+    /// <summary>What a source of a blend gives a joint, where controls alone turn it: a copied joint, or a node that is a control or follows one.</summary>
+    private RigNode? TurnedBy(BlendSource source, RigNode joint)
+    {
+        if (source.Copy is not { } copy)
+            return source.Node;
+        return copy.Joints.Find(candidate => candidate.Original == joint) is { } turned && Handle.WriterOf(turned, Channels.Turn, table.Sentences.Writers) is ChannelDrive ? turned : null;
+    }
+
+    // A joint's sight says where what it looks at lies, but not how far.
+    private void AddAim(int joint, AimRest aim)
+    {
+        if (table.HandleOf(aim.Target) is { Moves: true } target && (rig.Controls[target.Index].Locked & Channels.Move) == Channels.None && used.Add(target.Index))
+            steps.Add(new PoseStep(joint, target, Turns: false, Moves: true, aim.Along));
     }
 
     private void Add(int joint, Handle carried)
@@ -100,21 +115,26 @@ internal sealed class PosePlan
         return null;
     }
 
-    private RigBlend? BlendOf(RigNode joint) => (Handle.WriterOf(joint, Channels.Turn, table.Sentences.Writers) as BlendedChain)?.Blend;
+    private RigBlend? BlendOf(RigNode joint) => Handle.WriterOf(joint, Channels.Turn, table.Sentences.Writers) switch
+    {
+        BlendedChain chain => chain.Blend,
+        BlendedNode node => node.Blend,
+        _ => null,
+    };
 
-    /// <summary>The values of switches at which a blend takes all from one copy: found by trying both ends of each.</summary>
-    private List<(int Switch, float Value)>? ValuesFor(RigBlend blend, RigCopy? copy)
+    /// <summary>The values of switches at which a blend takes all from one source: found by trying both ends of each.</summary>
+    private List<(int Switch, float Value)>? ValuesFor(RigBlend blend, BlendSource wanted)
     {
         const int most = 4;
         const double same = 1e-6;
-        var weights = blend.Sources.Select(source => (source.Copy, Weight: Facts.Known(source.Weight, "A weight"))).ToList();
+        var weights = blend.Sources.Select(source => (Source: source, Weight: Facts.Known(source.Weight, "A weight"))).ToList();
         var switches = weights.SelectMany(weight => weight.Weight.Switches).Distinct().Where(id => table.Model.Switches.Exists(given => given.Id == id)).ToList();
         if (switches.Count > most)
             return null;
         for (var ends = 0; ends < 1 << switches.Count; ends++)
         {
             double ValueOf(int id) => switches.IndexOf(id) is var at and >= 0 ? (ends >> at) & 1 : AtRest(id);
-            if (weights.All(weight => Math.Abs(weight.Weight.At(ValueOf) - (weight.Copy == copy ? 1 : 0)) < same))
+            if (weights.All(weight => Math.Abs(weight.Weight.At(ValueOf) - (weight.Source == wanted ? 1 : 0)) < same))
                 return [.. switches.Select((id, at) => (table.Model.Switches.FindIndex(given => given.Id == id), (float)((ends >> at) & 1)))];
         }
 
