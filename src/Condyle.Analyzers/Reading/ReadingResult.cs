@@ -5,7 +5,7 @@ using Condyle.Rules;
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>What one path through a definition found: the model, and where its parts came from.</summary>
-internal sealed record ReadPath(RigModel Model, PlaceTable Places, CallRecords Calls)
+internal sealed record ReadPath(EventLog Log, RigModel Model, PlaceTable Places, CallRecords Calls)
 {
     /// <summary>Whether it stopped before the code was at its end, or there are others that weren't gone: what isn't seen may use the same texts and handles.</summary>
     public bool EndsEarly { get; init; }

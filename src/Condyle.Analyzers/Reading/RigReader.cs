@@ -106,7 +106,7 @@ internal static class RigReader
             machine.Draft.Record(new AllTouched());
         }
 
-        return new ReadPath(RigModel.Of(machine.Draft.Log, machine.Budget.Cancellation), machine.Places, machine.Calls) { EndsEarly = !isWhole || stop is { IsFailure: false } };
+        return new ReadPath(machine.Draft.Log, RigModel.Of(machine.Draft.Log, machine.Budget.Cancellation), machine.Places, machine.Calls) { EndsEarly = !isWhole || stop is { IsFailure: false } };
     }
 
     private static ObjectValue New(Machine machine, RigEntry definition)

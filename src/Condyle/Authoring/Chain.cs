@@ -49,7 +49,7 @@ public readonly record struct Chain : IHandle, IReadOnlyList<Joint>
     public Chain Without(JointRole role) => Without(role, PlaceId.None);
 
     internal Chain Without(Fact<JointRole> role, PlaceId place) =>
-        new(Draft, Draft.Record(new ChainDeclared(place, Draft.JointsWithout(Id, role))));
+        new(Draft, Draft.Record(new ChainDeclared(place, Draft.JointsWithout(Id, role), Id, role)));
 
     /// <summary>Says to which side the chain bends, where its rest is too straight to tell.</summary>
     /// <param name="towards">A direction in the world at rest, of any length above zero.</param>

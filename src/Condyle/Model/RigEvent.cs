@@ -11,6 +11,9 @@ internal abstract class RigEvent(PlaceId place)
     /// </summary>
     public int Scope { get; set; }
 
+    /// <summary>How it is said in rig code; none where another event of the same sentence says it, or where code doesn't.</summary>
+    public virtual Saying? SaidIn(EventLog log) => null;
+
     /// <summary>Adds what was said to the model that is being folded; <paramref name="id"/> is the event's number in the log.</summary>
     public abstract void Apply(ModelFold fold, int id);
 }

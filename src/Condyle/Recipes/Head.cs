@@ -8,9 +8,11 @@ public sealed class Head
         (Joint, Under, Turn, Look, Aim) = (joint, under, turn, look, aim);
     }
 
-    internal Joint Joint { get; }
+    /// <summary>The head's joint.</summary>
+    public Joint Joint { get; }
 
-    internal Node Under { get; }
+    /// <summary>What carries it.</summary>
+    public Node Under { get; }
 
     /// <summary>The control that turns it while it doesn't look.</summary>
     public Control Turn { get; }

@@ -9,7 +9,8 @@ public sealed class Limb
         (Fk, IkCopy, FkCopy, Solver, Parts) = (fk, ikCopy, fkCopy, solver, parts);
     }
 
-    internal Chain Bones { get; }
+    /// <summary>The limb's joints, from root to tip.</summary>
+    public Chain Bones { get; }
 
     internal Side Side { get; }
 

@@ -65,7 +65,9 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
         }
 
         // What a recipe says has no arguments of its own in the code.
-        if (last > first && !member.IsRecipe)
+        if (member.IsRecipe)
+            machine.Calls.Add(new RecipeRecord(first, last, new CallRecord(this, path, arguments), result));
+        else if (last > first)
             machine.Calls.Add(first, last, new CallRecord(this, path, arguments));
         return result;
     }

@@ -4,6 +4,10 @@ namespace Condyle.Analyzers.Reading;
 internal sealed class CallRecords
 {
     private readonly List<CallRecord?> byEvent = [];
+    private readonly List<RecipeRecord> recipes = [];
+
+    /// <summary>The calls of recipes, in the order in which they were made.</summary>
+    public IReadOnlyList<RecipeRecord> Recipes => recipes;
 
     /// <summary>Literals whose text the code looked at: changing them might change which way it goes.</summary>
     public HashSet<Origin> Observed { get; } = [];
@@ -32,11 +36,14 @@ internal sealed class CallRecords
             byEvent[said] = call;
     }
 
+    public void Add(RecipeRecord recipe) => recipes.Add(recipe);
+
     /// <summary>Forgets the calls that said what is cut off the log: the events from one on up to its end.</summary>
     public void Cut(int first, int end)
     {
         for (var said = first; said < Math.Min(end, byEvent.Count); said++)
             byEvent[said] = null;
+        recipes.RemoveAll(recipe => recipe.First >= first);
     }
 
     public void Observe(object? value)
@@ -48,3 +55,6 @@ internal sealed class CallRecords
 
 /// <summary>A call into Condyle as it was made.</summary>
 internal sealed record CallRecord(CondyleCall Call, string Path, IReadOnlyList<object?> Arguments);
+
+/// <summary>A call of a recipe: the events that it said, from the first one up to but without the last one, and what it gave back.</summary>
+internal sealed record RecipeRecord(int First, int Last, CallRecord Call, object? Result);

@@ -2,10 +2,12 @@ using System.Numerics;
 
 namespace Condyle.Model;
 
-internal sealed class ChainDeclared(PlaceId place, IReadOnlyList<int>? joints) : RigEvent(place)
+internal sealed class ChainDeclared(PlaceId place, IReadOnlyList<int>? joints, int? of = null, Fact<JointRole> without = default) : RigEvent(place)
 {
     /// <summary>The joints from root to tip; none when the chain isn't known.</summary>
     public IReadOnlyList<int>? Joints => joints;
+
+    public override Saying? SaidIn(EventLog log) => of is { } whole ? Saying.MadeBy(whole, nameof(Chain.Without), without) : joints is [var root, .., var tip] ? Saying.OfRig(nameof(RigDraft.Chain), new Saying.Element(root), new Saying.Element(tip)) : joints is [var only] ? Saying.OfRig(nameof(RigDraft.Chain), new Saying.Element(only), new Saying.Element(only)) : null;
 
     public override void Apply(ModelFold fold, int id) =>
         fold.Add(new RigChain(id, this, joints is null ? null : [.. joints.Select(joint => fold.Find<RigNode>(joint)!)]));
@@ -13,6 +15,8 @@ internal sealed class ChainDeclared(PlaceId place, IReadOnlyList<int>? joints) :
 
 internal sealed class BendDeclared(PlaceId place, int chain, Fact<Vector3> towards) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(chain, nameof(Chain.Bending), towards);
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigChain>(chain) is { } bent)
@@ -27,6 +31,8 @@ internal sealed class CopyMade(PlaceId place, int chain, Text tag, bool isOpen) 
     public Text Tag => tag;
 
     public bool IsOpen => isOpen;
+
+    public override Saying? SaidIn(EventLog log) => Saying.MadeBy(chain, nameof(Condyle.Chain.Copy), tag);
 
     public override void Apply(ModelFold fold, int id) => fold.Add(new RigCopy(id, this, fold.Find<RigChain>(chain)!, tag) { IsUnknown = isOpen });
 }

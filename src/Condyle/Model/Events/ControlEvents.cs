@@ -4,6 +4,8 @@ internal sealed class SwitchAdded(PlaceId place, int control, Text name, Fact<fl
 {
     public Text Name => name;
 
+    public override Saying? SaidIn(EventLog log) => Saying.MadeBy(control, nameof(Control.Switch), name, new Saying.Left("atRest", atRest, 0f));
+
     public override void Apply(ModelFold fold, int id) => fold.Add(new RigSwitch(id, this, fold.Find<RigNode>(control), name, atRest));
 }
 
@@ -11,6 +13,8 @@ internal sealed class DialAdded(PlaceId place, int control, Text name, Fact<floa
     : RigEvent(place), INamedEvent
 {
     public Text Name => name;
+
+    public override Saying? SaidIn(EventLog log) => Saying.MadeBy(control, nameof(Control.Dial), name, from, to, new Saying.Left("atRest", atRest, 0f), new Saying.Left("unit", unit, DialUnit.None));
 
     public override void Apply(ModelFold fold, int id) =>
         fold.Add(new RigDial(id, this, fold.Find<RigNode>(control), name) { From = from, To = to, AtRest = atRest, Unit = unit });
@@ -46,6 +50,8 @@ internal sealed class OptionAdded(PlaceId place, int choice, Text name) : RigEve
 /// <summary>A switch, a dial or a choice is shown on a further control.</summary>
 internal sealed class SettingShown(PlaceId place, int setting, int control) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(setting, nameof(Switch.AlsoOn), new Saying.Element(control));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigSetting>(setting) is not { } found)
@@ -59,11 +65,15 @@ internal sealed class LabelAdded(PlaceId place, Text name, Text text) : RigEvent
 {
     public Text Name => name;
 
+    public override Saying? SaidIn(EventLog log) => Saying.OfRig(nameof(RigDraft.Label), name, text);
+
     public override void Apply(ModelFold fold, int id) => fold.Add(new RigLabel(id, this, name, text));
 }
 
 internal sealed class LabelShown(PlaceId place, int label, Fact<WeightPolynomial> weight) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(label, nameof(Label.ShownBy), weight);
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigLabel>(label) is not { } found)

@@ -4,6 +4,8 @@ internal sealed class GroupAdded(PlaceId place, Text name) : RigEvent(place), IN
 {
     public Text Name => name;
 
+    public override Saying? SaidIn(EventLog log) => Saying.OfRig(nameof(RigDraft.Group), name);
+
     public override void Apply(ModelFold fold, int id) =>
         fold.Add(new RigNode(id, this, NodeKind.Group, name) { Locked = Channels.All });
 }
@@ -12,12 +14,16 @@ internal sealed class ControlAdded(PlaceId place, Text name) : RigEvent(place), 
 {
     public Text Name => name;
 
+    public override Saying? SaidIn(EventLog log) => Saying.OfRig(nameof(RigDraft.Control), name);
+
     public override void Apply(ModelFold fold, int id) =>
         fold.Add(new RigNode(id, this, NodeKind.Control, name) { Locked = Channels.Scale });
 }
 
 internal sealed class ParentSet(PlaceId place, int child, int parent) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(child, nameof(Control.Under), new Saying.Element(parent));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigElement>(child) is not { } element || fold.Hung(element) is not { } hung)
@@ -29,6 +35,8 @@ internal sealed class ParentSet(PlaceId place, int child, int parent) : RigEvent
 
 internal sealed class PlacedAtNode(PlaceId place, int node, int target) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(node, nameof(Control.PlacedAt), new Saying.Element(target));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigNode>(node) is { } placed)
@@ -38,6 +46,8 @@ internal sealed class PlacedAtNode(PlaceId place, int node, int target) : RigEve
 
 internal sealed class PlacedAtSpot(PlaceId place, int node, int spot) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(node, nameof(Control.PlacedAt), new Saying.Element(spot));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigNode>(node) is { } placed)
@@ -47,6 +57,8 @@ internal sealed class PlacedAtSpot(PlaceId place, int node, int spot) : RigEvent
 
 internal sealed class PlacedAsImage(PlaceId place, int node, int of) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(node, nameof(Control.Mirroring), new Saying.Element(of));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigNode>(node) is { } placed)
@@ -56,6 +68,8 @@ internal sealed class PlacedAsImage(PlaceId place, int node, int of) : RigEvent(
 
 internal sealed class PolePointAsked(PlaceId place, int chain, Fact<float> distance) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.MadeBy(chain, nameof(Chain.PolePoint), distance);
+
     public override void Apply(ModelFold fold, int id)
     {
         var of = fold.Find<RigChain>(chain) ?? fold.Find<RigCopy>(chain)?.Chain;
@@ -65,11 +79,15 @@ internal sealed class PolePointAsked(PlaceId place, int chain, Fact<float> dista
 
 internal sealed class PointBesideAsked(PlaceId place, int node, Fact<System.Numerics.Vector3> by) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfRig(nameof(RigDraft.Spot), new Saying.Element(node), by);
+
     public override void Apply(ModelFold fold, int id) => fold.Add(new RigPointBeside(id, this, fold.Find<RigNode>(node), by));
 }
 
 internal sealed class LockChanged(PlaceId place, int node, Fact<Channels> channels, bool locked) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(node, locked ? nameof(Control.Lock) : nameof(Control.Unlock), channels);
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigNode>(node) is not { } changed)
@@ -84,6 +102,8 @@ internal sealed class LockChanged(PlaceId place, int node, Fact<Channels> channe
 
 internal sealed class LimitSet(PlaceId place, int node, bool turns, Fact<Axis> axis, Fact<float> from, Fact<float> to) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(node, turns ? nameof(Control.LimitTurn) : nameof(Control.LimitMove), axis, from, to);
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigNode>(node) is not { } limited)

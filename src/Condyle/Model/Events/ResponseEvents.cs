@@ -2,11 +2,15 @@ namespace Condyle.Model;
 
 internal sealed class MeasureBegun(PlaceId place, int node) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfRig(nameof(RigDraft.Angle), new Saying.Element(node));
+
     public override void Apply(ModelFold fold, int id) => fold.Add(new RigMeasure(id, this, fold.Find<RigNode>(node)));
 }
 
 internal sealed class MeasureAxisSet(PlaceId place, int measure, Fact<Axis> axis) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(measure, nameof(Measure.About), axis);
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigMeasure>(measure) is { } found)
@@ -16,11 +20,15 @@ internal sealed class MeasureAxisSet(PlaceId place, int measure, Fact<Axis> axis
 
 internal sealed class ResponseBegun(PlaceId place, int source) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfRig(nameof(RigDraft.Response), new Saying.Element(source));
+
     public override void Apply(ModelFold fold, int id) => fold.Add(new RigResponse(id, this, fold.Find<RigElement>(source) is { IsUnknown: false } known ? known : null));
 }
 
 internal sealed class ResponseKeyed(PlaceId place, int response, Fact<float> at, Fact<float> value, Fact<float?> slope) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(response, nameof(Response.Key), at, value, new Saying.Left("slope", slope, null));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigResponse>(response) is not { } found)
@@ -32,6 +40,8 @@ internal sealed class ResponseKeyed(PlaceId place, int response, Fact<float> at,
 
 internal sealed class ResponseContinued(PlaceId place, int response) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(response, nameof(Response.Continued));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigResponse>(response) is { } found)
@@ -41,6 +51,8 @@ internal sealed class ResponseContinued(PlaceId place, int response) : RigEvent(
 
 internal sealed class ResponseOntoChannel(PlaceId place, int response, ResponseWay way, int node, Fact<Axis> axis) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(response, way switch { ResponseWay.Turn => nameof(Response.OntoTurn), ResponseWay.Move => nameof(Response.OntoMove), _ => nameof(Response.OntoScale) }, new Saying.Element(node), axis);
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigResponse>(response) is not { } found)
@@ -52,6 +64,8 @@ internal sealed class ResponseOntoChannel(PlaceId place, int response, ResponseW
 
 internal sealed class ResponseOntoMorph(PlaceId place, int response, Text mesh, Text target) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(response, nameof(Response.OntoMorph), mesh, target);
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigResponse>(response) is not { } found)
@@ -68,6 +82,8 @@ internal sealed class SpaceBegun(PlaceId place, int control, int choice, bool ow
     /// <summary>Whether the choice was made with the space, so that each parent adds an option to it.</summary>
     public bool OwnsChoice => ownsChoice;
 
+    public override Saying? SaidIn(EventLog log) => ownsChoice ? Saying.OfRig(nameof(RigDraft.Space), new Saying.Element(control)) : Saying.OfRig(nameof(RigDraft.Space), new Saying.Element(control), new Saying.Element(choice));
+
     public override void Apply(ModelFold fold, int id) =>
         fold.Add(new RigSpace(id, this, fold.Find<RigNode>(control), fold.Find<RigChoice>(choice), ownsChoice));
 }
@@ -77,6 +93,8 @@ internal sealed class SpaceParentAdded(PlaceId place, int space, int? option, in
     public int Space => space;
 
     public int? Option => option;
+
+    public override Saying? SaidIn(EventLog log) => option is { } named ? Saying.OfElement(space, nameof(Condyle.Space.In), ((INamedEvent)log[named]).Name, new Saying.Element(node)) : null;
 
     public override void Apply(ModelFold fold, int id)
     {

@@ -2,6 +2,8 @@ namespace Condyle.Model;
 
 internal sealed class TwoBoneBegun(PlaceId place, int copy) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfRig(nameof(RigDraft.TwoBone), new Saying.Element(copy));
+
     public override void Apply(ModelFold fold, int id) => fold.Add(new RigTwoBone(id, this, fold.Find<RigCopy>(copy)));
 }
 
@@ -9,11 +11,15 @@ internal sealed class ManyBoneBegun(PlaceId place, int copy) : RigEvent(place)
 {
     public int Copy => copy;
 
+    public override Saying? SaidIn(EventLog log) => Saying.OfRig(nameof(RigDraft.ManyBone), new Saying.Element(copy));
+
     public override void Apply(ModelFold fold, int id) => fold.Add(new RigManyBone(id, this, fold.Find<RigCopy>(copy)));
 }
 
 internal sealed class GoalSet(PlaceId place, int solver, int goal) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(solver, nameof(TwoBone.Reach), new Saying.Element(goal));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigSolver>(solver) is { } found)
@@ -23,6 +29,8 @@ internal sealed class GoalSet(PlaceId place, int solver, int goal) : RigEvent(pl
 
 internal sealed class PoleSet(PlaceId place, int solver, int pole) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(solver, nameof(TwoBone.Face), new Saying.Element(pole));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigSolver>(solver) is { } found)
@@ -32,6 +40,8 @@ internal sealed class PoleSet(PlaceId place, int solver, int pole) : RigEvent(pl
 
 internal sealed class StretchSet(PlaceId place, int solver, Fact<WeightPolynomial> weight, Fact<float> most) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(solver, nameof(TwoBone.Stretching), weight, new Saying.Left("most", most, 1.5f));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigTwoBone>(solver) is { } found)
@@ -41,6 +51,8 @@ internal sealed class StretchSet(PlaceId place, int solver, Fact<WeightPolynomia
 
 internal sealed class SoftnessSet(PlaceId place, int solver, Fact<float> metres) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(solver, nameof(TwoBone.Softening), metres);
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigTwoBone>(solver) is { } found)
@@ -50,6 +62,8 @@ internal sealed class SoftnessSet(PlaceId place, int solver, Fact<float> metres)
 
 internal sealed class PlaneTurned(PlaceId place, int solver, int by) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(solver, nameof(TwoBone.TurningPlane), new Saying.Element(by));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigTwoBone>(solver) is { } found)
@@ -59,6 +73,8 @@ internal sealed class PlaneTurned(PlaceId place, int solver, int by) : RigEvent(
 
 internal sealed class ConeSet(PlaceId place, int solver, int joint, Fact<float> degrees) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(solver, nameof(ManyBone.Limiting), new Saying.Element(joint), degrees);
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigManyBone>(solver) is not { } found)
@@ -70,6 +86,8 @@ internal sealed class ConeSet(PlaceId place, int solver, int joint, Fact<float> 
 
 internal sealed class SolverEndSet(PlaceId place, int solver, Fact<float> metres, Fact<int> rounds) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(solver, nameof(ManyBone.Within), metres, rounds);
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigManyBone>(solver) is { } found)
@@ -79,11 +97,15 @@ internal sealed class SolverEndSet(PlaceId place, int solver, Fact<float> metres
 
 internal sealed class CurveBegun(PlaceId place, int copy) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfRig(nameof(RigDraft.Curve), new Saying.Element(copy));
+
     public override void Apply(ModelFold fold, int id) => fold.Add(new RigCurve(id, this, fold.Find<RigCopy>(copy)));
 }
 
 internal sealed class CurveLed(PlaceId place, int curve, int node) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(curve, nameof(Curve.Through), new Saying.Element(node));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigCurve>(curve) is not { } found)
@@ -95,6 +117,8 @@ internal sealed class CurveLed(PlaceId place, int curve, int node) : RigEvent(pl
 
 internal sealed class CurveStretchSet(PlaceId place, int curve, Fact<WeightPolynomial> weight) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(curve, nameof(Curve.Stretching), weight);
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigCurve>(curve) is { } found)

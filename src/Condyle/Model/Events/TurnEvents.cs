@@ -2,11 +2,15 @@ namespace Condyle.Model;
 
 internal sealed class AimBegun(PlaceId place, int node) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfRig(nameof(RigDraft.Aim), new Saying.Element(node));
+
     public override void Apply(ModelFold fold, int id) => fold.Add(new RigAim(id, this, fold.Find<RigNode>(node)));
 }
 
 internal sealed class AimTargetSet(PlaceId place, int aim, int target) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(aim, nameof(Aim.At), new Saying.Element(target));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigAim>(aim) is { } found)
@@ -16,6 +20,8 @@ internal sealed class AimTargetSet(PlaceId place, int aim, int target) : RigEven
 
 internal sealed class AimAxisSet(PlaceId place, int aim, Fact<Axis> axis) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(aim, nameof(Aim.Along), axis);
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigAim>(aim) is { } found)
@@ -25,6 +31,8 @@ internal sealed class AimAxisSet(PlaceId place, int aim, Fact<Axis> axis) : RigE
 
 internal sealed class AimUpSet(PlaceId place, int aim, int node, Fact<Axis?> axis) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(aim, nameof(Aim.Up), new Saying.Element(node), new Saying.Left("axis", axis, null));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigAim>(aim) is { } found)
@@ -34,11 +42,15 @@ internal sealed class AimUpSet(PlaceId place, int aim, int node, Fact<Axis?> axi
 
 internal sealed class TwistBegun(PlaceId place, IReadOnlyList<int>? joints) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => joints is null ? null : Saying.OfRig(nameof(RigDraft.Twist), new Saying.Set(joints));
+
     public override void Apply(ModelFold fold, int id) => fold.Add(new RigTwist(id, this, joints?.Select(joint => fold.Find<RigNode>(joint)).ToArray()));
 }
 
 internal sealed class TwistEndsSet(PlaceId place, int twist, int start, int end) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(twist, nameof(Twist.Between), new Saying.Element(start), new Saying.Element(end));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigTwist>(twist) is { } found)
@@ -48,6 +60,8 @@ internal sealed class TwistEndsSet(PlaceId place, int twist, int start, int end)
 
 internal sealed class TwistSharesSet(PlaceId place, int twist, Fact<float> first, Fact<float> last) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(twist, nameof(Twist.Sharing), first, last);
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigTwist>(twist) is { } found)
@@ -57,11 +71,15 @@ internal sealed class TwistSharesSet(PlaceId place, int twist, Fact<float> first
 
 internal sealed class FalloffBegun(PlaceId place, int target) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfRig(nameof(RigDraft.Falloff), new Saying.Element(target));
+
     public override void Apply(ModelFold fold, int id) => fold.Add(new RigFalloff(id, this, fold.Find<RigChain>(target), fold.Find<RigCopy>(target)));
 }
 
 internal sealed class FalloffSourced(PlaceId place, int falloff, int source) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(falloff, nameof(Falloff.From), new Saying.Element(source));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigFalloff>(falloff) is { } found)
@@ -71,6 +89,8 @@ internal sealed class FalloffSourced(PlaceId place, int falloff, int source) : R
 
 internal sealed class FalloffSharesSet(PlaceId place, int falloff, Fact<float> first, Fact<float> last, Fact<float> total) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(falloff, nameof(Falloff.Sharing), first, last, new Saying.Left("total", total, 1f));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigFalloff>(falloff) is { } found)
@@ -80,6 +100,8 @@ internal sealed class FalloffSharesSet(PlaceId place, int falloff, Fact<float> f
 
 internal sealed class FalloffMoved(PlaceId place, int falloff) : RigEvent(place)
 {
+    public override Saying? SaidIn(EventLog log) => Saying.OfElement(falloff, nameof(Falloff.WithMove));
+
     public override void Apply(ModelFold fold, int id)
     {
         if (fold.Find<RigFalloff>(falloff) is { } found)
