@@ -6,5 +6,5 @@ namespace Modelling;
 public static class Scene
 {
     /// <summary>All files, the same bytes on every machine.</summary>
-    public static IReadOnlyList<ModelFile> Files() => [.. Stevedore.Model(), .. Crane.Model()];
+    public static IReadOnlyList<ModelFile> Files() => [.. Stevedore.Model(), .. Gull.Model(), .. Crane.Model()];
 }

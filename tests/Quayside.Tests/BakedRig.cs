@@ -58,12 +58,19 @@ public abstract class BakedRig : IDisposable
 /// <summary>The dock worker.</summary>
 public sealed class BakedStevedore() : BakedRig(new Stevedore(), "stevedore.gltf", new StevedoreClips());
 
+/// <summary>The gull.</summary>
+public sealed class BakedGull() : BakedRig(new Gull(), "gull.gltf", new GullClips());
+
 /// <summary>The crane.</summary>
 public sealed class BakedCrane() : BakedRig(new Crane(), "crane.gltf", new CraneClips());
 
 /// <summary>All tests of a rig take the same bake.</summary>
 [CollectionDefinition("stevedore")]
 public sealed class StevedoreCollection : ICollectionFixture<BakedStevedore>;
+
+/// <inheritdoc cref="StevedoreCollection"/>
+[CollectionDefinition("gull")]
+public sealed class GullCollection : ICollectionFixture<BakedGull>;
 
 /// <inheritdoc cref="StevedoreCollection"/>
 [CollectionDefinition("crane")]

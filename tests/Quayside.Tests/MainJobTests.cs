@@ -61,5 +61,9 @@ public abstract class MainJobTests(BakedRig baked)
 public sealed class StevedoreJobTests(BakedStevedore baked) : MainJobTests(baked);
 
 /// <inheritdoc/>
+[Collection("gull")]
+public sealed class GullJobTests(BakedGull baked) : MainJobTests(baked);
+
+/// <inheritdoc/>
 [Collection("crane")]
 public sealed class CraneJobTests(BakedCrane baked) : MainJobTests(baked);

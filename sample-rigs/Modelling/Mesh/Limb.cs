@@ -9,18 +9,22 @@ namespace Modelling.Mesh;
 /// </summary>
 internal sealed class Limb
 {
-    private readonly (ModelJoint Joint, double Softness, double Start)[] _bones;
+    private readonly (ModelJoint Joint, Frame Frame, double Softness, double Start)[] _bones;
 
     public Limb(JointTree joints, params (string Name, double Softness)[] bones)
     {
-        _bones = new (ModelJoint, double, double)[bones.Length];
+        _bones = new (ModelJoint, Frame, double, double)[bones.Length];
         var start = 0.0;
         for (var i = 0; i < bones.Length; i++)
         {
             var joint = joints[bones[i].Name];
             if (i > 0)
                 start += (joint.World.Origin - _bones[i - 1].Joint.World.Origin).Length;
-            _bones[i] = (joint, bones[i].Softness, start);
+            // Where joints bend to opposite sides, sections go on as they lay: a tube doesn't twist there.
+            var frame = joint.World;
+            if (i > 0 && frame.X.Dot(_bones[i - 1].Frame.X) < 0)
+                frame = frame with { X = -frame.X, Z = -frame.Z };
+            _bones[i] = (joint, frame, bones[i].Softness, start);
         }
     }
 
@@ -30,11 +34,11 @@ internal sealed class Limb
         var at = Start(joint) + beyond;
         var index = Math.Max(0, Array.FindLastIndex(_bones, candidate => candidate.Start <= at + 1e-9));
         var bone = _bones[index];
-        var frame = bone.Joint.World;
+        var frame = bone.Frame;
         var (x, z) = (frame.X, frame.Z);
         // A section right at a joint halves the bend.
         if (index > 0 && at - bone.Start < 1e-3)
-            (x, z) = ((x + _bones[index - 1].Joint.World.X).Unit, (z + _bones[index - 1].Joint.World.Z).Unit);
+            (x, z) = ((x + _bones[index - 1].Frame.X).Unit, (z + _bones[index - 1].Frame.Z).Unit);
         return new Ring(frame.Out(Vec.Up * (at - bone.Start) + shift), x * halfAcross, z * halfFront, at, squareness);
     }
 
@@ -43,7 +47,7 @@ internal sealed class Limb
     public Influences Weights(double at)
     {
         var influences = Influences.Of(_bones[0].Joint.Parent!);
-        foreach (var (joint, softness, start) in _bones)
+        foreach (var (joint, _, softness, start) in _bones)
             influences = influences.With(joint, Influences.Smooth(at, start - softness, start + softness));
         return influences;
     }

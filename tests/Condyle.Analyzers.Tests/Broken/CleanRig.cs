@@ -44,7 +44,16 @@ internal sealed class CleanRig(string name, CSharpCompilation compilation, strin
         .Where(file => !Path.GetDirectoryName(file)!.EndsWith("Unseen", StringComparison.Ordinal)).Order(StringComparer.Ordinal)
         .Select<string, Func<CleanRig>>(file => () => Of(Path.GetFileNameWithoutExtension(file), CompiledCode.Compile((Path.GetFileName(file), File.ReadAllText(file)))));
 
-    private static IEnumerable<Func<CleanRig>> Samples() => [() => Of("Quayside", (CSharpCompilation)SampleProject.Compile("Quayside"))];
+    private static IEnumerable<Func<CleanRig>> Samples() => [() => Of("Crane", Alone("Crane", "Machine")), () => Of("Gull", Alone("Gull", "Bird")), () => Of("Stevedore", Alone("Stevedore", "Body"))];
+
+    /// <summary>One of the quay's rigs with the helpers in its folder, without the other rigs and without clips.</summary>
+    private static CSharpCompilation Alone(string rig, string helpers)
+    {
+        var compilation = (CSharpCompilation)SampleProject.Compile("Quayside");
+        return compilation.RemoveSyntaxTrees(compilation.SyntaxTrees.Where(tree => !tree.FilePath.EndsWith(".g.cs", StringComparison.Ordinal)
+            && Path.GetRelativePath(SampleProject.Folder("Quayside"), tree.FilePath).Split(Path.DirectorySeparatorChar) is var path
+            && (path is [_, _] ? path[0] != helpers : path[0] is "Crane.cs" or "Gull.cs" or "Stevedore.cs" && path[0] != $"{rig}.cs")));
+    }
 
     private static CleanRig Of(string name, CSharpCompilation compilation) => new(
         name,

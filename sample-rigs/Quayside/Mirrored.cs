@@ -1,6 +1,6 @@
 using Condyle;
 
-namespace Quayside.Body;
+namespace Quayside;
 
 /// <summary>The two sides' frames mirror each other: X turns the same way on both, Y and Z turn opposite ways.</summary>
 internal static class Mirrored
