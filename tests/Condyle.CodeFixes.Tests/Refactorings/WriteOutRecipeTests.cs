@@ -1,9 +1,5 @@
 using Condyle.Analyzers.Tests.Recipes;
-using Condyle.Analyzers.Tests.Reporting;
 using Condyle.CodeFixes.Refactorings;
-using Condyle.Model;
-using Microsoft.CodeAnalysis;
-using Microsoft.CodeAnalysis.Text;
 
 namespace Condyle.CodeFixes.Tests.Refactorings;
 
@@ -159,33 +155,15 @@ public class WriteOutRecipeTests
     public async Task What_could_not_be_written_out_whole_is_not_offered(string body, string members)
     {
         var marked = body.Contains("$$", StringComparison.Ordinal) ? body : body.Replace("rig.Limb", "rig.$$Limb", StringComparison.Ordinal);
-        var (files, span) = Unmarked(Written.Files(marked, members));
-        using var workspace = new AdhocWorkspace();
-        Assert.Empty(await Offered.ActionsOf<WriteOutRecipeRefactoring>(Offered.Open(workspace, files), span));
+        await OnARig.OffersNothing<WriteOutRecipeRefactoring>(Written.Files(marked, members));
     }
 
     private static Task<string> WrittenOut(string body) => WrittenOut(body, code => Written.Files(code, Members));
 
-    /// <summary>What the body is after it is written out.</summary>
     private static async Task<string> WrittenOut(string body, Func<string, (string, string)[]> filesOf)
     {
-        var (files, span) = Unmarked(filesOf(body));
-        using var workspace = new AdhocWorkspace();
-        var action = Assert.Single(await Offered.ActionsOf<WriteOutRecipeRefactoring>(Offered.Open(workspace, files), span));
-        Assert.Equal("Write out the recipe", action.Title);
-        var text = await Offered.TextAfter(action, files[0].Path);
-        Assert.DoesNotContain($"rig.{body.Split("$$")[1].Split('(')[0]}(", text, StringComparison.Ordinal);
-        (string, string)[] after = [(files[0].Path, text), .. files[1..]];
-        Assert.Equal(ModelText.Lines(Written.Run(files).Model, _ => null), ModelText.Lines(Written.Run(after).Model, _ => null));
-        await FrontEnds.Agree(after);
-        var before = filesOf("\u0001")[0].Item2.Split('\u0001');
-        return text[before[0].Length..^before[1].Length].Trim('\n');
-    }
-
-    private static ((string Path, string Source)[] Files, TextSpan Span) Unmarked((string Path, string Source)[] files)
-    {
-        var caret = files[0].Source.IndexOf("$$", StringComparison.Ordinal);
-        files[0] = (files[0].Path, files[0].Source.Remove(caret, 2));
-        return (files, new TextSpan(caret, 0));
+        var after = await OnARig.Changed<WriteOutRecipeRefactoring>(body, filesOf, "Write out the recipe");
+        Assert.DoesNotContain($"rig.{body.Split("$$")[1].Split('(')[0]}(", after, StringComparison.Ordinal);
+        return after;
     }
 }

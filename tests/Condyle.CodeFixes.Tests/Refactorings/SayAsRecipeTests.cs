@@ -1,0 +1,130 @@
+using Condyle.Analyzers.Tests.Recipes;
+using Condyle.CodeFixes.Refactorings;
+
+namespace Condyle.CodeFixes.Tests.Refactorings;
+
+/// <summary>A limb in primitives is said by the recipe where that makes the same rig, and what the code goes on to use is the recipe's.</summary>
+public class SayAsRecipeTests
+{
+    private const string Parts = """
+                var parts = rig.Group($"leg_{side}_group").Under(systems).PlacedAt(hold);
+                rig.Drive(parts).ByMatrix(hold);
+
+                var ik = bones.Copy("ik").Under(parts);
+        """;
+
+    private const string Turned = """
+                var fk = bones.Copy("fk").Under(parts);
+                var above = hold;
+                foreach (var joint in bones)
+                {
+                    var turn = rig.Control($"turn_{joint}").Under(above).PlacedAt(joint).Lock(Channels.Move);
+                    rig.Drive(fk.Of(joint)).ByChannels(turn);
+                    above = turn;
+                }
+
+        """;
+
+    private const string Labels = """
+
+                rig.Label($"ik_leg_label_{side}", "IK").Under(hold).ShownBy(amount.Inverse);
+                rig.Label($"fk_leg_label_{side}", "FK").Under(hold).ShownBy(amount);
+        """;
+
+    private const string Plain = """
+            foreach (var side in Side.Both)
+            {
+                var bones = rig.Chain(joints.Hip[side], joints.Ankle[side]);
+                var hold = rig.Control($"leg_root_{side}").Under(root).PlacedAt(bones.Root).Lock(Channels.Turn);
+
+        """ + Parts + """
+
+                var goal = rig.Control($"leg_goal_{side}").Under(root).PlacedAt(bones.Tip);
+                var pole = rig.Control($"leg_pole_{side}").Under(root).PlacedAt(ik.PolePoint(distance: 0.4f)).Lock(Channels.Turn);
+                rig.TwoBone(ik).Reach(goal).Face(pole);
+
+        """ + Turned + """
+
+                var amount = goal.Switch("fk").AlsoOn(hold).AlsoOn(above);
+                rig.$$Blend(bones).From(ik, amount.Inverse).From(fk, amount);
+        """;
+
+    [Fact]
+    public Task What_nothing_else_uses_becomes_one_sentence() => Offers(
+        Plain + Labels + "\n    }",
+        """
+            foreach (var side in Side.Both)
+            {
+                var bones = rig.Chain(joints.Hip[side], joints.Ankle[side]);
+                rig.Limb(bones, "leg", side, under: root, systems, space: root);
+            }
+        """);
+
+    [Fact]
+    public Task What_else_is_used_are_the_recipes_handles() => Offers(
+        Plain + """
+
+                goal.Lock(Channels.TurnX);
+                rig.Control($"idle_{side}").Under(hold).PlacedAt(pole); // beside the knee
+            }
+        """,
+        """
+            foreach (var side in Side.Both)
+            {
+                var bones = rig.Chain(joints.Hip[side], joints.Ankle[side]);
+                var leg = rig.Limb(bones, "leg", side, under: root, systems, space: root, new LimbOptions { HasLabels = false });
+                leg.Goal.Lock(Channels.TurnX);
+                rig.Control($"idle_{side}").Under(leg.Root).PlacedAt(leg.Pole); // beside the knee
+            }
+        """);
+
+    [Fact]
+    public Task What_differs_from_the_defaults_is_an_option_and_a_list_of_turns_the_limbs() => Offers(
+        """
+            var bones = rig.Chain(joints.Hip.Left, joints.Ankle.Left);
+            var hold = rig.Control("leg_root_left").Under(root).PlacedAt(bones.Root).Lock(Channels.Turn);
+            var parts = rig.Group("leg_left_group").Under(systems).PlacedAt(hold);
+            rig.Drive(parts).ByMatrix(hold);
+            var ik = bones.Copy("ik").Under(parts);
+            var foot = rig.Control("foot_left").Under(root).PlacedAt(bones.Tip);
+            var pole = rig.Control("knee_pole_left").Under(root).PlacedAt(ik.PolePoint(0.5f)).Lock(Channels.Turn);
+            rig.TwoBone(ik).Reach(foot).Face(pole).Softening(0.02f).Stretching(foot.Switch("stretch"), most: 1.2f).TurningPlane(foot.Dial("bend", -90, 90, unit: DialUnit.Degrees));
+            var fk = bones.Copy("fk").Under(parts);
+            var turns = new List<Control>();
+            foreach (var joint in bones)
+            {
+                var turn = rig.Control($"turn_{joint}").Under(turns.Count == 0 ? hold : turns[^1]).PlacedAt(joint).Lock(Channels.Move);
+                rig.Drive(fk.Of(joint)).ByChannels(turn);
+                turns.Add(turn);
+            }
+
+            var amount = foot.Switch("by_hand", atRest: 1).AlsoOn(hold).AlsoOn(turns[^1]);
+            $$rig.Blend(bones).From(ik, amount.Inverse).From(fk, amount);
+            turns[1].LimitTurn(Axis.X, -10, 120);
+            rig.Label("by_hand_label_left", "by hand").ShownBy(1);
+        """,
+        """
+            var bones = rig.Chain(joints.Hip.Left, joints.Ankle.Left);
+            var leg = rig.Limb(bones, "leg", Side.Left, under: root, systems, space: root, new LimbOptions { Goal = "foot", Pole = "knee_pole", PoleDistance = 0.5f, Switch = "by_hand", StartsInFk = true, Stretches = true, MostStretch = 1.2f, Softness = 0.02f, TurnsPlane = true, HasLabels = false });
+            leg.Turns[1].LimitTurn(Axis.X, -10, 120);
+            rig.Label("by_hand_label_left", "by hand").ShownBy(1);
+        """);
+
+    [Theory]
+    [InlineData(".Lock(Channels.Turn);\n", ".Lock(Channels.Move);\n")]
+    [InlineData("leg_root_", "leg_start_")]
+    [InlineData("PlacedAt(bones.Tip);", "PlacedAt(bones.Tip).Shaped(ControlShape.Box);")]
+    [InlineData("Under(systems)", "Under(root)")]
+    [InlineData("$\"leg_pole_{side}\").Under(root)", "$\"leg_pole_{side}\").Under(goal)")]
+    [InlineData("From(fk, amount)", "From(fk, 1)")]
+    [InlineData("rig.Drive(fk.Of(joint))", "rig.Control($\"beside_{joint}\").Under(turn); rig.Drive(fk.Of(joint))")]
+    public async Task What_the_recipe_would_make_otherwise_is_not_offered(string said, string otherwise)
+    {
+        var body = Plain.Replace(said, otherwise, StringComparison.Ordinal);
+        Assert.NotEqual(Plain, body);
+        await OnARig.OffersNothing<SayAsRecipeRefactoring>(Written.Files(body + "\n    }"));
+    }
+
+    private static async Task Offers(string body, string after) =>
+        Assert.Equal(after, await OnARig.Changed<SayAsRecipeRefactoring>(body, code => Written.Files(code), "Say it as a recipe"), ignoreLineEndingDifferences: true);
+}
