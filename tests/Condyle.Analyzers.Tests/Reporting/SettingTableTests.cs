@@ -4,23 +4,23 @@ using Condyle.Naming;
 
 namespace Condyle.Analyzers.Tests.Reporting;
 
-/// <summary>A team's settings are told of, handed on and taken alike: on the front page, in the build's file and in the attribute.</summary>
+/// <summary>A team's settings are told of, handed on and taken alike: on the page of settings, in the build's file and in the attribute.</summary>
 public class SettingTableTests
 {
     private const string Head = "| property | when not set | what it sets | values |\n|---|---|---|---|\n";
 
     [Fact]
-    public void The_front_page_has_every_setting_as_the_code_has_it()
+    public void The_page_of_settings_has_every_setting_as_the_code_has_it()
     {
         var table = Head + string.Concat(TeamSetting.All.Select(Row));
         Assert.True(
-            File.ReadAllText(Repository.PathTo("README.md")).ReplaceLineEndings("\n").Contains(table + "\n", StringComparison.Ordinal),
-            $"The table of settings in README.md should be:{Environment.NewLine}{table}");
+            File.ReadAllText(Repository.PathTo("docs", "settings.md")).ReplaceLineEndings("\n").Contains(table + "\n", StringComparison.Ordinal),
+            $"The table of settings in docs/settings.md should be:{Environment.NewLine}{table}");
     }
 
     [Fact]
-    public void The_front_page_says_what_patterns_are_made_of() =>
-        Assert.Contains(NamePattern.Signs.Replace('\'', '`'), File.ReadAllText(Repository.PathTo("README.md")), StringComparison.Ordinal);
+    public void The_page_of_settings_says_what_patterns_are_made_of() =>
+        Assert.Contains(NamePattern.Signs.Replace('\'', '`'), File.ReadAllText(Repository.PathTo("docs", "settings.md")), StringComparison.Ordinal);
 
     [Fact]
     public void A_build_hands_every_setting_on()

@@ -58,7 +58,7 @@ public sealed class Feed : IDisposable
     {
         foreach (var part in new[] { "Condyle", "Condyle.Analyzers", "Condyle.CodeFixes" })
             folder.CopySources(Repository.PathTo("src", part), Path.Combine("sources", "src", part));
-        foreach (var around in new[] { "Directory.Build.props", "Directory.Packages.props", "README.md", Path.Combine("src", "Directory.Build.targets") })
+        foreach (var around in new[] { "Directory.Build.props", "Directory.Packages.props", "README.md", "CHANGELOG.md", Path.Combine("src", "Directory.Build.targets") })
             File.Copy(Repository.PathTo(around), folder.PathTo("sources", around));
         var changed = folder.PathTo("sources", "src", "Condyle", file);
         var text = File.ReadAllText(changed);

@@ -18,6 +18,7 @@ public sealed class PackageTests(Feed feed)
         var about = XDocument.Load(package.GetEntry($"{name}.nuspec")!.Open()).Descendants();
         Assert.Equal("MIT", about.Single(element => element.Name.LocalName == "license").Value);
         Assert.NotNull(package.GetEntry(about.Single(element => element.Name.LocalName == "readme").Value));
+        Assert.NotNull(package.GetEntry("CHANGELOG.md"));
         Assert.NotNull(package.GetEntry($"lib/{framework}/{name}.xml"));
 
         using var symbols = ZipFile.OpenRead(Path.Combine(feed.Packages, $"{name}.{Feed.Version}.snupkg"));

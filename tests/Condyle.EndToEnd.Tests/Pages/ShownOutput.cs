@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 namespace Condyle.EndToEnd.Tests.Pages;
 
 /// <summary>
-/// What a page shows of what a command prints. <c>…</c> stands for whatever is left out. Figures that are measured, in mm, degrees and kB, may differ
+/// What a page shows of what a command prints. <c>…</c> stands for whatever is left out. Figures that are measured, in mm, degrees, kB and MB, may differ
 /// from machine to machine in their last digits, so it is enough that there is one.
 /// </summary>
 internal static partial class ShownOutput
@@ -14,6 +14,6 @@ internal static partial class ShownOutput
         Assert.True(Regex.IsMatch(printed.ReplaceLineEndings("\n").Trim(), $"^{pattern}$", RegexOptions.Singleline), $"The page shows\n{shown}\nand printed is\n{printed}");
     }
 
-    [GeneratedRegex(@"[0-9]+(\\\.[0-9]+)?(?=(\\ (mm|kB))|°)")]
+    [GeneratedRegex(@"[0-9]+(\\\.[0-9]+)?(?=(\\ (mm|kB|MB))|°)")]
     private static partial Regex Measured();
 }

@@ -1,5 +1,6 @@
 using Condyle.EndToEnd.Tests.Clients;
 using Condyle.EndToEnd.Tests.Packages;
+using Condyle.Tests.Shared;
 
 namespace Condyle.EndToEnd.Tests.Pages;
 
@@ -7,6 +8,9 @@ namespace Condyle.EndToEnd.Tests.Pages;
 [Collection(FeedCollection.Name)]
 public sealed class TutorialTests(Feed feed)
 {
+    /// <summary>The page that is followed.</summary>
+    public const string PagePath = "docs/tutorial.md";
+
     private readonly string start = Path.Combine(feed.Projects, "tutorial");
 
     [SkippableFact]
@@ -16,7 +20,7 @@ public sealed class TutorialTests(Feed feed)
         PreparePackages();
         var folder = start;
         var (exitCode, printed) = (0, "");
-        var steps = Walkthrough.In(File.ReadAllText(Repository.PathTo("docs", "tutorial.md")));
+        var steps = Page.Read(Repository.Root, PagePath).Blocks;
         foreach (var (at, step) in steps.Index())
         {
             switch (step.Kind)
@@ -29,7 +33,7 @@ public sealed class TutorialTests(Feed feed)
                     ShownOutput.IsIn(printed, step.Text);
                     break;
                 case "diff":
-                    Assert.Equal(Changed(steps.Take(at).Last(written => written.File == step.File).Text, step.Text), File.ReadAllText(Path.Combine(folder, step.File)));
+                    Assert.Equal(step.Change(steps.Take(at).Last(written => written.File == step.File).Text), File.ReadAllText(Path.Combine(folder, step.File)));
                     break;
                 default:
                     Assert.False(step.File.Length == 0, $"The page doesn't say what this is written to:\n{step.Text}");
@@ -56,13 +60,5 @@ public sealed class TutorialTests(Feed feed)
         var ledTo = Path.Combine(start, "led-to");
         var (exitCode, printed) = DotNet.TryScript(folder, "-c", $"trap 'pwd > \"{ledTo}\"' EXIT; set -e\n{commands}");
         return (exitCode, printed, File.ReadAllText(ledTo).Trim());
-    }
-
-    private static string Changed(string text, string diff)
-    {
-        var lines = diff.Split('\n');
-        return text.Replace(Of('-'), Of('+'), StringComparison.Ordinal);
-
-        string Of(char mark) => string.Join('\n', lines.Where(line => line.StartsWith(mark)).Select(line => line[1..]));
     }
 }

@@ -2,21 +2,21 @@ using System.Numerics;
 
 namespace Condyle.Runtime.Tests.Embedding;
 
-/// <summary>The front page shows how a game embeds the runtime; this runs it, and holds the page to it.</summary>
+/// <summary>Pages show how a game embeds the runtime, and motion in C#; this runs it, and holds the pages to it.</summary>
 public class EmbeddingTests
 {
     private static readonly CompiledRig Rig = RigCompiler.Compile(Condyle.Rig.Build(new ArmWithHand()));
 
     [Theory]
-    [InlineData("DockWorker.cs")]
-    [InlineData("Greeting.cs")]
-    [InlineData("Actor.cs")]
-    public void The_front_page_shows_the_code(string file)
+    [InlineData("DockWorker.cs", "embedding.md")]
+    [InlineData("Greeting.cs", "motion.md")]
+    [InlineData("Actor.cs", "motion.md")]
+    public void A_page_shows_the_code(string file, string page)
     {
         var source = File.ReadAllText(Path.Combine(Root(), "tests/Condyle.Runtime.Tests/Embedding", file));
         var shown = source[source.IndexOf("/// <summary>", StringComparison.Ordinal)..].TrimEnd();
         Assert.InRange(shown.Split('\n').Length, 1, 35);
-        Assert.Contains($"```csharp\n{shown}\n```", File.ReadAllText(Path.Combine(Root(), "README.md")), StringComparison.Ordinal);
+        Assert.Contains($"```csharp\n{shown}\n```", File.ReadAllText(Path.Combine(Root(), "docs", page)), StringComparison.Ordinal);
     }
 
     [Fact]
