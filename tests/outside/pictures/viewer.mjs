@@ -11,7 +11,7 @@ globalThis.draw = async wanted => {
   const gltf = await new GLTFLoader().loadAsync(wanted.file);
   const pose = poser(gltf, wanted.clip);
   const root = gltf.scene;
-  root.traverse(node => { if (node.isMesh) node.castShadow = true; });
+  root.traverse(node => { if (node.isMesh) Object.assign(node, { castShadow: true, frustumCulled: false }); }); // a skin's sphere is that of its rest
   const scene = stage();
   scene.add(root);
   const bones = wanted.bones ? overlay(root) : null;
