@@ -93,6 +93,20 @@ public sealed class GullTests(BakedGull baked)
         }
     }
 
+    [Fact]
+    public void Its_wings_do_not_beat_into_the_ground()
+    {
+        // The longest feather is 0.305 m long.
+        foreach (var (time, live) in baked.Frames("take_off"))
+        {
+            foreach (var feather in Rows[^1])
+            {
+                var tip = Vector3.Transform(new Vector3(0, 0.305f, 0), live.JointWorld(baked.Rig.JointIndex($"{feather}_left")));
+                Assert.True(tip.Y > 0.01f, $"'{feather}_left' is {tip.Y} m above the ground at {time} s");
+            }
+        }
+    }
+
     [Theory]
     [InlineData("range_of_motion")]
     [InlineData("take_off")]

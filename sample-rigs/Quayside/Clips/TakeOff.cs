@@ -63,10 +63,10 @@ internal static class TakeOff
 
         for (var top = Crouch; top + Beat <= End; top += Beat)
         {
-            // Turns about the shoulder: back is positive about X, the front edge down about Y, the wing down about Z.
+            // Turns about the shoulder: back is positive about X, the front edge down about Y, the wing down about Z. The first beat has the ground below it.
             Shoulder(top + (Beat * 0.05f), 8, 2, -58);
             Shoulder(top + (Beat * 0.3f), -12, 14, -8);
-            Shoulder(top + (Beat * 0.55f), -8, 4, 36);
+            Shoulder(top + (Beat * 0.55f), -8, 4, top < Jump ? 9 : 36);
             Shoulder(top + (Beat * 0.8f), 14, -16, -6);
             clip.Dial(fold, (top + (Beat * 0.3f), 0), (top + (Beat * 0.55f), 0.04f), (top + (Beat * 0.82f), 0.36f));
             Tip(top + (Beat * 0.15f), -2);
