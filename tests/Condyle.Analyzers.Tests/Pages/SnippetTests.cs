@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using Condyle.Analyzers.Reporting;
 using Condyle.Analyzers.Tests.Recipes;
 using Condyle.Analyzers.Tests.Skeletons;
+using Condyle.Rules;
 using Condyle.Tests.Shared;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -55,6 +56,19 @@ public partial class SnippetTests
 
     [Fact]
     public void There_are_pages_with_code() => Assert.Superset(new HashSet<string> { "README.md", "docs/tutorial.md", "docs/sentences.md" }, Paths.ToHashSet());
+
+    /// <summary>A recipe's page has a piece that makes what it draws, and the same written out; a rule's page has pieces that say what they are.</summary>
+    [Fact]
+    public void No_piece_of_code_is_left_out() => Assert.All(Page.All(Root), page =>
+    {
+        var pieces = page.Blocks.Where(block => block.Kind.StartsWith("csharp", StringComparison.Ordinal)).ToList();
+        if (!IsOurs(page))
+            Assert.Equal(["csharp", "csharp"], pieces.Select(piece => piece.Kind));
+        else if (RuleBook.Find(Path.GetFileNameWithoutExtension(page.Path)) is not null)
+            Assert.All(pieces, piece => Assert.Contains(piece.Kind, new[] { "csharp wrong", "csharp right", "csharp accepted" }));
+        else
+            Assert.All(pieces, piece => Assert.Equal("csharp", piece.Kind));
+    });
 
     private static bool IsOurs(Page page) => !((IEnumerable<object[]>)RecipePageTests.Pages).Any(recipe => page.Path == $"src/Condyle/Recipes/{recipe[0]}.md");
 
