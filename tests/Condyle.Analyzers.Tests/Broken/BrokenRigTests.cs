@@ -11,7 +11,7 @@ namespace Condyle.Analyzers.Tests.Broken;
 /// </summary>
 public class BrokenRigTests(ITestOutputHelper output)
 {
-    private static readonly int Breakages = int.TryParse(Environment.GetEnvironmentVariable("CONDYLE_BREAKAGES"), CultureInfo.InvariantCulture, out var many) ? many : 80;
+    private static readonly int Breakages = int.TryParse(Environment.GetEnvironmentVariable("CONDYLE_BREAKAGES"), CultureInfo.InvariantCulture, out var many) ? many : 40;
 
     private static readonly int Seed = int.TryParse(Environment.GetEnvironmentVariable("CONDYLE_SEED"), CultureInfo.InvariantCulture, out var seed) ? seed : 7;
 

@@ -21,7 +21,7 @@ public class DeepCodeTests
         { "a chain of calls", "n" + Repeat(".CompareTo(n)", Many) },
         { "members", "new Node()" + Repeat(".Next", Many) + ".Number" },
         { "lambdas", "((Func<int>)(" + Repeat("() => { ", Many) + Repeat("}", Many) + "))()" },
-        { "tuples", Repeat("(", FewForTheCompiler * 20) + "1" + Repeat(", 2)", FewForTheCompiler * 20) + ".Item2" },
+        { "tuples", Repeat("(", FewForTheCompiler * 8) + "1" + Repeat(", 2)", FewForTheCompiler * 8) + ".Item2" },
         { "switches", Repeat("n switch { 1 => ", Many) + "1" + Repeat(", _ => 2 }", Many) },
         { "arrays", Repeat("new object[] { ", Many) + "1" + Repeat(" }", Many) + ".Length" },
         { "collections", "((object[])" + Repeat("[", FewForTheCompiler) + "1" + Repeat("]", FewForTheCompiler) + ").Length" },
