@@ -167,12 +167,10 @@ internal sealed class SheetWriter
 
     private string Weight(Fact<WeightPolynomial> weight) => weight.TryKnown(out var known) ? Weight(known) : Text.Hole;
 
-    /// <summary>Rather "1 − fk" than a sum with a negative factor.</summary>
     private string Weight(WeightPolynomial weight)
     {
         var printed = weight.Print(NameOf);
-        var inverse = weight.Inverse.Print(NameOf);
-        return inverse.IndexOfAny([' ', '·']) < 0 && printed.Contains(' ', StringComparison.Ordinal) ? $"(1 − {inverse})" : printed;
+        return printed.Contains(' ', StringComparison.Ordinal) ? $"({printed})" : printed;
     }
 
     private string NameOf(int variable) => model.SwitchOf(variable) is { } sw ? Name(sw)

@@ -101,12 +101,17 @@ internal sealed class WeightPolynomial : IEquatable<WeightPolynomial>
         var text = new StringBuilder();
         foreach (var term in terms)
         {
-            if (text.Length > 0)
-                text.Append(" + ");
-            var factors = string.Join("·", term.Factors.Select(nameOf));
-            text.Append(factors.Length == 0 ? Invariant.Print((float)term.Coefficient)
-                : term.Coefficient == 1 ? factors
-                : Invariant.Print((float)term.Coefficient) + "·" + factors);
+            text.Append((term.Coefficient < 0, text.Length > 0) switch
+            {
+                (true, true) => " − ",
+                (true, false) => "−",
+                (false, true) => " + ",
+                (false, false) => "",
+            });
+            var (factors, size) = (string.Join("·", term.Factors.Select(nameOf)), Math.Abs(term.Coefficient));
+            text.Append(factors.Length == 0 ? Invariant.Print((float)size)
+                : size == 1 ? factors
+                : Invariant.Print((float)size) + "·" + factors);
         }
 
         return text.ToString();

@@ -18,7 +18,7 @@ public class LabelPairTests
                     rig.Label("fk_arm_label_left", "FK").ShownBy(amount);
             """);
         Assert.Equal(
-            ["label # fk_arm_label_left 'FK' under none shown by #", "label # ik_arm_label_left 'IK' under none shown by 1 + -1·#"],
+            ["label # fk_arm_label_left 'FK' under none shown by #", "label # ik_arm_label_left 'IK' under none shown by 1 − #"],
             Offered.Model(after).Except(Offered.Model(before)).Select(line => line.Trim()).Order());
         Assert.Empty(Offered.Model(before).Except(Offered.Model(after)));
     }

@@ -93,7 +93,7 @@ public sealed class SpaceTests
         var hand = rig.Control("hand");
         var choice = hand.Choice("space", ["world", "chest"]);
         Assert.Equal("fk curl space", $"{hand.Switch("fk")} {hand.Dial("curl", 0, 1)} {choice}");
-        Assert.Equal("1 + -1·#3", choice.Is("world").ToString());
+        Assert.Equal("1 − #3", choice.Is("world").ToString());
     }
 
     [Fact]
