@@ -20,7 +20,7 @@ internal sealed class ListCommand(Surroundings surroundings)
     private void Show(RigLine line)
     {
         surroundings.Output.WriteLine(line.Failure is not null ? $"{line.Rig}: {line.Failure}"
-            : $"{line.Rig}: {line.Joints} joints, {line.Controls} controls, {line.Switches} switches, {line.Dials} dials, {line.Choices} choices, {line.Nodes} nodes in all");
+            : $"{line.Rig}: {Say.Count(line.Joints, "joint")}, {Say.Count(line.Controls, "control")}, {Say.Count(line.Switches, "switch", "switches")}, {Say.Count(line.Dials, "dial")}, {Say.Count(line.Choices, "choice")}, {Say.Count(line.Nodes, "node")} in all");
         surroundings.Output.WriteLine($"  delivered in {line.Skeleton ?? "no named file"}; clips: {(line.Clips.Count == 0 ? "none" : string.Join(", ", line.Clips))}");
     }
 

@@ -16,6 +16,8 @@ internal static class Say
 
     public static string Seconds(double seconds) => Figures.Seconds(seconds);
 
+    public static string Count(int count, string one, string? many = null) => count == 1 ? $"1 {one}" : $"{count} {many ?? one + "s"}";
+
     public static string Bytes(long bytes) => bytes switch
     {
         < 1000 => $"{bytes} B",
