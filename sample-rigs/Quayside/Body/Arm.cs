@@ -16,7 +16,7 @@ internal static class Arm
         arm.Turns[2].LimitTurn(Axis.X, -25, 20).LimitTurn(side, Axis.Y, -85, 85).LimitTurn(side, Axis.Z, -75, 75);
         arm.Show("arms", Tint.Teal, size: 0.14f);
 
-        var collar = rig.Collar(arm, joints.Collar[side], under: torso.Chest, new CollarOptions { Follows = 0 });
+        var collar = rig.Collar(arm, joints.Collar[side], under: torso.Chest);
         collar.Turn.Lock(Channels.TurnY).LimitTurn(Axis.X, -20, 30).LimitTurn(side, Axis.Z, -10, 35)
             .Shaped(ControlShape.Triangle, size: 0.12f).Tinted(Tint.Teal).OnLayer("arms");
 

@@ -12,15 +12,17 @@ public sealed record CollarOptions
     /// <summary>The name of the switch that says how far it follows the arm's goal.</summary>
     public string Switch { get => SwitchFact.ToString(); init => SwitchFact = value; }
 
-    /// <summary>Which share of the way to the goal it turns at rest, from 0 to 1.</summary>
+    /// <summary>
+    /// Which share of the way to the goal it turns at rest, from 0 to 1. A raised arm takes about a quarter of its turn from the collar (common practice, no source);
+    /// but going from IK to FK takes out of the arm what the collar follows, so it is 0 where nothing is said.
+    /// </summary>
     public float Follows { get => FollowsFact.OrDefault(); init => FollowsFact = value; }
 
     internal Text NameFact { get; private set; } = "collar";
 
     internal Text SwitchFact { get; private set; } = "follows";
 
-    // Common practice, no source: a raised arm takes about a quarter of its turn from the collar.
-    internal Fact<float> FollowsFact { get; private set; } = 0.25f;
+    internal Fact<float> FollowsFact { get; private set; } = 0f;
 
     internal static CollarOptions Open(RigDraft _) => new()
     {

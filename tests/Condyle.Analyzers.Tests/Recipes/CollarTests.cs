@@ -18,7 +18,7 @@ public class CollarTests
         """;
 
     [Theory]
-    [InlineData("", "collar", "follows", "0.25f")]
+    [InlineData("", "collar", "follows", "0f")]
     [InlineData(", new CollarOptions { Name = \"clavicle\", Switch = \"goes_along\", Follows = 0.4f }", "clavicle", "goes_along", "0.4f")]
     public Task It_makes_what_could_be_written_out(string options, string name, string switched, string share) => Written.AreTheSame(
         Arm + $$"""

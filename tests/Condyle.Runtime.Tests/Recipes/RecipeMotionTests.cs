@@ -82,9 +82,9 @@ public abstract class MotionOfRecipes(bool isWhole, int seeds)
             var toWrist = posed.RestOf("wrist_left") - posed.RestOf("collar_left");
             var whole = Between(toWrist, toWrist + raised);
             posed.Both("hand", "wrist", raised, Quaternion.Identity);
-            foreach (var share in new[] { 0.25f, 1, 0 })
+            foreach (var share in new[] { 0, 0.25f, 1 })
             {
-                if (share != 0.25f)
+                if (share != 0)
                     posed.Switch("follows", share);
                 posed.Evaluated().AssertMirrored();
                 Posed.Same(Quaternion.Slerp(Quaternion.Identity, whole, share), posed.TurnOf("collar_left"), $"{seed}: collar by {share}");
