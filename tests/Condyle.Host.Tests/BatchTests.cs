@@ -26,6 +26,19 @@ public sealed class BatchTests
     }
 
     [Fact]
+    public void What_passes_a_limit_is_baked_and_told()
+    {
+        using var program = Harbour("wave");
+        ClipFiles.Write(program, "swing", 120);
+        Assert.Equal(0, program.Run("bake", program["clips"], "--out", program["build"]));
+        Assert.Contains("2 baked", program.Output, StringComparison.Ordinal);
+        Assert.Contains("swing.glb: 'swing' at 0.77 s: 'slew' turns 92° about Y, and its limits are -90° and 90°.", program.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("'wave' at", program.Output, StringComparison.Ordinal);
+        Assert.Equal(0, program.Run("bake", program["clips"], "--out", program["build"]));
+        Assert.Contains("'slew' turns 92° about Y", program.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_pattern_names_its_files_and_no_others()
     {
         using var program = Harbour("wave_left", "wave_right", "haul");

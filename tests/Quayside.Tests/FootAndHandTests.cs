@@ -29,6 +29,19 @@ public sealed class FootAndHandTests
     }
 
     [Fact]
+    public void A_foot_goes_along_the_world_up_by_its_Y_and_forward_by_its_Z()
+    {
+        foreach (var side in Side.Both)
+        {
+            foreach (var way in new Vector3[] { new(0, 0.1f, 0), new(0, 0.05f, 0.1f), new(side.Sign * 0.05f, 0.05f, 0) })
+            {
+                var (rest, moved) = (Posed(_ => { }), Posed(live => live.SetMove(Rig.ControlIndex($"foot_{side}"), way)));
+                Assert.True(Vector3.Distance(way, At(moved, $"ankle_{side}") - At(rest, $"ankle_{side}")) < 1e-4f, $"{way} brings the {side} ankle by {At(moved, $"ankle_{side}") - At(rest, $"ankle_{side}")}");
+            }
+        }
+    }
+
+    [Fact]
     public void Fingers_curl_towards_the_palm_alike_on_both_sides()
     {
         var fist = Posed(live =>

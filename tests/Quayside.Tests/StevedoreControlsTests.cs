@@ -42,6 +42,12 @@ public sealed class StevedoreControlsTests : IDisposable
                 Assert.True(held.Contains(channel), $"'{control["name"]}' can be brought anywhere by its {channel}");
         });
 
+    /// <summary>Turns are about X, then Y, then Z: with Y at a quarter, X and Z turn about one axis.</summary>
+    [Fact]
+    public void None_loses_an_axis_within_its_limits() =>
+        Assert.All(controls.SelectMany(control => Extra(control, "condyleLimits")?.AsArray().Where(limit => (string)limit!["channel"]! == "turn Y") ?? []), limit =>
+            Assert.True((double)limit!["from"]! >= -85 && (double)limit["to"]! <= 85, limit.ToJsonString()));
+
     public void Dispose() => folder.Delete(recursive: true);
 
     private static JsonNode? Extra(JsonObject node, string name) => node["extras"]?[name];

@@ -11,7 +11,7 @@ internal static class Arm
     {
         var bones = rig.Chain(joints.Shoulder[side], joints.Wrist[side]).Without(JointRole.Twist);
         var arm = rig.Limb(bones, "arm", side, under: torso.Chest, systems, space, Options);
-        arm.Turns[0].LimitTurn(Axis.X, -60, 130).LimitTurn(side, Axis.Y, -90, 90).LimitTurn(side, Axis.Z, -45, 130);
+        arm.Turns[0].LimitTurn(Axis.X, -60, 130).LimitTurn(side, Axis.Y, -80, 80).LimitTurn(side, Axis.Z, -45, 130);
         arm.Turns[1].Lock(Channels.TurnY | Channels.TurnZ).LimitTurn(Axis.X, -18, 130);
         arm.Turns[2].LimitTurn(Axis.X, -25, 20).LimitTurn(side, Axis.Y, -85, 85).LimitTurn(side, Axis.Z, -75, 75);
         arm.Show("arms", Tint.Teal, size: 0.14f);

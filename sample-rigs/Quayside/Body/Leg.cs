@@ -6,7 +6,7 @@ namespace Quayside.Body;
 /// <summary>Leg and foot of a side.</summary>
 internal static class Leg
 {
-    private static readonly LimbOptions Options = new() { Goal = "foot", Pole = "knee_pole", PoleDistance = 0.5f, Stretches = true, Softness = 0.01f };
+    private static readonly LimbOptions Options = new() { Goal = "foot", Pole = "knee_pole", PoleDistance = 0.5f, Stretches = true, Softness = 0.01f, GoalAlongWorld = true };
 
     /// <summary>Where the heel meets the ground, from the ankle; and where the toes end, from the ball: in metres, by eye.</summary>
     private static readonly Vector3 Heel = new(0, -0.07f, -0.068f), Tip = new(0, -0.028f, 0.075f);

@@ -55,7 +55,9 @@ internal sealed record WrittenFile(string Name, long Bytes, string Sha256)
 /// <param name="Keys">The number of keys.</param>
 /// <param name="OnFramesMetres">How far a joint is off at most on a sample.</param>
 /// <param name="BetweenMetres">How far between samples.</param>
-internal sealed record BakedPart(string Clip, int Frames, float Seconds, long Keys, double OnFramesMetres, double BetweenMetres)
+/// <param name="BeyondLimits">Which controls it takes beyond their limits; none where a manifest doesn't say.</param>
+internal sealed record BakedPart(string Clip, int Frames, float Seconds, long Keys, double OnFramesMetres, double BetweenMetres, IReadOnlyList<string>? BeyondLimits)
 {
-    public static BakedPart Of(BakeReport report) => new(report.Clip, report.Frames, report.Seconds, report.Keys, report.OnFrames.Metres.Value, report.Between.Metres.Value);
+    public static BakedPart Of(BakeReport report, IReadOnlyList<string> beyondLimits) =>
+        new(report.Clip, report.Frames, report.Seconds, report.Keys, report.OnFrames.Metres.Value, report.Between.Metres.Value, beyondLimits);
 }

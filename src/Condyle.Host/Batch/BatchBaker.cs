@@ -2,6 +2,7 @@ using Condyle.Host.Reporting;
 using Condyle.Runtime;
 using Condyle.Runtime.Gltf;
 using Condyle.Runtime.Gltf.Writing;
+using Condyle.Runtime.Matching;
 
 namespace Condyle.Host.Batch;
 
@@ -25,13 +26,14 @@ internal sealed class BatchBaker(Rig rig, CompiledRig compiled, GltfFile deliver
             if (BakeManifest.FindFinished(input.Output, work) is { } finished)
                 return BatchResult.UpToDate(input, finished);
 
-            var result = RigBaker.Prepare(compiled, delivered, ClipFile.Read(file, compiled).Clips, settings).Write(input.Output, cancellation: cancellation);
+            var clips = ClipFile.Read(file, compiled).Clips;
+            var result = RigBaker.Prepare(compiled, delivered, clips, settings).Write(input.Output, cancellation: cancellation);
             if (!result.Holds)
                 return BatchResult.Failed(input, NotLive(result.Clips.First(clip => !clip.Holds)));
             List<string> written = [input.Output];
             if (reports)
                 written.AddRange(ReportFiles.Write(result));
-            var manifest = new BakeManifest(work, rig.Name, Path.GetFileName(input.Path), [.. written.Select(WrittenFile.Of)], [.. result.Clips.Select(BakedPart.Of)]);
+            var manifest = new BakeManifest(work, rig.Name, Path.GetFileName(input.Path), [.. written.Select(WrittenFile.Of)], [.. result.Clips.Zip(clips, (report, clip) => BakedPart.Of(report, PassedLimits.Of(compiled, clip)))]);
             manifest.Write(input.Output);
             return BatchResult.Baked(input, manifest);
         }

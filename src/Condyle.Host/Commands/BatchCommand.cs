@@ -55,6 +55,12 @@ internal sealed class BatchCommand(Surroundings surroundings, BatchRequest reque
         var failed = results.Where(result => result.State == BatchState.Failed).ToList();
         var counts = $"{results.Count(result => result.State == BatchState.Baked)} baked, {results.Count(result => result.State == BatchState.UpToDate)} up to date, {failed.Count} failed";
         surroundings.Output.WriteLine(counts + (shard.Count > 1 ? $" (share {shard.Index}/{shard.Count}: {results.Length} of {all} files)" : ""));
+        foreach (var (result, clip) in results.SelectMany(result => result.Clips, (result, clip) => (result, clip)))
+        {
+            foreach (var passed in clip.BeyondLimits ?? [])
+                surroundings.Output.WriteLine($"  {result.Input}: '{clip.Clip}' at {passed}");
+        }
+
         foreach (var result in failed)
             surroundings.Output.WriteLine(result.Reason!.StartsWith(result.Input, StringComparison.Ordinal) ? $"  {result.Reason}" : $"  {result.Input}: {result.Reason}");
     }

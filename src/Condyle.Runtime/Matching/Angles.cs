@@ -23,6 +23,11 @@ internal readonly record struct Angles(double X, double Y, double Z)
     /// <summary>The same turn the other way: about Y past a quarter, with X and Z half a turn on.</summary>
     public Angles Other => new(HalfOn(X), HalfOn(-Y), HalfOn(Z));
 
+    /// <summary>Of both ways the one with fewer degrees in all.</summary>
+    public Angles Shorter => Other.Sum < Sum ? Other : this;
+
+    private double Sum => Math.Abs(X) + Math.Abs(Y) + Math.Abs(Z);
+
     private static double HalfOn(double degrees) => degrees > 0 ? degrees - 180 : degrees + 180;
 
     private Quaterniond About(Axis axis) => Quaterniond.About(Vector3d.Unit(axis), this[axis] / DegreesPerRadian);

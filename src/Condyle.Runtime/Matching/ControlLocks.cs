@@ -20,8 +20,7 @@ internal sealed class ControlLocks(CompiledControl control, List<MatchNote> note
             var (along, off) = (Vector3d.Dot(kept, Vector3d.Unit(axis)), Vector3d.Dot(wanted - kept, Vector3d.Unit(axis)));
             if (Math.Abs(off) > LimbMatch.AllowedMetres)
                 Note(MatchNoteKind.Locked, $"would have to move {Millimetres(off)} along {axis}, which is locked");
-            if (LimitOf(turns: false, axis) is { } limit && (along < limit.From - LimbMatch.AllowedMetres || along > limit.To + LimbMatch.AllowedMetres))
-                Note(MatchNoteKind.BeyondLimit, $"moves {Millimetres(along)} along {axis}, and its limits are {Millimetres(limit.From)} and {Millimetres(limit.To)}");
+            NoteMoved(axis, along);
         }
 
         return kept;
@@ -40,11 +39,33 @@ internal sealed class ControlLocks(CompiledControl control, List<MatchNote> note
             var off = Math.IEEERemainder(after[axis] - kept[axis], 360);
             if (Math.Abs(off) > LimbMatch.AllowedDegrees)
                 Note(MatchNoteKind.Locked, $"would have to turn {Invariant.Short(off)}° about {axis}, which is locked");
-            if (LimitOf(turns: true, axis) is { } limit && (kept[axis] < limit.From - LimbMatch.AllowedDegrees || kept[axis] > limit.To + LimbMatch.AllowedDegrees))
-                Note(MatchNoteKind.BeyondLimit, $"turns {Invariant.Short(kept[axis])}° about {axis}, and its limits are {Invariant.Short(limit.From)}° and {Invariant.Short(limit.To)}°");
+            NoteTurned(axis, kept[axis]);
         }
 
         return (control.Locked & Channels.Turn) switch { Channels.None => wanted, Channels.Turn => set, _ => kept.Turn };
+    }
+
+    /// <summary>Notes which limits are passed by what is set, of the two ways to read a turn by the shorter one.</summary>
+    public void Look(Vector3d move, Quaterniond turn)
+    {
+        var angles = Angles.Of(turn).Shorter;
+        foreach (var axis in Axes)
+        {
+            NoteMoved(axis, Vector3d.Dot(move, Vector3d.Unit(axis)));
+            NoteTurned(axis, angles[axis]);
+        }
+    }
+
+    private void NoteMoved(Axis axis, double along)
+    {
+        if (LimitOf(turns: false, axis) is { } limit && (along < limit.From - LimbMatch.AllowedMetres || along > limit.To + LimbMatch.AllowedMetres))
+            Note(MatchNoteKind.BeyondLimit, $"moves {Millimetres(along)} along {axis}, and its limits are {Millimetres(limit.From)} and {Millimetres(limit.To)}");
+    }
+
+    private void NoteTurned(Axis axis, double degrees)
+    {
+        if (LimitOf(turns: true, axis) is { } limit && (degrees < limit.From - LimbMatch.AllowedDegrees || degrees > limit.To + LimbMatch.AllowedDegrees))
+            Note(MatchNoteKind.BeyondLimit, $"turns {Invariant.Short(degrees)}° about {axis}, and its limits are {Invariant.Short(limit.From)}° and {Invariant.Short(limit.To)}°");
     }
 
     private void Note(MatchNoteKind kind, string what) => notes.Add(new(kind, $"'{control.Name}' {what}."));

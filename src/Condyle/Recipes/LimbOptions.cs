@@ -37,6 +37,9 @@ public sealed record LimbOptions
     /// <summary>Whether the goal has a dial <c>bend</c>, in degrees, that turns the plane of the bend.</summary>
     public bool TurnsPlane { get => TurnsPlaneFact.OrDefault(); init => TurnsPlaneFact = value; }
 
+    /// <summary>Whether the goal's axes lie along the world's, so that its Y lifts it, rather than along those of the tip's joint.</summary>
+    public bool GoalAlongWorld { get => GoalAlongWorldFact.OrDefault(); init => GoalAlongWorldFact = value; }
+
     /// <summary>Whether labels show which of IK and FK has the limb.</summary>
     public bool HasLabels { get => HasLabelsFact.OrDefault(); init => HasLabelsFact = value; }
 
@@ -60,6 +63,8 @@ public sealed record LimbOptions
 
     internal Fact<bool> TurnsPlaneFact { get; private set; } = false;
 
+    internal Fact<bool> GoalAlongWorldFact { get; private set; } = false;
+
     internal Fact<bool> HasLabelsFact { get; private set; } = true;
 
     internal Text NameOfGoal(Text limb) => goal ?? limb + "_goal";
@@ -80,6 +85,7 @@ public sealed record LimbOptions
         MostStretchFact = Fact<float>.Open,
         SoftnessFact = Fact<float>.Open,
         TurnsPlaneFact = Fact<bool>.Open,
+        GoalAlongWorldFact = Fact<bool>.Open,
         HasLabelsFact = Fact<bool>.Open,
     };
 }

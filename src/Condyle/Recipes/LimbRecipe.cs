@@ -1,3 +1,4 @@
+using System.Numerics;
 using Condyle.Model;
 
 namespace Condyle.Recipes;
@@ -8,7 +9,7 @@ internal static class LimbRecipe
     /// <summary>None where the limb's joints or its options aren't known.</summary>
     public static Limb? Build(RigDraft rig, Chain bones, RecipeNames names, Side side, Node under, Group systems, Node space, LimbOptions options, PlaceId place)
     {
-        if (rig.IsOpen(bones.Id) || Decided(options) is not var (startsInFk, stretches, turnsPlane, hasLabels))
+        if (rig.IsOpen(bones.Id) || Decided(options) is not var (startsInFk, stretches, turnsPlane, goalAlongWorld, hasLabels))
             return null;
 
         Given.AName(names.Part, "A limb", "arm");
@@ -17,7 +18,8 @@ internal static class LimbRecipe
         rig.Drive(parts, place).ByMatrix(root, place);
 
         var ik = bones.Copy("ik", place).Under(parts, place);
-        var goal = rig.Control(names.Sided(options.NameOfGoal(names.Part)), place).Under(space, place).PlacedAt(bones.Tip, place);
+        var goal = rig.Control(names.Sided(options.NameOfGoal(names.Part)), place).Under(space, place);
+        goal = goalAlongWorld ? goal.PlacedAt(rig.Spot(bones.Tip, Vector3.Zero, place), place) : goal.PlacedAt(bones.Tip, place);
         var pole = rig.Control(names.Sided(options.NameOfPole(names.Part)), place).Under(space, place)
             .PlacedAt(ik.PolePoint(options.PoleDistanceFact, place), place).Lock(Channels.Turn, place);
         var solver = rig.TwoBone(ik, place).Reach(goal, place).Face(pole, place);
@@ -42,9 +44,10 @@ internal static class LimbRecipe
         return new Limb(bones, side, root, goal, pole, turns, amount, ik, fk, solver, parts);
     }
 
-    private static (bool StartsInFk, bool Stretches, bool TurnsPlane, bool HasLabels)? Decided(LimbOptions options) =>
+    private static (bool StartsInFk, bool Stretches, bool TurnsPlane, bool GoalAlongWorld, bool HasLabels)? Decided(LimbOptions options) =>
         options.StartsInFkFact.TryKnown(out var startsInFk) && options.StretchesFact.TryKnown(out var stretches)
-        && options.TurnsPlaneFact.TryKnown(out var turnsPlane) && options.HasLabelsFact.TryKnown(out var hasLabels)
-            ? (startsInFk, stretches, turnsPlane, hasLabels)
+        && options.TurnsPlaneFact.TryKnown(out var turnsPlane)
+        && options.GoalAlongWorldFact.TryKnown(out var goalAlongWorld) && options.HasLabelsFact.TryKnown(out var hasLabels)
+            ? (startsInFk, stretches, turnsPlane, goalAlongWorld, hasLabels)
             : null;
 }

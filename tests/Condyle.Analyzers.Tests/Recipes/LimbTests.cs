@@ -62,7 +62,7 @@ public class LimbTests
     public Task Its_options_make_what_could_be_written_out() => Written.AreTheSame(
         Bones + """
             var common = new LimbOptions { Goal = "foot", Pole = "knee_pole", HasLabels = false };
-            var limb = rig.Limb(leg, "leg", side, root, systems, root, common with { Stretches = true, MostStretch = 1.2f, Softness = 0.02f, TurnsPlane = true, PoleDistance = 0.5f, Switch = "by_hand", StartsInFk = true });
+            var limb = rig.Limb(leg, "leg", side, root, systems, root, common with { Stretches = true, MostStretch = 1.2f, Softness = 0.02f, TurnsPlane = true, PoleDistance = 0.5f, Switch = "by_hand", StartsInFk = true, GoalAlongWorld = true });
             limb.Turns[1].LimitTurn(Axis.X, -10, 120);
             limb.Goal.Lock(Channels.Scale);
         }
@@ -72,7 +72,7 @@ public class LimbTests
             var parts = rig.Group($"leg_{side}_group").Under(systems).PlacedAt(hold);
             rig.Drive(parts).ByMatrix(hold);
             var ik = leg.Copy("ik").Under(parts);
-            var goal = rig.Control($"foot_{side}").Under(root).PlacedAt(leg.Tip);
+            var goal = rig.Control($"foot_{side}").Under(root).PlacedAt(rig.Spot(leg.Tip, Vector3.Zero));
             var pole = rig.Control($"knee_pole_{side}").Under(root).PlacedAt(ik.PolePoint(0.5f)).Lock(Channels.Turn);
             rig.TwoBone(ik).Reach(goal).Face(pole).Softening(0.02f).Stretching(goal.Switch("stretch"), most: 1.2f).TurningPlane(goal.Dial("bend", -90, 90, unit: DialUnit.Degrees));
             var fk = leg.Copy("fk").Under(parts);

@@ -86,7 +86,7 @@ public class SayAsRecipeTests
             var parts = rig.Group("leg_left_group").Under(systems).PlacedAt(hold);
             rig.Drive(parts).ByMatrix(hold);
             var ik = bones.Copy("ik").Under(parts);
-            var foot = rig.Control("foot_left").Under(root).PlacedAt(bones.Tip);
+            var foot = rig.Control("foot_left").Under(root).PlacedAt(rig.Spot(bones.Tip, Vector3.Zero));
             var pole = rig.Control("knee_pole_left").Under(root).PlacedAt(ik.PolePoint(0.5f)).Lock(Channels.Turn);
             rig.TwoBone(ik).Reach(foot).Face(pole).Softening(0.02f).Stretching(foot.Switch("stretch"), most: 1.2f).TurningPlane(foot.Dial("bend", -90, 90, unit: DialUnit.Degrees));
             var fk = bones.Copy("fk").Under(parts);
@@ -105,7 +105,7 @@ public class SayAsRecipeTests
         """,
         """
             var bones = rig.Chain(joints.Hip.Left, joints.Ankle.Left);
-            var leg = rig.Limb(bones, "leg", Side.Left, under: root, systems, space: root, new LimbOptions { Goal = "foot", Pole = "knee_pole", PoleDistance = 0.5f, Switch = "by_hand", StartsInFk = true, Stretches = true, MostStretch = 1.2f, Softness = 0.02f, TurnsPlane = true, HasLabels = false });
+            var leg = rig.Limb(bones, "leg", Side.Left, under: root, systems, space: root, new LimbOptions { Goal = "foot", Pole = "knee_pole", PoleDistance = 0.5f, Switch = "by_hand", StartsInFk = true, Stretches = true, MostStretch = 1.2f, Softness = 0.02f, TurnsPlane = true, GoalAlongWorld = true, HasLabels = false });
             leg.Turns[1].LimitTurn(Axis.X, -10, 120);
             rig.Label("by_hand_label_left", "by hand").ShownBy(1);
         """);
@@ -114,6 +114,7 @@ public class SayAsRecipeTests
     [InlineData(".Lock(Channels.Turn);\n", ".Lock(Channels.Move);\n")]
     [InlineData("leg_root_", "leg_start_")]
     [InlineData("PlacedAt(bones.Tip);", "PlacedAt(bones.Tip).Shaped(ControlShape.Box);")]
+    [InlineData("PlacedAt(bones.Tip);", "PlacedAt(rig.Spot(bones.Tip, Vector3.UnitY));")]
     [InlineData("Under(systems)", "Under(root)")]
     [InlineData("$\"leg_pole_{side}\").Under(root)", "$\"leg_pole_{side}\").Under(goal)")]
     [InlineData("From(fk, amount)", "From(fk, 1)")]

@@ -83,6 +83,9 @@ public class WriteOutRecipeTests
         arm.Goal.Lock(Channels.Scale);
         rig.Control("idle").Under(arm.Turns[^1]).PlacedAt(arm.Bones.Tip);
         """)]
+    [InlineData("""
+        rig.$$Limb(rig.Chain(joints.Hip.Left, joints.Ankle.Left), "leg", Side.Left, under: root, systems, space: root, new LimbOptions { GoalAlongWorld = true });
+        """)]
     [InlineData(Leg + """
             var foot = rig.$$FootRoll(leg, joints.Toes[side], heel: new(0, -0.07f, -0.05f), tip: new(0, -0.01f, 0.07f), new FootRollOptions { BallDegrees = 30 });
             foot.Toes.LimitTurn(Axis.X, -60, 30);

@@ -54,6 +54,7 @@ function poser(gltf, name) {
   action.clampWhenFinished = true;
   action.play();
   return at => {
+    action.reset(); // once it has come to its end it is paused
     mixer.setTime(at);
     gltf.scene.updateMatrixWorld(true);
   };

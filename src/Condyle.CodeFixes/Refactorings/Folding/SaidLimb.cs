@@ -140,6 +140,12 @@ internal sealed class SaidLimb
             Add(true, nameof(LimbOptions.TurnsPlane), "true");
         }
 
+        if (said.Element(goal, nameof(Control.PlacedAt)) is { } at && said.Log[at] is PointBesideAsked)
+        {
+            parts.Add(at);
+            Add(true, nameof(LimbOptions.GoalAlongWorld), "true");
+        }
+
         Add(!hasLabels, nameof(LimbOptions.HasLabels), "false");
         Options = options;
         return true;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Condyle.Evaluation;
 using Condyle.Runtime.Baking;
 using Condyle.Runtime.Matching;
@@ -100,24 +99,5 @@ public static class MotionMatch
             [.. motion.Joints.Index().Where(joint => joint.Item.Name.Length > 0 && !taken.Contains(joint.Index)).Select(joint => joint.Item.Name)],
             [.. rig.Joints.Where(joint => from[joint.Index] < 0).Select(joint => joint.Name)],
             notes.All);
-    }
-
-    /// <summary>Each note once: of a kind, about a control or joint.</summary>
-    private sealed class MatchNotes
-    {
-        private readonly HashSet<(MatchNoteKind, string)> seen = [];
-        private readonly List<string> all = [];
-
-        public IReadOnlyList<string> All => all;
-
-        public void Take(IEnumerable<MatchNote> notes, float time)
-        {
-            foreach (var note in notes)
-            {
-                var about = note.Text.Split('\'') is [_, var name, ..] ? name : note.Text;
-                if (seen.Add((note.Kind, about)))
-                    all.Add(string.Create(CultureInfo.InvariantCulture, $"{time:0.##} s: {note.Text}"));
-            }
-        }
     }
 }

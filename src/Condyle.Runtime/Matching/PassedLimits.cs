@@ -1,0 +1,27 @@
+namespace Condyle.Runtime.Matching;
+
+/// <summary>Which controls a clip takes beyond their limits. Nothing holds them back where a clip is made, so whoever sends one is told.</summary>
+internal static class PassedLimits
+{
+    private const int LooksPerSecond = 30;
+
+    /// <summary>A line for each such control, with the time where it was first seen.</summary>
+    public static IReadOnlyList<string> Of(CompiledRig rig, Clip clip)
+    {
+        var (player, live, passed) = (new ClipPlayer(rig, clip), rig.NewInstance(), new MatchNotes());
+        var limited = rig.Controls.Where(control => control.Limits.Count > 0).ToList();
+        List<MatchNote> notes = [];
+        for (var look = 0; look <= clip.Seconds * LooksPerSecond; look++)
+        {
+            var time = (float)look / LooksPerSecond;
+            player.Pose(live, time);
+            foreach (var control in limited)
+                new ControlLocks(control, notes).Look(live.ControlMove(control.Index), live.ControlTurn(control.Index));
+
+            passed.Take(notes, time);
+            notes.Clear();
+        }
+
+        return passed.All;
+    }
+}
