@@ -116,6 +116,14 @@ public sealed class OtherVerbsTests
 
         Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm"));
         Assert.Contains("--joint: 'arm' doesn't say which joint is which. Write FROM=TO", program.Error, StringComparison.Ordinal);
+        foreach (var wrong in new[] { "hand.space", "hand.space=chest@soon", "hand.space=@1" })
+        {
+            Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--choice", wrong));
+            Assert.Contains($"--choice: '{wrong}' doesn't say which option a choice has. Write NAME=OPTION", program.Error, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--choice", "hand.space=chest"));
+        Assert.Contains("hand.space", program.Error, StringComparison.Ordinal);
         Assert.Equal(2, program.Run("match", program["turn.bvh"], "--out", program.Path));
         Assert.Contains("has no joint of the rig 'Hoist'. Say with a JointMap which is which.", program.Error, StringComparison.Ordinal);
     }

@@ -32,4 +32,21 @@ public sealed class OldMotionTests(BakedStevedore stevedore)
             }
         }
     }
+
+    [Fact]
+    public void A_hand_changes_its_space_on_the_way_and_the_lift_stays_as_it_was()
+    {
+        var choices = new Clip("spaces", 4).Choice("hand_left.space", 0, "world").Choice("hand_left.space", 2, "chest");
+        var result = MotionMatch.Run(stevedore.Rig, JointMotion.FromGltf(stevedore.File, "lift_crate"), settings: new MotionMatchSettings { Limbs = LimbCopy.Solved, Choices = choices });
+        Assert.True(result.Largest.Metres.Value < 2e-4 && result.Largest.Degrees.Value < 0.05, $"{result.Largest}\n{string.Join("\n", result.Notes)}");
+
+        var (player, live, hand) = (new ClipPlayer(stevedore.Rig, result.Clip), stevedore.Rig.NewInstance(), stevedore.Rig.ControlIndex("hand_left"));
+        Vector3 HandAt(float time)
+        {
+            player.Pose(live, time);
+            return live.ControlMove(hand);
+        }
+
+        Assert.True(Vector3.Distance(HandAt(1.9f), HandAt(2.1f)) > 0.05f, "the hand's own keys don't tell one space from the other");
+    }
 }

@@ -133,6 +133,7 @@ internal static class CommandTree
         var file = new Argument<string>("file") { Description = "A .bvh file of motion capture, or a .gltf or .glb file with an animation of joints." };
         var animation = new Option<string?>("--animation") { Description = "The animation of a glTF file; without it, the file has one only.", HelpName = "NAME" };
         var joints = new Option<string[]>("--joint") { Description = "Which joint of the motion is which of the rig, as FROM=TO; joints of one name needn't be said.", HelpName = "FROM=TO", AllowMultipleArgumentsPerToken = true, DefaultValueFactory = _ => [] };
+        var choices = new Option<string[]>("--choice") { Description = "Which option a choice has, from a time in seconds on or all along: what rides by it, such as a hand by its space, is set so that the motion stays as it is.", HelpName = "NAME=OPTION[@SECONDS]", AllowMultipleArgumentsPerToken = true, DefaultValueFactory = _ => [] };
         var rest = new Option<RestPolicy>("--rest") { Description = "What is kept where the skeletons don't rest alike." };
         var limbs = new Option<LimbCopy>("--limbs") { Description = "Which copy of limbs is shown; both are set." };
         var up = new Option<Axis>("--up") { Description = "The axis of a BVH file that points up: Y or Z.", DefaultValueFactory = _ => Axis.Y };
@@ -140,7 +141,7 @@ internal static class CommandTree
         var rate = Options.Number("--fps", "Frames per second, from 1 to 1000; without it, those of the motion, or 30.", "a number of frames per second");
         var command = new Command("match", "Puts motion capture, or a clip of an older skeleton, onto the controls of a rig, says how far each joint is off, and writes the controls with the clip for an animator or for bake.")
         {
-            file, animation, options.Rig, joints, rest, limbs, up, rate, options.Skeleton, options.Folder, options.Json,
+            file, animation, options.Rig, joints, choices, rest, limbs, up, rate, options.Skeleton, options.Folder, options.Json,
         };
         command.SetAction((parsed, cancellation) => Task.Run(
             () => new MatchCommand(surroundings, new MatchRequest(
@@ -148,6 +149,7 @@ internal static class CommandTree
                 parsed.GetValue(animation),
                 parsed.GetValue(options.Rig),
                 parsed.GetValue(joints) ?? [],
+                parsed.GetValue(choices) ?? [],
                 new MotionMatchSettings { Rest = parsed.GetValue(rest), Limbs = parsed.GetValue(limbs), FramesPerSecond = parsed.GetValue(rate) },
                 parsed.GetValue(up),
                 parsed.GetValue(options.Skeleton),

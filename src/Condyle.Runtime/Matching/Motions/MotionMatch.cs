@@ -40,9 +40,16 @@ public static class MotionMatch
         foreach (var (sw, value) in plan.Shown)
             instance.SetSwitch(sw, value);
         var pose = new LivePose(rig.LimbTable, instance);
+        var choices = settings.Choices is { } chosen ? new ClipPlayer(rig, chosen) : null;
         foreach (var (frame, time) in times.Index())
         {
             cancellation.ThrowIfCancellationRequested();
+            if (choices is not null)
+            {
+                choices.Pose(instance, time);
+                pose.Refresh();
+            }
+
             Put(plan, pose, wanted.At(time));
             foreach (var limb in rig.Limbs)
                 notes.Take(instance.MatchGoal(limb.Index).Notes, time);
