@@ -128,11 +128,13 @@ public readonly partial record struct Control : IHandle
     /// <param name="fromDegrees">The least angle, in degrees.</param>
     /// <param name="toDegrees">The greatest angle, in degrees.</param>
     /// <returns>The control.</returns>
+    /// <exception cref="ArgumentException">The axis is none, or an angle is not a number; an infinite one leaves that end open.</exception>
     public Control LimitTurn(Axis axis, float fromDegrees, float toDegrees, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         LimitTurn(axis, fromDegrees, toDegrees, Draft.Place(file, line));
 
     internal Control LimitTurn(Fact<Axis> axis, Fact<float> fromDegrees, Fact<float> toDegrees, PlaceId place)
     {
+        Given.Limits(axis, fromDegrees, toDegrees, $"The turn of '{NameFact}'");
         Draft.Record(new LimitSet(place, Id, turns: true, axis, fromDegrees, toDegrees));
         return this;
     }
@@ -142,11 +144,13 @@ public readonly partial record struct Control : IHandle
     /// <param name="fromMetres">The least distance, in metres.</param>
     /// <param name="toMetres">The greatest distance, in metres.</param>
     /// <returns>The control.</returns>
+    /// <exception cref="ArgumentException">The axis is none, or a distance is not a number; an infinite one leaves that end open.</exception>
     public Control LimitMove(Axis axis, float fromMetres, float toMetres, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         LimitMove(axis, fromMetres, toMetres, Draft.Place(file, line));
 
     internal Control LimitMove(Fact<Axis> axis, Fact<float> fromMetres, Fact<float> toMetres, PlaceId place)
     {
+        Given.Limits(axis, fromMetres, toMetres, $"The move of '{NameFact}'");
         Draft.Record(new LimitSet(place, Id, turns: false, axis, fromMetres, toMetres));
         return this;
     }
@@ -188,7 +192,7 @@ public readonly partial record struct Control : IHandle
 
     /// <summary>Adds a pick among named options to the control; the first is picked at rest. Each option is a weight, and together they are one.</summary>
     /// <param name="name">The choice's name on the control.</param>
-    /// <param name="options">The options, at least one, each with its own name.</param>
+    /// <param name="options">The options, at least one, each with its own name: <c>["world", "chest"]</c>.</param>
     /// <returns>The choice.</returns>
     /// <exception cref="ArgumentException">There is no option, or two have the same name.</exception>
     public Choice Choice(string name, string[] options, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>

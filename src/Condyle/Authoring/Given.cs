@@ -29,6 +29,13 @@ internal static class Given
             throw new ArgumentException($"{(int)value} is no axis. Give X, Y or Z.");
     }
 
+    public static void Limits(Fact<Axis> axis, Fact<float> from, Fact<float> to, string what)
+    {
+        AnAxis(axis);
+        if ((from.TryKnown(out var least) && float.IsNaN(least)) || (to.TryKnown(out var most) && float.IsNaN(most)))
+            throw new ArgumentException($"{what} is limited by what is no number. Give two numbers, the lesser first; an infinite one leaves that end open.");
+    }
+
     public static Side ASide(Side? side, string what) =>
         side ?? throw new ArgumentNullException(nameof(side), $"{what} was given null for its side. Give it Side.Left or Side.Right.");
 

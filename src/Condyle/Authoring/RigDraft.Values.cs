@@ -100,5 +100,18 @@ public sealed partial class RigDraft
             $"Choice '{NameOf(choice)}' has no option '{name}', only {string.Join(", ", options.Select(option => $"'{NameOf(option)}'"))}. Use one of them, or add it to the choice.");
     }
 
+    /// <summary>Adds an option to a choice that a space has made.</summary>
+    /// <exception cref="ArgumentException">The choice certainly has one of that name.</exception>
+    internal int AddOption(int choice, Text name, PlaceId place)
+    {
+        for (var id = choice + 1; id < Log.Count; id++)
+        {
+            if (Log[id] is OptionAdded added && added.Choice == choice && added.Name.SameAs(name) == Answer.Yes)
+                throw new ArgumentException($"'{name}' is an option of the space already. Give each node to ride an option of its own, so that an animator can tell them apart.");
+        }
+
+        return Record(new OptionAdded(place, choice, name));
+    }
+
     private Response RespondTo(int source, PlaceId place) => new(this, Record(new ResponseBegun(place, source)));
 }

@@ -6,9 +6,9 @@ public sealed class Biped
     private readonly BipedSide left;
     private readonly BipedSide right;
 
-    internal Biped(Control world, Control offset, Group systems, Spine spine, IReadOnlyList<Control> neck, Head head, Eyes? eyes, BipedSide left, BipedSide right)
+    internal Biped(Control world, Control offset, Group systems, Spine spine, IReadOnlyList<Control> neck, Head head, HeadSpaces? headSpaces, Eyes? eyes, BipedSide left, BipedSide right)
     {
-        (World, Offset, Systems, Spine, Neck, Head, Eyes) = (world, offset, systems, spine, neck, head, eyes);
+        (World, Offset, Systems, Spine, Neck, Head, HeadSpaces, Eyes) = (world, offset, systems, spine, neck, head, headSpaces, eyes);
         (this.left, this.right) = (left, right);
     }
 
@@ -29,6 +29,9 @@ public sealed class Biped
 
     /// <summary>The head.</summary>
     public Head Head { get; }
+
+    /// <summary>What the head's turn and what it looks at ride; none where the biped has no spaces.</summary>
+    public HeadSpaces? HeadSpaces { get; }
 
     /// <summary>The eyes; none where it has no joints for them.</summary>
     public Eyes? Eyes { get; }

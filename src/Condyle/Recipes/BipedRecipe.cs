@@ -49,7 +49,7 @@ internal sealed class BipedRecipe
         if (BipedTorso.Of(rig, joints, options, systems, offset, looks, limits, spaces, place) is not { } torso)
             return null;
         return BuildSide(Side.Left, torso, systems, offset, spaces) is { } left && BuildSide(Side.Right, torso, systems, offset, spaces) is { } right
-            ? new Biped(world, offset, systems, torso.Spine, torso.Neck, torso.Head, torso.Eyes, left, right)
+            ? new Biped(world, offset, systems, torso.Spine, torso.Neck, torso.Head, torso.HeadSpaces, torso.Eyes, left, right)
             : null;
     }
 
@@ -63,16 +63,12 @@ internal sealed class BipedRecipe
         looks.Limb(leg, 0.2f, Tint.Moss, "legs");
         limits?.Arm(arm);
         limits?.Leg(leg);
-        if (spaces is not null)
-        {
-            rig.Spaces(arm, spaces, null, place);
-            rig.Spaces(leg, spaces with { Chest = null, Head = null }, null, place);
-        }
-
+        var armSpaces = spaces is null ? null : rig.Spaces(arm, spaces, null, place);
+        var legSpaces = spaces is null ? null : rig.Spaces(leg, spaces with { Chest = null, Head = null }, null, place);
         var collar = collars is { } ofCollars ? BuildCollar(arm, ofCollars[side], side, torso.Carrier) : null;
         var foot = toes is { } ofToes ? BuildFoot(leg, ofToes[side]) : null;
         var hand = fingers.Length > 0 ? BuildFingers(arm, fingers, side, systems) : null;
-        return (fingers.Length > 0 && hand is null) || !BuildTwists(arm, leg, collars, side) ? null : new BipedSide(arm, collar, hand, leg, foot);
+        return (fingers.Length > 0 && hand is null) || !BuildTwists(arm, leg, collars, side) ? null : new BipedSide(arm, collar, hand, leg, foot, armSpaces, legSpaces);
     }
 
     private Limb? BuildLimb(Fact<JointPair> roots, Fact<JointPair> tips, string name, Side side, Node under, Group systems, Node space, LimbOptions limb) =>

@@ -3,9 +3,9 @@ namespace Condyle;
 /// <summary>Arm and leg of a side of a <see cref="Biped"/>.</summary>
 public sealed class BipedSide
 {
-    internal BipedSide(Limb arm, Collar? collar, Fingers? fingers, Limb leg, FootRoll? foot)
+    internal BipedSide(Limb arm, Collar? collar, Fingers? fingers, Limb leg, FootRoll? foot, LimbSpaces? armSpaces, LimbSpaces? legSpaces)
     {
-        (Arm, Collar, Fingers, Leg, Foot) = (arm, collar, fingers, leg, foot);
+        (Arm, Collar, Fingers, Leg, Foot, ArmSpaces, LegSpaces) = (arm, collar, fingers, leg, foot, armSpaces, legSpaces);
     }
 
     /// <summary>The arm.</summary>
@@ -22,4 +22,10 @@ public sealed class BipedSide
 
     /// <summary>The foot that rolls; none where it has no joint for the toes.</summary>
     public FootRoll? Foot { get; }
+
+    /// <summary>What the arm's goal, pole and first turn ride; none where the biped has no spaces.</summary>
+    public LimbSpaces? ArmSpaces { get; }
+
+    /// <summary>What the leg's goal, pole and first turn ride; none where the biped has no spaces.</summary>
+    public LimbSpaces? LegSpaces { get; }
 }

@@ -8,8 +8,9 @@ namespace Condyle.Recipes;
 /// <param name="Carrier">What arms and neck hang under.</param>
 /// <param name="Neck">The controls that turn the neck.</param>
 /// <param name="Head">The head.</param>
+/// <param name="HeadSpaces">What the head rides, where there are spaces.</param>
 /// <param name="Eyes">The eyes, where there are any.</param>
-internal sealed record BipedTorso(Spine Spine, Node Carrier, IReadOnlyList<Control> Neck, Head Head, Eyes? Eyes)
+internal sealed record BipedTorso(Spine Spine, Node Carrier, IReadOnlyList<Control> Neck, Head Head, HeadSpaces? HeadSpaces, Eyes? Eyes)
 {
     /// <summary>None where it isn't known which joints there are, or what the spine is like.</summary>
     public static BipedTorso? Of(RigDraft rig, BipedJoints joints, BipedOptions options, Group systems, Node space, BipedLooks looks, HumanLimits? limits, BodySpaces? spaces, PlaceId place)
@@ -49,14 +50,10 @@ internal sealed record BipedTorso(Spine Spine, Node Carrier, IReadOnlyList<Contr
             looks.Show(eyes.Right, ControlShape.Diamond, 0.04f, Tint.White, "head");
         }
 
-        if (spaces is not null)
-        {
-            rig.Spaces(head, spaces, null, place);
-            if (eyes is not null)
-                rig.Spaces(eyes.Look, spaces, new SpacesOptions { First = BodySpace.Head }, place);
-        }
-
-        return new(spine, carrier, neck, head, eyes);
+        var headSpaces = spaces is null ? null : rig.Spaces(head, spaces, null, place);
+        if (spaces is not null && eyes is not null)
+            rig.Spaces(eyes.Look, spaces, new SpacesOptions { First = BodySpace.Head }, place);
+        return new(spine, carrier, neck, head, headSpaces, eyes);
     }
 
     private static void Show(Spine spine, Chain bones, bool curves, BipedLooks looks, HumanLimits? limits)

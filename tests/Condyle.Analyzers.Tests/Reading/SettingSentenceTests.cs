@@ -53,6 +53,9 @@ public class SettingSentenceTests
     [InlineData("var ride = hand.Choice(\"ride\", Config.Words); rig.Blend(target).From(hand, ride.Is(\"world\")).From(chest, ride.Is(\"world\"));")]
     [InlineData("var ride = hand.Choice(\"ride\", [\"world\", \"chest\"]); rig.Blend(target).From(hand, ride.Is(\"world\")).From(chest, ride.Is(Config.Word));")]
     [InlineData("var space = rig.Space(hand); if (Config.Count > 3) space.In(Config.Word, chest); rig.Response(hand.Dial(\"d\", Config.Count, 9)).Key(Config.Count, 3).OntoTurn(chest, Axis.X);")]
+    [InlineData("var space = rig.Space(hand); if (Config.Count > 3) space.In(\"ride\", chest); else space.In(\"ride\", target);")]
+    [InlineData("var space = rig.Space(hand).In(\"ride\", chest); space.In(Config.Word, target);")]
+    [InlineData("hand.LimitTurn(Axis.X, Config.Count, 90); rig.Drive(target).ByChannels(hand);")]
     public async Task What_is_open_about_them_keeps_rules_silent(string body) => Assert.Equal(
         [],
         await Findings.In("var (hand, chest, target) = (rig.Control(\"hand\"), rig.Control(\"chest\"), rig.Group(\"crate_group\"));" + body, more: Config));
@@ -61,6 +64,10 @@ public class SettingSentenceTests
     [InlineData("hand.Dial(\"curl\", 1, 0);")]
     [InlineData("hand.Choice(\"ride\", [\"world\", \"chest\"]).Is(\"crate\");")]
     [InlineData("hand.Choice(\"ride\", [\"world\", \"world\"]);")]
+    [InlineData("var crate = rig.Control(\"crate\"); rig.Space(hand).In(\"ride\", crate).In(\"ride\", crate);")]
+    [InlineData("hand.LimitTurn((Axis)9, -10, 10);")]
+    [InlineData("hand.LimitTurn(Axis.X, float.NaN, 10);")]
+    [InlineData("hand.LimitMove(Axis.X, -1, float.NaN);")]
     public async Task What_can_never_be_right_is_found_while_it_is_typed(string body) =>
         Assert.StartsWith("CDY9001", Assert.Single(await Findings.In("var hand = rig.Control(\"hand\");" + body)), StringComparison.Ordinal);
 }

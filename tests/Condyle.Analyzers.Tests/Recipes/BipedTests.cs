@@ -109,6 +109,37 @@ public partial class BipedTests
             Assert.Equal(limits, string.Join(", ", controls.Single(control => control.Name.ToString() == name).Limits.OrderBy(limit => limit.Axis.ToString()).Select(limit => $"{limit.Axis} {limit.From} to {limit.To}")));
     }
 
+    [Fact]
+    public async Task Its_spaces_take_further_nodes_to_ride()
+    {
+        var files = Written.FilesOnTheSkeleton($$"""
+            var biped = rig.Biped(new BipedJoints { {{Named}} });
+            var crate = rig.Control("crate").Under(biped.World);
+            foreach (var side in Side.Both)
+            {
+                biped[side].ArmSpaces!.Goal.In("crate", crate);
+                biped[side].LegSpaces!.Goal.In("crate", crate);
+            }
+
+            biped.HeadSpaces!.Look.In("crate", crate);
+            """);
+        Assert.Empty(await FrontEnds.Read(files));
+        Oracle.AgreesOn(files);
+        Assert.Equal(5, Written.Run(files).Model.Choices.Count(choice => choice.Options.Exists(option => option.Name.ToString() == "crate")));
+    }
+
+    [Fact]
+    public void Without_spaces_it_has_none_to_add_to()
+    {
+        var files = Written.FilesOnTheSkeleton($$"""
+            var biped = rig.Biped(new BipedJoints { {{Named}} }, new BipedOptions { HasSpaces = false });
+            if (biped.HeadSpaces is null && biped[Side.Left] is { ArmSpaces: null, LegSpaces: null })
+                rig.Group("none_group");
+            """);
+        Assert.Contains(Written.Run(files).Model.Nodes, node => node.Name.ToString() == "none_group");
+        Oracle.AgreesOn(files);
+    }
+
     [Theory]
     [InlineData("Fingers = [new(new(), new())]", "", "Finger 1 of the hand 'fingers' has no joint.")]
     [InlineData("Neck = joints.Hip.Left", "", "'head' is not below 'hip_left' in the skeleton.")]

@@ -47,13 +47,20 @@ internal sealed class CurveOutOfReach : ModelRule
         return new Finding(
             this,
             response.Source,
-            $"{Wording.First(response.Source!.Title)} goes from {Invariant.Short(range.From)} to {Invariant.Short(range.To)}, and the curve of its response has {(values.Count == 1 ? "a key" : "keys")} at {Wording.Joined(values)}: that part of it is never reached{Reached(response, range)}. Give the dial the range of the curve, or the curve that of the dial.",
+            $"{Wording.First(response.Source!.Title)} goes from {Invariant.Short(range.From)} to {Invariant.Short(range.To)}, and the curve of its response has {(values.Count == 1 ? "a key" : "keys")} at {Wording.Joined(values)}: that part of it is never reached{Reached(response, range)}. {Remedy(response.Source)}",
             outside[0].Place)
         {
             ActsOn = OwnerOf(response),
             Related = [.. outside.Skip(1).Select(key => key.Place).Append(response.Source!.Place).Where(place => place != outside[0].Place).Distinct()],
         };
     }
+
+    private static string Remedy(RigElement source) => source switch
+    {
+        RigMeasure => "Keep the curve within half a turn to either side; for what turns further, let a dial in degrees turn both.",
+        RigSwitch => "Give the curve the range of the switch.",
+        _ => "Give the dial the range of the curve, or the curve that of the dial.",
+    };
 
     private Finding OutsideLimits(RigResponse response, ResponseTarget target, ChannelLimit limit, (double At, double Value) leaves)
     {
