@@ -37,6 +37,7 @@ public readonly record struct Response : IHandle
     /// <param name="value">What the target is set to there: degrees for a turn, metres for a move, a factor for a scale, a weight for a morph target.</param>
     /// <param name="slope">How much the target rises for one unit of the source.</param>
     /// <returns>The response.</returns>
+    /// <exception cref="ArgumentException">A number isn't finite.</exception>
     public Response Key(float at, float value, float? slope = null, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         Key(at, value, slope, Draft.Place(file, line));
 
@@ -64,6 +65,7 @@ public readonly record struct Response : IHandle
     /// <param name="node">The node to turn.</param>
     /// <param name="axis">The axis of its own frame.</param>
     /// <returns>The response.</returns>
+    /// <exception cref="ArgumentException">The axis is none.</exception>
     public Response OntoTurn(Node node, Axis axis, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         OntoTurn(node, axis, Draft.Place(file, line));
 
@@ -73,6 +75,7 @@ public readonly record struct Response : IHandle
     /// <param name="node">The node to move.</param>
     /// <param name="axis">The axis of its own frame at rest.</param>
     /// <returns>The response.</returns>
+    /// <exception cref="ArgumentException">The axis is none.</exception>
     public Response OntoMove(Node node, Axis axis, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         OntoMove(node, axis, Draft.Place(file, line));
 
@@ -82,6 +85,7 @@ public readonly record struct Response : IHandle
     /// <param name="node">The node to scale.</param>
     /// <param name="axis">The axis of its own frame.</param>
     /// <returns>The response.</returns>
+    /// <exception cref="ArgumentException">The axis is none.</exception>
     public Response OntoScale(Node node, Axis axis, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         OntoScale(node, axis, Draft.Place(file, line));
 

@@ -87,6 +87,7 @@ public sealed partial class RigDraft
     /// <param name="under">What carries its root: the hips' control.</param>
     /// <param name="options">How the bend is shared.</param>
     /// <returns>The tail's handles.</returns>
+    /// <exception cref="ArgumentException">The name is empty.</exception>
     [Recipe]
     public Tail Tail(Chain bones, string name, Node under, TailOptions? options = null, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         Tail(bones, name, under, options, Place(file, line))!;
@@ -101,6 +102,7 @@ public sealed partial class RigDraft
     /// <param name="under">What carries its root: the chest's control.</param>
     /// <param name="options">How the bend is shared.</param>
     /// <returns>Its handles.</returns>
+    /// <exception cref="ArgumentException">The name is empty, or the side is null.</exception>
     [Recipe]
     public Tail Tail(Chain bones, string name, Side side, Node under, TailOptions? options = null, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         Tail(bones, name, Given.ASide(side, "A tail"), under, options, Place(file, line))!;

@@ -20,6 +20,7 @@ public sealed partial class RigDraft
     /// <param name="space">What its goal and its pole hang under: the world, so that a hand stays where it is when the body moves.</param>
     /// <param name="options">What else it has.</param>
     /// <returns>The limb's handles.</returns>
+    /// <exception cref="ArgumentException">The name is empty, or the side is null.</exception>
     [Recipe]
     public Limb Limb(
         Chain bones, string name, Side side, Node under, Group systems, Node space, LimbOptions? options = null, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
