@@ -87,7 +87,7 @@ public class SettingTests
             };
         })).Message;
         Assert.Contains(
-            slip switch { "goes" => "goes from 1 to -1", "default" => "Give a default from 1 to 2", "name" => "more than one switch, dial or choice named 'hand.fk'", _ => "named 'world'" },
+            slip switch { "goes" => "goes from 1 to -1", "default" => "Give a default from 1 to 2", "name" => "more than one switch, dial or choice named 'hand.fk'", _ => "'world' is an option of the space already" },
             message,
             StringComparison.Ordinal);
     }
