@@ -7,12 +7,14 @@ namespace Condyle.Runtime.Matching;
 /// <remarks>
 /// The goal takes the tip's turn, and the place where <see cref="GoalReach"/> makes the tip come to where it is. The plane is turned about the line from root to tip to the side
 /// where the middle joint stands; where the limb is almost straight or bends backwards, so that this side says little or would turn the first bone over, to where that bone keeps its roll instead.
-/// The pole stands on that side, as far from the bend as at rest; a limb without one is turned by its dial. Not continuous where the limb turns almost straight or bends a quarter turn beside its plane.
+/// They are set for the moment after the switch: what carries the limb by then stands where it stood (<see cref="LimbCarriers"/>). The pole stands on that side, as far from the bend as at rest; a limb without one is turned by its dial. Not continuous where the limb turns almost straight or bends a quarter turn beside its plane.
 /// </remarks>
 internal sealed class GoalMatch
 {
     /// <summary>A middle joint nearer to the line than this share of the limb's length leaves it almost straight.</summary>
     private const double AlmostStraight = 0.01;
+
+    private const int Rounds = 4;
 
     private readonly LimbPlan limb;
     private readonly LivePose pose;
@@ -24,14 +26,22 @@ internal sealed class GoalMatch
         wanted = [.. limb.Joints.Select(joint => pose.Frames.WorldOf(joint.Turned).Frame)];
     }
 
-    public static LimbMatch Make(LimbPlan limb, LivePose pose)
+    /// <param name="limb">The limb.</param>
+    /// <param name="pose">The pose, whose controls are set.</param>
+    /// <param name="switches">Whether the switch goes to the solved copy after it, so that what carries the limb must stay where it is by then.</param>
+    public static LimbMatch Make(LimbPlan limb, LivePose pose, bool switches)
     {
-        var match = new GoalMatch(limb, pose);
-        match.PlaceGoal();
-        match.TurnPlane();
-        var joints = Compare.Each(limb, match.wanted, joint => pose.Frames.WorldOf(joint.Solved));
-        pose.Notes.AddRange(new GoalDiagnosis(limb, match.wanted, pose.Frames).Notes());
-        return new(joints, pose.Notes);
+        var (match, carriers) = (new GoalMatch(limb, pose), new LimbCarriers(limb, pose));
+        return pose.While(switches ? limb.ShowsSolved : null, () =>
+        {
+            match.PlaceGoal();
+            for (var round = 0; switches && round < Rounds && carriers.Keep(); round++)
+                match.PlaceGoal(); // what follows the goal has moved, and with it the limb's root
+            match.TurnPlane();
+            var joints = Compare.Each(limb, match.wanted, joint => pose.Frames.WorldOf(joint.Solved));
+            pose.Notes.AddRange(new GoalDiagnosis(limb, match.wanted, pose.Frames).Notes());
+            return new LimbMatch(joints, pose.Notes);
+        });
     }
 
     private void PlaceGoal()

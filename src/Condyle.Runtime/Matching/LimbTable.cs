@@ -54,12 +54,12 @@ internal sealed class LimbTable
         var solvers = copies.Select(copy => copy.Joints is [var root, _, _] ? Handle.WriterOf(root, Channels.Turn, Sentences.Writers) as SolvedTwoBone : null);
         if (solvers.FirstOrDefault(solver => solver is not null) is not { } solver || Handle.Of(solver.Goal, Sentences.Writers, controls) is not { } goal)
             return null;
-        var turned = copies.Where(copy => copy != solver.Copy).Select(copy => JointsOf(solver.Copy, copy)).FirstOrDefault(found => found is not null);
+        var (copy, turned) = copies.Where(copy => copy != solver.Copy).Select(copy => (copy, JointsOf(solver.Copy, copy))).FirstOrDefault(found => found.Item2 is not null);
         if (turned is null || turned.Select(joint => joint.Turner.Control).Distinct().Count() < turned.Count)
             return null;
         var pole = Handle.Of(solver.Pole, Sentences.Writers, controls) is { } found && found.Control != goal.Control ? found : null;
         var outside = new CompiledLimb(index, NameOf(turned[0].Original), [.. turned.Select(joint => joint.Index)], goal.Index, pole?.Index, [.. turned.Select(joint => joint.Turner.Index)]);
-        return new LimbPlan(outside, solver.Solver, goal, solver.Pole, pole, StretchOf(solver.Solver), turned);
+        return new LimbPlan(outside, solver.Solver, goal, solver.Pole, pole, StretchOf(solver.Solver), BlendEnds.For(Model, blend, solver.Copy), BlendEnds.For(Model, blend, copy), turned);
     }
 
     private List<LimbJoint>? JointsOf(RigCopy solved, RigCopy turned)

@@ -15,6 +15,10 @@ internal sealed class LivePose
         Refresh();
     }
 
+    /// <summary>The control that a control is under, as a handle.</summary>
+    public Handle? Above(Handle handle) =>
+        instance.Rig.ControlTree.Above(handle.Index) is { } above ? limbs.HandleOf(limbs.Controls.ElementAt(above)) : null;
+
     public PoseFrames Frames { get; private set; } = null!;
 
     public List<MatchNote> Notes { get; } = [];
@@ -39,6 +43,18 @@ internal sealed class LivePose
     {
         instance.SetSwitch(limbs.Model.Switches.IndexOf(given), (float)value);
         Refresh();
+    }
+
+    /// <summary>Does something while switches have other values, and then gives them back their own.</summary>
+    public T While<T>(IReadOnlyList<(int Switch, float Value)>? values, Func<T> doing)
+    {
+        if (values is null)
+            return doing();
+        var own = values.Select(given => (given.Switch, instance.InputAt(limbs.Model.Switches[given.Switch]))).ToList();
+        Set(values);
+        var result = doing();
+        Set(own);
+        return result;
     }
 
     /// <summary>Sets a dial to the nearest value in its range.</summary>
@@ -78,6 +94,13 @@ internal sealed class LivePose
         var locks = new ControlLocks(instance.Rig.Controls[handle.Index], Notes);
         var kept = locks.Turn(set.Rotation, turn);
         instance.SetTurn(handle.Index, (Quaterniond.Dot(kept, set.Rotation) < 0 ? -kept : kept).ToSingle()); // keys stay on one side
+        Refresh();
+    }
+
+    private void Set(IReadOnlyList<(int Switch, float Value)> values)
+    {
+        foreach (var (given, value) in values)
+            instance.SetSwitch(given, value);
         Refresh();
     }
 

@@ -14,7 +14,7 @@ public sealed record CollarOptions
 
     /// <summary>
     /// Which share of the way to the goal it turns at rest, from 0 to 1. A raised arm takes about a quarter of its turn from the collar (common practice, no source);
-    /// but going from IK to FK takes out of the arm what the collar follows, so it is 0 where nothing is said.
+    /// but going from IK to FK without a match takes out of the arm what the collar follows, so it is 0 where nothing is said.
     /// </summary>
     public float Follows { get => FollowsFact.OrDefault(); init => FollowsFact = value; }
 

@@ -51,8 +51,8 @@ public static class MotionMatch
             }
 
             Put(plan, pose, wanted.At(time));
-            foreach (var limb in rig.Limbs)
-                notes.Take(instance.MatchGoal(limb.Index).Notes, time);
+            foreach (var limb in rig.LimbTable.Plans)
+                notes.Take(GoalMatch.Make(limb, new LivePose(rig.LimbTable, instance), switches: settings.Limbs == LimbCopy.Solved).Notes, time);
             notes.Take(pose.Notes, time);
             pose.Notes.Clear();
             pose.Refresh(); // the limbs' goals were set beside it

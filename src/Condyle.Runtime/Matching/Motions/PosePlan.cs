@@ -43,7 +43,7 @@ internal sealed class PosePlan
         var solved = new Dictionary<int, float>(shown);
         foreach (var plan in table.Plans)
         {
-            if (BlendOf(plan.Joints[0].Original) is { } blend && blend.Sources.Find(source => source.Copy == plan.Solver.Copy) is { } source && ValuesFor(blend, source) is { } values)
+            if (plan.ShowsSolved is { } values)
             {
                 foreach (var (sw, value) in values)
                     solved[sw] = value;
@@ -59,7 +59,7 @@ internal sealed class PosePlan
             return table.Sentences.Writers.ChannelsOf(joint).Count > 0 ? table.HandleOf(joint) : null;
         foreach (var source in blend.Sources)
         {
-            if (TurnedBy(source, joint) is not { } turned || table.HandleOf(turned) is not { } handle || ValuesFor(blend, source) is not { } values)
+            if (TurnedBy(source, joint) is not { } turned || table.HandleOf(turned) is not { } handle || BlendEnds.For(table.Model, blend, source) is not { } values)
                 continue;
             foreach (var (sw, value) in values)
                 shown[sw] = value;
@@ -121,25 +121,4 @@ internal sealed class PosePlan
         BlendedNode node => node.Blend,
         _ => null,
     };
-
-    /// <summary>The values of switches at which a blend takes all from one source: found by trying both ends of each.</summary>
-    private List<(int Switch, float Value)>? ValuesFor(RigBlend blend, BlendSource wanted)
-    {
-        const int most = 4;
-        const double same = 1e-6;
-        var weights = blend.Sources.Select(source => (Source: source, Weight: Facts.Known(source.Weight, "A weight"))).ToList();
-        var switches = weights.SelectMany(weight => weight.Weight.Switches).Distinct().Where(id => table.Model.Switches.Exists(given => given.Id == id)).ToList();
-        if (switches.Count > most)
-            return null;
-        for (var ends = 0; ends < 1 << switches.Count; ends++)
-        {
-            double ValueOf(int id) => switches.IndexOf(id) is var at and >= 0 ? (ends >> at) & 1 : AtRest(id);
-            if (weights.All(weight => Math.Abs(weight.Weight.At(ValueOf) - (weight.Source == wanted ? 1 : 0)) < same))
-                return [.. switches.Select((id, at) => (table.Model.Switches.FindIndex(given => given.Id == id), (float)((ends >> at) & 1)))];
-        }
-
-        return null;
-    }
-
-    private double AtRest(int id) => table.Model.Options.Find(option => option.Id == id) is { } option ? Pose.RestOf(option) : 0;
 }
