@@ -1,4 +1,3 @@
-using System.Numerics;
 using Condyle.Tests.Shared;
 
 namespace Condyle.Runtime.Tests.Matching;
