@@ -31,7 +31,7 @@ public sealed record BipedOptions
     /// <summary>What the fingers are like.</summary>
     public FingersOptions Fingers { get => FingersFact.OrDefault(); init => FingersFact = value; }
 
-    /// <summary>What the legs are like; their goals are <c>foot</c> and their poles <c>knee_pole</c> where nothing else is said.</summary>
+    /// <summary>What the legs are like; their goals are <c>foot</c> and their poles <c>knee_pole</c> where nothing else is said. Without it, feet move along the world's axes.</summary>
     public LimbOptions Leg { get => LegFact.OrDefault(); init => LegFact = value; }
 
     /// <summary>How the feet roll.</summary>
@@ -68,7 +68,7 @@ public sealed record BipedOptions
 
     internal Fact<FingersOptions> FingersFact { get; private set; } = new FingersOptions();
 
-    internal Fact<LimbOptions> LegFact { get; private set; } = new LimbOptions();
+    internal Fact<LimbOptions> LegFact { get; private set; } = new LimbOptions { GoalAlongWorld = true };
 
     internal Fact<FootRollOptions> FootRollFact { get; private set; } = new FootRollOptions();
 

@@ -45,7 +45,7 @@ public partial class BipedTests
                 foreach (var side in Side.Both)
                 {
                     var arm = rig.Limb(rig.Chain(joints.Shoulder[side], joints.Wrist[side]), "arm", side, spine.Turns[^1], systems, offset, new LimbOptions { Goal = "hand", Pole = "elbow_pole" });
-                    var leg = rig.Limb(rig.Chain(joints.Hip[side], joints.Ankle[side]), "leg", side, spine.Hips, systems, offset, new LimbOptions { Goal = "foot", Pole = "knee_pole" });
+                    var leg = rig.Limb(rig.Chain(joints.Hip[side], joints.Ankle[side]), "leg", side, spine.Hips, systems, offset, new LimbOptions { Goal = "foot", Pole = "knee_pole", GoalAlongWorld = true });
                     rig.Spaces(arm, spaces);
                     rig.Spaces(leg, spaces with { Chest = null, Head = null });
                 }
