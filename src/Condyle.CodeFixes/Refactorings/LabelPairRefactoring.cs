@@ -37,7 +37,6 @@ public sealed class LabelPairRefactoring : CodeRefactoringProvider
     private static string Behind(SyntaxNode statement, SourceText text, IEnumerable<string> code)
     {
         var line = text.Lines.GetLineFromPosition(statement.SpanStart);
-        var end = text.ToString(TextSpan.FromBounds(line.End, line.EndIncludingLineBreak));
-        return string.Concat(code.Select(each => (end.Length > 0 ? end : "\n") + text.ToString(TextSpan.FromBounds(line.Start, statement.SpanStart)) + each));
+        return string.Concat(code.Select(each => text.NewLineAt(line.Start) + text.ToString(TextSpan.FromBounds(line.Start, statement.SpanStart)) + each));
     }
 }

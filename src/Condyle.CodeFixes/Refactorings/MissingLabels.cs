@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Condyle.Analyzers.Reading;
 using Condyle.Model;
 using Condyle.Naming;
 using Microsoft.CodeAnalysis;
@@ -47,7 +46,7 @@ internal sealed class MissingLabels
     public IEnumerable<IReadOnlyList<string>> Code()
     {
         var part = PartOf((sentence.Chain as IdentifierNameSyntax)?.Identifier.ValueText ?? "limb");
-        if (SideInScope() is { } side)
+        if (reading.SideAt(sentence.Statement.SpanStart) is { } side)
             yield return Labels(word => $"$\"{word}_label_{{{side}}}\"", part);
         yield return Labels(word => $"\"{word}_label{(root is { } sided ? reading.Conventions.MarkOf(sided.Side) : "")}\"", part);
         if (sentence.Chain is IdentifierNameSyntax chain)
@@ -64,11 +63,6 @@ internal sealed class MissingLabels
 
     private List<string> Labels(Func<string, string> named, string part) => [.. copies.Select(copy =>
         $"{sentence.Draft}.Label({named(reading.Conventions.IsTagAfterPart ? $"{part}_{copy.Tag}" : $"{copy.Tag}_{part}")}, \"{copy.Tag.ToUpperInvariant()}\").ShownBy({copy.Weight});")];
-
-    private string? SideInScope() => reading.Code.LookupSymbols(sentence.Statement.SpanStart)
-        .FirstOrDefault(symbol => (symbol as ILocalSymbol)?.Type is { } local ? IsSide(local) : (symbol as IParameterSymbol)?.Type is { } parameter && IsSide(parameter))?.Name;
-
-    private static bool IsSide(ITypeSymbol type) => type is INamedTypeSymbol named && TypeKeys.PlainNameOf(named) == typeof(Side).FullName;
 
     /// <summary>A variable's name as a part's: <c>leftArm</c> is an <c>arm</c>.</summary>
     private static string PartOf(string variable)

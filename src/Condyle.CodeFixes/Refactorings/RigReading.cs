@@ -33,6 +33,10 @@ internal sealed class RigReading
     /// <summary>Whether all was read that the document has a part in.</summary>
     public bool IsWhole => readings.Value.SawAll && Paths.Count > 0;
 
+    /// <summary>A local or a parameter that holds a side, where a piece of code begins.</summary>
+    public string? SideAt(int position) => Code.LookupSymbols(position)
+        .FirstOrDefault(symbol => ((symbol as ILocalSymbol)?.Type ?? (symbol as IParameterSymbol)?.Type) is INamedTypeSymbol type && TypeKeys.PlainNameOf(type) == typeof(Side).FullName)?.Name;
+
     /// <summary>What a document has a part in; none where there are no rigs.</summary>
     public static async Task<RigReading?> Of(Document document, CancellationToken cancellation)
     {

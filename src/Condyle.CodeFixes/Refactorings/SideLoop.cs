@@ -17,7 +17,7 @@ internal static class SideLoop
         if (indent.Trim().Length > 0 || statements.SelectMany(statement => statement.DescendantTokens()).Any(GoesOverLines))
             return null;
         var step = indent.Contains('\t') ? "\t" : "    ";
-        var newLine = text.ToString(TextSpan.FromBounds(first.End, first.EndIncludingLineBreak)) is { Length: > 0 } breaks ? breaks : "\n";
+        var newLine = text.NewLineAt(start);
         var isPlain = statements is [ExpressionStatementSyntax] && first.LineNumber == last.LineNumber;
         var head = $"foreach (var {sided.Variable} in {nameof(Side)}.{nameof(Side.Both)}){newLine}{indent}";
         var changes = new List<TextChange> { new(new TextSpan(start, 0), head + (isPlain ? step : $"{{{newLine}{indent}{step}")) };

@@ -126,6 +126,32 @@ public class SayAsRecipeTests
         await OnARig.OffersNothing<SayAsRecipeRefactoring>(Written.Files(body + "\n    }"));
     }
 
+    [Theory]
+    [InlineData("Last = turn;")]
+    [InlineData("All.Add(turn);")]
+    [InlineData("All.Insert(0, turn);")]
+    [InlineData("count++;")]
+    [InlineData("--count;")]
+    [InlineData("Console.WriteLine(joint);")]
+    public Task What_does_something_else_as_well_is_not_offered(string beside) => OnARig.OffersNothing<SayAsRecipeRefactoring>(Written.Files(
+        Plain.Replace("above = turn;", "above = turn; " + beside, StringComparison.Ordinal) + "\n    }",
+        "private int count; public Control Last { get; set; } public List<Control> All { get; } = [];"));
+
+    [Fact]
+    public Task Comments_stay() => Offers(
+        Plain.Replace("ByMatrix(hold);", "ByMatrix(hold); // a group", StringComparison.Ordinal).Replace("Under(root).PlacedAt(bones.Root)", "Under(root) // the hips'\n            .PlacedAt(bones.Root)", StringComparison.Ordinal)
+            .Replace("above = turn;", "above = turn; /* so that they hang together */", StringComparison.Ordinal) + Labels + "\n    }",
+        """
+            foreach (var side in Side.Both)
+            {
+                var bones = rig.Chain(joints.Hip[side], joints.Ankle[side]);
+                // the hips'
+                /* so that they hang together */
+                rig.Limb(bones, "leg", side, under: root, systems, space: root);
+                // a group
+            }
+        """);
+
     private static async Task Offers(string body, string after) =>
         Assert.Equal(after, await OnARig.Changed<SayAsRecipeRefactoring>(body, code => Written.Files(code), "Say it as a recipe"), ignoreLineEndingDifferences: true);
 }

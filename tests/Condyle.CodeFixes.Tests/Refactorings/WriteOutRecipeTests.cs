@@ -147,7 +147,27 @@ public class WriteOutRecipeTests
         biped[Side.Left].Arm.Goal.Lock(Channels.Scale);
         """, body => Written.FilesOnTheSkeleton(body));
 
+    [Fact]
+    public async Task Comments_within_the_call_stay_before_it()
+    {
+        var after = await WrittenOut(Leg.Replace("\"leg\", side,", "\"leg\", // thigh and shin\n        side, /* each */", StringComparison.Ordinal).Replace("rig.Limb", "rig.$$Limb", StringComparison.Ordinal) + """
+            leg.Goal.Lock(Channels.Scale); // as delivered
+        }
+        """);
+        Assert.StartsWith(
+            """
+            foreach (var side in Side.Both)
+            {
+                // thigh and shin
+                /* each */
+                var bones = rig.Chain(joints.Hip[side], joints.Ankle[side]);
+            """, after, StringComparison.Ordinal);
+        Assert.EndsWith("    foot.Lock(Channels.Scale); // as delivered\n}", after, StringComparison.Ordinal);
+    }
+
     [Theory]
+    [InlineData("var count = 0; var leg = rig.$$Limb(rig.Chain(joints.Hip.Left, joints.Ankle.Left), count++ == 0 ? \"leg\" : \"tail\", Side.Left, root, systems, root); Console.WriteLine(count);", "")]
+    [InlineData("string name; var leg = rig.$$Limb(rig.Chain(joints.Hip.Left, joints.Ankle.Left), name = \"leg\", Side.Left, root, systems, root);", "")]
     [InlineData(Leg + """
             Use(leg);
         }

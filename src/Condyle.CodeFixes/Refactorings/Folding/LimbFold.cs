@@ -51,7 +51,7 @@ internal sealed class LimbFold
         var parents = new[] { limb.Parents.Under, limb.Parents.Systems, limb.Parents.Space }.Select(said => Argument(path.Calls.Find(said))).ToList();
         if (Argument(blend) is not { } bones || parents.Contains(null) || Rig is not { } rig)
             return null;
-        var side = SideName() ?? $"{nameof(Side)}.{(limb.Side == Side.Left ? nameof(Side.Left) : nameof(Side.Right))}";
+        var side = reading.SideAt(block.Statements[0].SpanStart) ?? $"{nameof(Side)}.{(limb.Side == Side.Left ? nameof(Side.Left) : nameof(Side.Right))}";
         var options = limb.Options.Count == 0 ? "" : $", new {nameof(LimbOptions)} {{ {string.Join(", ", limb.Options)} }}";
         return $"{rig}.{nameof(RigDraft.Limb)}({bones}, \"{limb.Name}\", {side}, under: {parents[0]}, {parents[1]}, space: {parents[2]}{options})";
     }
@@ -60,9 +60,6 @@ internal sealed class LimbFold
 
     private string? Argument(CallRecord? call) =>
         call is not null && call.Path == reading.Code.SyntaxTree.FilePath && call.Call.ArgumentSpans is [{ } span, ..] ? text.ToString(span) : null;
-
-    private string? SideName() => reading.Code.LookupSymbols(block.Statements[0].SpanStart)
-        .FirstOrDefault(symbol => ((symbol as ILocalSymbol)?.Type ?? (symbol as IParameterSymbol)?.Type) is INamedTypeSymbol { Name: nameof(Side), ContainingNamespace.Name: nameof(Condyle) })?.Name;
 
     /// <summary>Gathers the statements that say nothing but the limb, and the locals that hold what the recipe gives back.</summary>
     private void Take(List<SaidLimb> limbs, ReadPath path)
@@ -91,6 +88,8 @@ internal sealed class LimbFold
     private List<TextChange>? Changes(string call, string name)
     {
         AddLeftovers();
+        if (folded.Exists(DoesElse))
+            return null;
         var taken = (block.FirstAncestorOrSelf<MemberDeclarationSyntax>()?.DescendantTokens() ?? []).Where(token => token.IsKind(SyntaxKind.IdentifierToken)).Select(token => token.ValueText);
         var kept = new LocalNames(taken, reading.Conventions).Free(name);
         var changes = new List<TextChange>();
@@ -102,7 +101,8 @@ internal sealed class LimbFold
         }
 
         var first = folded.OrderBy(statement => statement.SpanStart).First();
-        changes.Add(new(first.Span, $"{(changes.Count > 0 ? $"var {kept} = " : "")}{call};"));
+        var comments = folded.OrderBy(statement => statement.SpanStart).SelectMany(KeptComments.Of).Select(comment => comment + text.NewLineAt(first.SpanStart) + text.IndentAt(first.SpanStart));
+        changes.Add(new(first.Span, $"{string.Concat(comments)}{(changes.Count > 0 ? $"var {kept} = " : "")}{call};"));
         changes.AddRange(folded.Where(statement => statement != first).Select(statement => new TextChange(LinesOf(statement), "")));
         return [.. changes.OrderBy(change => change.Span.Start)];
     }
@@ -131,6 +131,26 @@ internal sealed class LimbFold
 
     private bool IsFolded(SyntaxNode node) => folded.Exists(statement => statement.Span.Contains(node.Span));
 
+    /// <summary>Whether a statement does something to what stays, which the sentence wouldn't.</summary>
+    private bool DoesElse(StatementSyntax statement) => statement.DescendantNodesAndSelf().Any(node => node switch
+    {
+        AssignmentExpressionSyntax { Parent: not InitializerExpressionSyntax } assigned => !IsOfFolded(assigned.Left),
+        ExpressionStatementSyntax { Expression: InvocationExpressionSyntax call } => !IsOfFolded(call) && reading.Code.GetSymbolInfo(call).Symbol?.ContainingAssembly?.Name != nameof(Condyle),
+        ExpressionStatementSyntax { Expression: PostfixUnaryExpressionSyntax { Operand: var operand } } => !IsOfFolded(operand),
+        ExpressionStatementSyntax { Expression: PrefixUnaryExpressionSyntax { Operand: var operand } } => !IsOfFolded(operand),
+        _ => false,
+    });
+
+    /// <summary>Whether an expression begins with a local that goes as well.</summary>
+    private bool IsOfFolded(ExpressionSyntax expression) => expression switch
+    {
+        MemberAccessExpressionSyntax member => IsOfFolded(member.Expression),
+        ElementAccessExpressionSyntax element => IsOfFolded(element.Expression),
+        InvocationExpressionSyntax call => IsOfFolded(call.Expression),
+        IdentifierNameSyntax => reading.Code.GetSymbolInfo(expression).Symbol is ILocalSymbol local && local.DeclaringSyntaxReferences.All(declared => folded.Exists(statement => statement.Span.Contains(declared.Span))),
+        _ => false,
+    };
+
     private IEnumerable<IdentifierNameSyntax> Uses() => folded
         .SelectMany(statement => statement.DescendantNodes().OfType<VariableDeclaratorSyntax>()).Select(local => reading.Code.GetDeclaredSymbol(local)).OfType<ILocalSymbol>()
         .SelectMany(UsesOf).Where(use => !IsFolded(use));
@@ -143,7 +163,7 @@ internal sealed class LimbFold
     {
         var (first, last) = (text.Lines.GetLineFromPosition(statement.SpanStart), text.Lines.GetLineFromPosition(statement.Span.End));
         if (!IsBlank(TextSpan.FromBounds(first.Start, statement.SpanStart)) || !IsBlank(TextSpan.FromBounds(statement.Span.End, last.End)))
-            return statement.Span;
+            return TextSpan.FromBounds(statement.SpanStart, statement.Span.End + text.ToString(TextSpan.FromBounds(statement.Span.End, last.End)).TakeWhile(char.IsWhiteSpace).Count());
         var start = first.LineNumber > 0 && text.Lines[first.LineNumber - 1] is var before && IsBlank(before.Span) ? before.Start : first.Start;
         return TextSpan.FromBounds(start, last.EndIncludingLineBreak);
     }

@@ -111,7 +111,7 @@ internal sealed class SaidLimb
         if (Plain(goal, conventions) is not (var goalName, _) || Plain(pole, conventions) is not (var poleName, _) || said.Log[spot] is not PolePointAsked
             || !Number(said.Given(spot, 0), out var distance) || !((INamedEvent)said.Log[amount]).Name.TryKnown(out var switched) || !Number(said.Given(amount, 1), out var atRest))
             return false;
-        var options = new List<string>();
+        var (options, defaults) = (new List<string>(), new LimbOptions());
         void Add(bool differs, string member, string value)
         {
             if (differs)
@@ -120,8 +120,8 @@ internal sealed class SaidLimb
 
         Add(goalName != Name + "_goal", nameof(LimbOptions.Goal), $"\"{goalName}\"");
         Add(poleName != Name + "_pole", nameof(LimbOptions.Pole), $"\"{poleName}\"");
-        Add(distance != 0.4f, nameof(LimbOptions.PoleDistance), SaidNumbers.Print(distance));
-        Add(switched != "fk", nameof(LimbOptions.Switch), $"\"{switched}\"");
+        Add(distance != defaults.PoleDistance, nameof(LimbOptions.PoleDistance), SaidNumbers.Print(distance));
+        Add(switched != defaults.Switch, nameof(LimbOptions.Switch), $"\"{switched}\"");
         Add(atRest != 0, nameof(LimbOptions.StartsInFk), "true");
         if (said.Event(solver, nameof(TwoBone.Stretching)) is { } stretching)
         {
@@ -129,7 +129,7 @@ internal sealed class SaidLimb
                 return false;
             parts.Add(stretch);
             Add(true, nameof(LimbOptions.Stretches), "true");
-            Add(most != 1.5f, nameof(LimbOptions.MostStretch), SaidNumbers.Print(most));
+            Add(most != defaults.MostStretch, nameof(LimbOptions.MostStretch), SaidNumbers.Print(most));
         }
 
         if (said.Event(solver, nameof(TwoBone.Softening)) is { } softening && Number(said.Given(softening, 0), out var softness))

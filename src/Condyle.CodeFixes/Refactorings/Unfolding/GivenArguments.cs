@@ -38,8 +38,9 @@ internal sealed class GivenArguments
 
     private bool Take(ExpressionSyntax expression, IParameterSymbol parameter, SemanticModel code, LocalNames names)
     {
-        var mayBeSaidAgain = !expression.DescendantNodesAndSelf().Any(node => node is InvocationExpressionSyntax or BaseObjectCreationExpressionSyntax or CollectionExpressionSyntax
-            or ArrayCreationExpressionSyntax or ImplicitArrayCreationExpressionSyntax or AssignmentExpressionSyntax or ConditionalExpressionSyntax or WithExpressionSyntax);
+        var doesSomething = expression.DescendantNodesAndSelf().Any(DoesSomething);
+        var mayBeSaidAgain = !doesSomething && !expression.DescendantNodesAndSelf().Any(node => node is BaseObjectCreationExpressionSyntax or CollectionExpressionSyntax
+            or ArrayCreationExpressionSyntax or ImplicitArrayCreationExpressionSyntax or ConditionalExpressionSyntax or WithExpressionSyntax);
         if (parameter.Type.Name == nameof(Condyle.Side))
         {
             Side = mayBeSaidAgain && expression is not MemberAccessExpressionSyntax { Name.Identifier.ValueText: nameof(Condyle.Side.Left) or nameof(Condyle.Side.Right) } ? expression.ToString() : null;
@@ -48,7 +49,7 @@ internal sealed class GivenArguments
 
         // Options and plain values are in what is said.
         if (parameter.Type.Name.EndsWith("Options", StringComparison.Ordinal) || parameter.Type.SpecialType != SpecialType.None || parameter.Type.Name == "Vector3")
-            return !expression.DescendantNodesAndSelf().OfType<InvocationExpressionSyntax>().Any();
+            return !doesSomething;
         if (mayBeSaidAgain)
         {
             expressions.Add((parameter.Ordinal, expression.ToString()));
@@ -61,4 +62,7 @@ internal sealed class GivenArguments
         expressions.Add((parameter.Ordinal, local));
         return true;
     }
+
+    private static bool DoesSomething(SyntaxNode node) => node is InvocationExpressionSyntax or AssignmentExpressionSyntax { Parent: not InitializerExpressionSyntax }
+        || node.Kind() is SyntaxKind.PostIncrementExpression or SyntaxKind.PostDecrementExpression or SyntaxKind.PreIncrementExpression or SyntaxKind.PreDecrementExpression;
 }

@@ -34,7 +34,7 @@ internal static class WrittenOut
         if (recipe.Result is null || GivenArguments.Of(site, code, names) is not { } given)
             return null;
         var ofSide = recipe.Call.Arguments.OfType<Side>().FirstOrDefault() ?? SideOf(log, recipe, reading.Conventions);
-        var side = recipe.Call.Arguments.OfType<Side>().Any() ? given.Side : SideInScope(site, code);
+        var side = recipe.Call.Arguments.OfType<Side>().Any() ? given.Side : reading.SideAt(site.Statement.SpanStart);
         var (known, numbers) = (new Dictionary<int, string>(), new SaidNumbers());
         foreach (var (parameter, expression) in given.Expressions)
         {
@@ -64,11 +64,10 @@ internal static class WrittenOut
 
     private static List<TextChange> Changes(RecipeSite site, IReadOnlyList<string> statements, IReadOnlyList<(ExpressionSyntax Expression, string Code)> uses, SourceText text)
     {
-        var line = text.Lines.GetLineFromPosition(site.Statement.SpanStart);
-        var indent = new string([.. text.ToString(line.Span).TakeWhile(char.IsWhiteSpace)]);
-        var newLine = text.ToString(TextSpan.FromBounds(line.End, line.EndIncludingLineBreak)) is { Length: > 0 } breaks ? breaks : "\n";
+        var (indent, newLine) = (text.IndentAt(site.Statement.SpanStart), text.NewLineAt(site.Statement.SpanStart));
         var within = uses.Where(use => site.Statement.Span.Contains(use.Expression.Span)).ToList();
-        var lines = statements.ToList();
+        var comments = (within.Count > 0 ? within.Select(use => (SyntaxNode)use.Expression) : [site.Statement]).SelectMany(KeptComments.Of);
+        List<string> lines = [.. comments.Where(comment => !statements.Any(statement => statement.Contains(comment))), .. statements];
         if (within.Count > 0)
         {
             var rest = text.ToString(site.Statement.Span);
@@ -91,9 +90,6 @@ internal static class WrittenOut
     // A recipe that is given no side has the one that its nodes are called after.
     private static Side? SideOf(EventLog log, RecipeRecord recipe, Conventions conventions) =>
         Enumerable.Range(recipe.First, recipe.Last - recipe.First).Select(id => log[id] is INamedEvent named ? SidedName.Of(named.Name, conventions)?.Side : null).FirstOrDefault(side => side is not null);
-
-    private static string? SideInScope(RecipeSite site, SemanticModel code) => code.LookupSymbols(site.Statement.SpanStart)
-        .FirstOrDefault(symbol => ((symbol as ILocalSymbol)?.Type ?? (symbol as IParameterSymbol)?.Type) is INamedTypeSymbol { Name: nameof(Side), ContainingNamespace.Name: nameof(Condyle) })?.Name;
 
     private sealed record Written(IReadOnlyList<string> Statements, IReadOnlyList<(ExpressionSyntax Expression, string Code)> Uses, SaidNumbers Numbers, Side? OfSide, string? Side);
 }
