@@ -18,7 +18,7 @@ public readonly record struct Aim : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "aim");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "aim", id);
 
     RigDraft IHandle.Draft => Draft;
 

@@ -18,7 +18,7 @@ public readonly record struct Chain : IHandle, IReadOnlyList<Joint>
 
     internal RigDraft Draft => HandleGuard.Of(draft, "chain");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "chain", id);
 
     RigDraft IHandle.Draft => Draft;
 

@@ -17,7 +17,7 @@ public readonly record struct Choice : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "choice");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "choice", id);
 
     RigDraft IHandle.Draft => Draft;
 

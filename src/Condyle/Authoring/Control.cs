@@ -17,7 +17,7 @@ public readonly partial record struct Control : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "control");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "control", id);
 
     RigDraft IHandle.Draft => Draft;
 
@@ -168,8 +168,11 @@ public readonly partial record struct Control : IHandle
 
     internal Switch Switch(Text name, PlaceId place) => Switch(name, 0f, place);
 
-    internal Switch Switch(Text name, Fact<float> atRest, PlaceId place) =>
-        new(Draft, Draft.Record(new SwitchAdded(place, Id, name, atRest)));
+    internal Switch Switch(Text name, Fact<float> atRest, PlaceId place)
+    {
+        Given.Finite(atRest, $"Where switch '{name}' on '{NameFact}' rests");
+        return new(Draft, Draft.Record(new SwitchAdded(place, Id, name, atRest)));
+    }
 
     /// <summary>Adds a further value to the control, which responses take on.</summary>
     /// <param name="name">The dial's name on the control, best what it does: <c>curl</c>.</param>

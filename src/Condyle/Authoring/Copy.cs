@@ -17,7 +17,7 @@ public readonly record struct Copy : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "copy");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "copy", id);
 
     RigDraft IHandle.Draft => Draft;
 

@@ -16,7 +16,7 @@ public readonly record struct CopyJoint : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "copied joint");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "copied joint", id);
 
     RigDraft IHandle.Draft => Draft;
 

@@ -17,7 +17,7 @@ public readonly record struct Curve : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "curve");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "curve", id);
 
     RigDraft IHandle.Draft => Draft;
 

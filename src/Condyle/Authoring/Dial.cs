@@ -17,7 +17,7 @@ public readonly record struct Dial : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "dial");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "dial", id);
 
     RigDraft IHandle.Draft => Draft;
 

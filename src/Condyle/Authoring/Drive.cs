@@ -17,7 +17,7 @@ public readonly record struct Drive : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "drive");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "drive", id);
 
     RigDraft IHandle.Draft => Draft;
 

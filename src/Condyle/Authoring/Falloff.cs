@@ -24,7 +24,7 @@ public readonly record struct Falloff : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "falloff");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "falloff", id);
 
     RigDraft IHandle.Draft => Draft;
 

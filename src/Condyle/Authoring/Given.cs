@@ -42,8 +42,14 @@ internal static class Given
     public static BodySpaces Spaces(BodySpaces? spaces) =>
         spaces ?? throw new ArgumentNullException(nameof(spaces), "Spaces were given null for what there is to ride. Give them new BodySpaces { World = … } with the hips, the chest or the head.");
 
-    public static BipedJoints Joints(BipedJoints? joints) =>
-        joints ?? throw new ArgumentNullException(nameof(joints), "A biped was given null for its joints. Give it new BipedJoints { … } with the skeleton's joints.");
+    public static BipedJoints Joints(BipedJoints? joints)
+    {
+        if (joints is null)
+            throw new ArgumentNullException(nameof(joints), "A biped was given null for its joints. Give it new BipedJoints { … } with the skeleton's joints.");
+        if (joints.Fingers?.All(finger => finger is { Left: not null, Right: not null }) != true)
+            throw new ArgumentNullException(nameof(joints), "A biped was given null for the joints of its fingers. Give it a set of joints on each side for each finger, or leave Fingers out.");
+        return joints;
+    }
 
     public static void AName(Text name, string what, string example)
     {

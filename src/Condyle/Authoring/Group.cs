@@ -17,7 +17,7 @@ public readonly record struct Group : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "group");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "group", id);
 
     RigDraft IHandle.Draft => Draft;
 

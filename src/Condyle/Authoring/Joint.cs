@@ -18,7 +18,7 @@ public readonly record struct Joint : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "joint");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "joint", id);
 
     RigDraft IHandle.Draft => Draft;
 

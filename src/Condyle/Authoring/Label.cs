@@ -17,7 +17,7 @@ public readonly record struct Label : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "label");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "label", id);
 
     RigDraft IHandle.Draft => Draft;
 

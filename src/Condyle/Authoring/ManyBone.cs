@@ -17,7 +17,7 @@ public readonly record struct ManyBone : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "many-bone IK");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "many-bone IK", id);
 
     RigDraft IHandle.Draft => Draft;
 

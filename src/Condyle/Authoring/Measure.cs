@@ -17,7 +17,7 @@ public readonly record struct Measure : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "measured angle");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "measured angle", id);
 
     RigDraft IHandle.Draft => Draft;
 

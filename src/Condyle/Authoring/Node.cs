@@ -14,7 +14,7 @@ public readonly record struct Node : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "node");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "node", id);
 
     RigDraft IHandle.Draft => Draft;
 

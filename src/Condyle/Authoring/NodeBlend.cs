@@ -17,7 +17,7 @@ public readonly record struct NodeBlend : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "blend");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "blend", id);
 
     RigDraft IHandle.Draft => Draft;
 

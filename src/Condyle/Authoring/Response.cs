@@ -23,7 +23,7 @@ public readonly record struct Response : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "response");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "response", id);
 
     RigDraft IHandle.Draft => Draft;
 

@@ -18,7 +18,7 @@ public readonly record struct Skeleton : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "skeleton");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "skeleton", id);
 
     RigDraft IHandle.Draft => Draft;
 

@@ -17,7 +17,7 @@ public readonly record struct Space : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "space");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "space", id);
 
     RigDraft IHandle.Draft => Draft;
 

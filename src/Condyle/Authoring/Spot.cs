@@ -14,7 +14,7 @@ public readonly record struct Spot : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "spot");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "spot", id);
 
     RigDraft IHandle.Draft => Draft;
 

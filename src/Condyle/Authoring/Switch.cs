@@ -17,7 +17,7 @@ public readonly record struct Switch : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "switch");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "switch", id);
 
     RigDraft IHandle.Draft => Draft;
 

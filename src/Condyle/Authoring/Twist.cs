@@ -24,7 +24,7 @@ public readonly record struct Twist : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "twist");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "twist", id);
 
     RigDraft IHandle.Draft => Draft;
 

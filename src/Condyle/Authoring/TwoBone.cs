@@ -19,7 +19,7 @@ public readonly record struct TwoBone : IHandle
 
     internal RigDraft Draft => HandleGuard.Of(draft, "two-bone IK");
 
-    internal int Id => id;
+    internal int Id => HandleGuard.Of(draft, "two-bone IK", id);
 
     RigDraft IHandle.Draft => Draft;
 

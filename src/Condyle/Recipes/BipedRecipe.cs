@@ -125,5 +125,6 @@ internal sealed class BipedRecipe
         return true;
     }
 
-    private T Known<T>(Fact<T> fact, Func<RigDraft, T> open) => fact.TryKnown(out var known) ? known : open(rig);
+    private T Known<T>(Fact<T> fact, Func<RigDraft, T> open)
+        where T : class, new() => fact.TryKnown(out var known) ? known ?? new T() : open(rig);
 }

@@ -19,7 +19,7 @@ internal sealed record BipedTorso(Spine Spine, Node Carrier, IReadOnlyList<Contr
         if (!options.SpineFact.TryKnown(out var like) || rig.Spine(bones, "spine", systems, space, like, place) is not { } spine
             || !joints.NeckFact.TryKnown(out var first) || !joints.EyesFact.TryKnown(out var pair))
             return null;
-        var curves = like.CurvesFact.TryKnown(out var known) && known;
+        var curves = like?.CurvesFact.TryKnown(out var known) == true && known;
         Show(spine, bones, curves, looks, limits);
 
         // A chest that lies along a curve stays behind when the curve's top goes further than it reaches.

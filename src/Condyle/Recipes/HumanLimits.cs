@@ -86,9 +86,10 @@ internal sealed class HumanLimits(RigDraft rig, PlaceId place)
         }
     }
 
+    // What rests beyond a human's range, as an arm that is delivered straight up does, can still go back to rest.
     private void Set(Control turn, LocalAxis own, double from, double to)
     {
-        var (least, most) = ((float)Math.Round(from), (float)Math.Round(to));
+        var (least, most) = ((float)Math.Min(0, Math.Round(from)), (float)Math.Max(0, Math.Round(to)));
         turn.LimitTurn(own.Axis, own.IsNegative ? -most : least, own.IsNegative ? -least : most, place);
     }
 

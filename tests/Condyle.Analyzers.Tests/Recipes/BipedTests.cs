@@ -110,6 +110,22 @@ public partial class BipedTests
     }
 
     [Fact]
+    public async Task A_skeleton_that_rests_beyond_what_a_human_can_do_keeps_its_rest_within_the_limits()
+    {
+        const string Skeleton = """
+            JointPair Below(JointPair above, string name, Vector3 by) => new(above.Left.Child(name + "_left", at: by), above.Right.Child(name + "_right", at: by with { X = -by.X }));
+            var shoulder = Below(joints.Collar, "raised", new(0.1f, 0.02f, 0));
+            var wrist = Below(Below(shoulder, "fore", new(0.01f, 0.26f, -0.02f)), "palm", new(0.01f, 0.26f, 0.02f));
+            var hip = Below(new(joints.Pelvis, joints.Pelvis), "thigh", new(0.12f, -0.05f, 0.02f));
+            var ankle = Below(Below(hip, "shin", new(0.01f, 0.04f, 0.42f)), "sole", new(0.01f, -0.07f, -0.41f));
+
+            """;
+        var files = Written.FilesOnTheSkeleton(Skeleton + "rig.Biped(new BipedJoints { Pelvis = joints.Pelvis, Chest = joints.Chest, Head = joints.Head, Shoulder = shoulder, Wrist = wrist, Hip = hip, Ankle = ankle });");
+        Assert.Empty(await FrontEnds.Read(files));
+        Assert.All(Written.Run(files).Model.Nodes.SelectMany(node => node.Limits), limit => Assert.True(limit.From.TryKnown(out var from) && limit.To.TryKnown(out var to) && from <= 0 && to >= 0));
+    }
+
+    [Fact]
     public async Task Its_spaces_take_further_nodes_to_ride()
     {
         var files = Written.FilesOnTheSkeleton($$"""
@@ -147,12 +163,30 @@ public partial class BipedTests
     [InlineData("", ", new BipedOptions { Head = new HeadOptions { LookDistance = 0 } }", "How far a head looks is 0. Give metres above zero.")]
     [InlineData("Eyes = joints.Collar", ", new BipedOptions { Eyes = new EyesOptions { LookDistance = -1 } }", "How far eyes look is -1. Give metres above zero.")]
     [InlineData("", ", new BipedOptions { ShapeSize = 0 }", "Give metres above zero.")]
+    [InlineData("Collar = joints.Collar", ", new BipedOptions { Collar = new CollarOptions { Follows = float.NaN } }", "Where switch 'follows' on 'turn_collar_left' rests is no finite number: NaN.")]
     public async Task What_cannot_be_is_refused_whenever_it_runs(string joints, string options, string told)
     {
         var files = Written.FilesOnTheSkeleton($"rig.Biped(new BipedJoints {{ {Named}{(joints.Length > 0 ? ", " : "")}{joints} }}{options});");
         Assert.Contains(told, Assert.ThrowsAny<Exception>(() => Written.Run(files)).ToString(), StringComparison.Ordinal);
         Assert.Equal(["CDY9001"], (await FrontEnds.Read(files)).Select(finding => finding.Id));
     }
+
+    [Theory]
+    [InlineData("Fingers = null!", "A biped was given null for the joints of its fingers.")]
+    [InlineData("Fingers = new JointSetPair[1]", "A biped was given null for the joints of its fingers.")]
+    [InlineData("Toes = default(JointPair)", "This joint was never made")]
+    public async Task Joints_that_were_never_made_are_refused_and_no_half_of_a_rig_is_built(string joints, string told)
+    {
+        var files = Written.FilesOnTheSkeleton($"rig.Biped(new BipedJoints {{ {Named}, {joints} }});");
+        Assert.Contains(told, Assert.ThrowsAny<Exception>(() => Written.Run(files)).ToString(), StringComparison.Ordinal);
+        Assert.All(await FrontEnds.Read(files), finding => Assert.StartsWith("CDY900", finding.Id, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public Task Options_of_its_parts_that_are_null_are_those_that_nothing_was_said_of() =>
+        IsTheSame(
+            $"rig.Biped(new BipedJoints {{ {Named}, Collar = joints.Collar, Toes = joints.Toes }}, new BipedOptions {{ Spine = null!, Head = null!, Collar = null!, Arm = null!, Leg = null!, FootRoll = null! }});",
+            $"rig.Biped(new BipedJoints {{ {Named}, Collar = joints.Collar, Toes = joints.Toes }});");
 
     [Theory]
     [InlineData("Toes = Console.ReadLine()!.Length > 3 ? joints.Toes : null", "")]

@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Runtime.CompilerServices;
 using Condyle.Model;
 using Condyle.Naming;
+using Condyle.Tests.Evaluation;
 
 namespace Condyle.Tests.Authoring;
 
@@ -82,6 +83,17 @@ public class ApiShapeTests
     [Fact]
     public void A_handle_that_no_draft_gave_out_says_so() =>
         Assert.Contains("never made", Assert.Throws<InvalidOperationException>(() => default(Control).Lock(Channels.Move)).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_handle_that_no_draft_gave_out_does_not_stand_for_what_was_said_first()
+    {
+        Says("node", rig => rig.Control("hand").Under(default(Node)));
+        Says("control", rig => rig.Space(default(Control)));
+        Says("joint", rig => rig.Chain(default, default));
+
+        static void Says(string what, Action<RigDraft> define) =>
+            Assert.Contains($"This {what} was never made", Assert.ThrowsAny<Exception>(() => TestRig.ModelOf(define)).ToString(), StringComparison.Ordinal);
+    }
 
     [Theory]
     [MemberData(nameof(OptionTypes))]

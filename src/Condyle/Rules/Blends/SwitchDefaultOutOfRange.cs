@@ -28,7 +28,7 @@ internal sealed class SwitchDefaultOutOfRange : ModelRule
                 given.Place)
             {
                 ActsOn = given.Control,
-                Repairs = float.IsNaN(atRest) ? [] : [new ReplaceNumber(given.Id, 1, nearest, $"Let {given.Title} rest at {nearest}")],
+                Repairs = [new ReplaceNumber(given.Id, 1, nearest, $"Let {given.Title} rest at {nearest}")],
             };
         }
     }
