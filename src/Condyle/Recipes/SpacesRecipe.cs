@@ -10,14 +10,15 @@ internal sealed class SpacesRecipe
     private readonly Conventions conventions;
     private readonly Node world;
     private readonly IReadOnlyList<(BodySpace Kind, Text Option, Node Node)> ridden;
+    private readonly BodySpace first;
     private readonly SpacesOptions options;
     private readonly bool poleRides;
     private readonly bool staysLevel;
     private readonly PlaceId place;
 
-    private SpacesRecipe(RigDraft rig, Conventions conventions, Node world, IReadOnlyList<(BodySpace, Text, Node)> ridden, SpacesOptions options, bool poleRides, bool staysLevel, PlaceId place)
+    private SpacesRecipe(RigDraft rig, Conventions conventions, Node world, IReadOnlyList<(BodySpace, Text, Node)> ridden, BodySpace first, SpacesOptions options, bool poleRides, bool staysLevel, PlaceId place)
     {
-        (this.rig, this.conventions, this.world, this.ridden, this.options) = (rig, conventions, world, ridden, options);
+        (this.rig, this.conventions, this.world, this.ridden, this.first, this.options) = (rig, conventions, world, ridden, first, options);
         (this.poleRides, this.staysLevel, this.place) = (poleRides, staysLevel, place);
     }
 
@@ -32,14 +33,10 @@ internal sealed class SpacesRecipe
             (BodySpace.World, options.WorldFact, spaces.World), (BodySpace.Hips, options.HipsFact, hips), (BodySpace.Chest, options.ChestFact, chest), (BodySpace.Head, options.HeadFact, head),
         };
         var ridden = all.Where(one => one.Node is not null).OrderBy(one => one.Kind != first).Select(one => (one.Kind, one.Option, one.Node!.Value)).ToList();
-        if (ridden.Count == 1)
-            throw new ArgumentException("There is nothing to ride but the world. Give the hips, the chest or the head as well.", nameof(spaces));
-        if (ridden[0].Kind != first)
-            throw new ArgumentException($"The first space is {first}, and no node is given for it. Give one, or let another be first.", nameof(options));
-        return new(rig, conventions, spaces.World, ridden, options, poleRides, staysLevel, place);
+        return new(rig, conventions, spaces.World, ridden, first, options, poleRides, staysLevel, place);
     }
 
-    public Space Of(Control control) => Of(control, ridden);
+    public Space Of(Control control) => Of(control, ridden, "the hips, the chest or the head");
 
     public LimbSpaces Of(Limb limb) => new(
         Of(limb.Goal),
@@ -48,11 +45,15 @@ internal sealed class SpacesRecipe
 
     // What is looked at and rides the head is never reached.
     public HeadSpaces Of(Head head) => new(
-        Of(head.Look, ridden.Where(one => one.Kind != BodySpace.Head)),
+        Of(head.Look, [.. ridden.Where(one => one.Kind != BodySpace.Head)], "the hips or the chest"),
         staysLevel ? Level(head.Turn, head.Joint, head.Under) : null);
 
-    private Space Of(Control control, IEnumerable<(BodySpace Kind, Text Option, Node Node)> each)
+    private Space Of(Control control, IReadOnlyList<(BodySpace Kind, Text Option, Node Node)> each, string further)
     {
+        if (each.Count == 1)
+            throw new ArgumentException($"There is nothing to ride but the world. Give {further} as well.");
+        if (each[0].Kind != first)
+            throw new ArgumentException($"The first space is {first}, which isn't there to ride. Give a node for it, or let another be first.");
         var space = rig.Space(control, place);
         foreach (var (_, option, node) in each)
             space.In(option, node, place);

@@ -61,8 +61,10 @@ public class SpacesTests
             """);
 
     [Theory]
-    [InlineData("new BodySpaces { World = root }", "", "There is nothing to ride but the world. Give the hips, the chest or the head as well.")]
-    [InlineData("new BodySpaces { World = root, Chest = chest }", ", new SpacesOptions { First = BodySpace.Head }", "The first space is Head, and no node is given for it.")]
+    [InlineData("new BodySpaces { World = root }", "", "There is nothing to ride but the world. Give the hips or the chest as well.")]
+    [InlineData("new BodySpaces { World = root, Head = head.Turn }", "", "There is nothing to ride but the world. Give the hips or the chest as well.")]
+    [InlineData("new BodySpaces { World = root, Chest = chest, Head = head.Turn }", ", new SpacesOptions { First = BodySpace.Head }", "The first space is Head, which isn't there to ride.")]
+    [InlineData("new BodySpaces { World = root, Chest = chest }", ", new SpacesOptions { First = BodySpace.Head }", "The first space is Head, which isn't there to ride.")]
     [InlineData("(BodySpaces)null!", "", "Give them new BodySpaces { World = … }")]
     public void What_cannot_be_ridden_is_refused(string spaces, string options, string told) =>
         Assert.Contains(told, Assert.ThrowsAny<Exception>(() => Written.Run(Written.Files(Before + $"rig.Spaces(head, {spaces}{options});"))).ToString(), StringComparison.Ordinal);
