@@ -21,6 +21,7 @@ internal static class Arm
             .Shaped(ControlShape.Triangle, size: 0.12f).Tinted(Tint.Teal).OnLayer("arms");
 
         rig.Spaces(arm, torso.Spaces);
+        rig.Twist(joints.ShoulderTwists[side]).Between(joints.Collar[side], joints.Shoulder[side]);
         rig.Twist(joints.ElbowTwists[side]).Between(joints.Elbow[side], bones.Tip);
         Hand.Build(rig, joints, side, systems, arm.Goal);
     }

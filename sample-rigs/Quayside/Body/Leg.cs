@@ -20,6 +20,7 @@ internal static class Leg
         leg.Turns[2].LimitTurn(Axis.X, -25, 45).LimitTurn(side, Axis.Y, -20, 20).LimitTurn(side, Axis.Z, -25, 25);
         leg.Show("legs", Tint.Moss, size: 0.2f);
 
+        rig.Twist(joints.HipTwists[side]).Between(joints.Pelvis, joints.Hip[side]);
         var foot = rig.FootRoll(leg, joints.Toes[side], Heel, Tip);
         foot.Toes.Lock(Channels.TurnY | Channels.TurnZ).LimitTurn(Axis.X, -60, 30).Shaped(ControlShape.Triangle, size: 0.1f).Tinted(Tint.Moss).OnLayer("legs");
         var swivel = leg.Goal.Dial("swivel", -60, 60, unit: DialUnit.Degrees);

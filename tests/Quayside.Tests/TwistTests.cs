@@ -4,8 +4,8 @@ using Condyle.Runtime;
 
 namespace Quayside.Tests;
 
-/// <summary>A wrist's roll goes up the forearm, by where its twist joints lie: at a third and at two thirds.</summary>
-public sealed class ForearmTests
+/// <summary>Rolls are shared out along the bones by where their twist joints lie: up the forearm at a third and at two thirds, down the upper arm and the thigh at a half.</summary>
+public sealed class TwistTests
 {
     [Theory]
     [InlineData(60)]
@@ -26,6 +26,25 @@ public sealed class ForearmTests
                 var turned = Frame.Of(rest.JointWorld(rig.JointIndex(joint))).DegreesTo(Frame.Of(live.JointWorld(rig.JointIndex(joint))));
                 Assert.Equal(MathF.Abs(degrees) * share, turned, 0.5);
             }
+        }
+    }
+
+    [Theory]
+    [InlineData("hand", "shoulder")]
+    [InlineData("foot", "hip")]
+    public void Half_way_down_an_upper_arm_and_a_thigh_half_of_the_roll_has_come(string goal, string root)
+    {
+        const float Roll = 50;
+        var rig = RigCompiler.Compile(Rig.Build(new Stevedore()));
+        foreach (var side in Side.Both)
+        {
+            var (rest, live) = (rig.NewInstance(), rig.NewInstance());
+            live.SetSwitch(rig.SwitchIndex($"{goal}_{side}.fk"), 1);
+            live.SetTurn(rig.ControlIndex($"turn_{root}_{side}"), Quaternion.CreateFromAxisAngle(Vector3.UnitY, Roll * MathF.PI / 180));
+            rest.Evaluate();
+            live.Evaluate();
+            foreach (var (joint, share) in new[] { ($"{root}_{side}", 1f), ($"{root}_twist_{side}", 0.5f) })
+                Assert.Equal(Roll * share, Frame.Of(rest.JointWorld(rig.JointIndex(joint))).DegreesTo(Frame.Of(live.JointWorld(rig.JointIndex(joint)))), 0.5);
         }
     }
 }
