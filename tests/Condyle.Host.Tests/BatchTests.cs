@@ -39,6 +39,19 @@ public sealed class BatchTests
     }
 
     [Fact]
+    public void A_node_that_the_rig_has_not_is_told_and_the_rest_is_baked()
+    {
+        using var program = Harbour("wave");
+        ClipFiles.Write(program, "older", 20, luffs: true);
+        for (var run = 0; run < 2; run++)
+        {
+            Assert.Equal(0, program.Run("bake", program["clips"], "--out", program["build"]));
+            Assert.Contains("older.glb: the rig has no 'luff', so what moves there is left out.", program.Output, StringComparison.Ordinal);
+            Assert.DoesNotContain("wave.glb: the rig has no", program.Output, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
     public void A_pattern_names_its_files_and_no_others()
     {
         using var program = Harbour("wave_left", "wave_right", "haul");

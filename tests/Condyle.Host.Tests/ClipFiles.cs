@@ -10,18 +10,18 @@ internal static class ClipFiles
         {
           "asset": { "version": "2.0" },
           "scene": 0,
-          "scenes": [ { "nodes": [0] } ],
-          "nodes": [ { "name": "slew", "children": [1] }, { "name": "drop" } ]
+          "scenes": [ { "nodes": [0, 2] } ],
+          "nodes": [ { "name": "slew", "children": [1] }, { "name": "drop" }, { "name": "luff" } ]
         }
         """;
 
-    /// <summary>Writes a file in which the hoist slews so far.</summary>
-    public static string Write(TestProgram program, string name, float degrees, float seconds = 1)
+    /// <summary>Writes a file in which the hoist slews so far, and if it is said also luffs, for which it has no control.</summary>
+    public static string Write(TestProgram program, string name, float degrees, float seconds = 1, bool luffs = false)
     {
         var bare = program.Write($"{name}.bare.gltf", Controls);
         var turn = Quaternion.CreateFromAxisAngle(Vector3.UnitY, degrees * (MathF.PI / 180));
         var path = program[$"clips/{name}.glb"];
-        GltfFile.Read(bare).Append([new GltfClip(name, [0, seconds], [new GltfTrack(0, Rotations: [Quaternion.Identity, turn])])]).Write(path);
+        GltfFile.Read(bare).Append([new GltfClip(name, [0, seconds], [.. (luffs ? [0, 2] : (int[])[0]).Select(node => new GltfTrack(node, Rotations: [Quaternion.Identity, turn]))])]).Write(path);
         File.Delete(bare);
         return path;
     }

@@ -13,7 +13,8 @@ namespace Condyle.Host.Batch;
 /// <param name="Input">The name of the file of clips.</param>
 /// <param name="Files">What was written.</param>
 /// <param name="Clips">What was baked.</param>
-internal sealed record BakeManifest(string Work, string Rig, string Input, IReadOnlyList<WrittenFile> Files, IReadOnlyList<BakedPart> Clips)
+/// <param name="LeftOut">The nodes that the file moves and the rig hasn't; none where a manifest doesn't say.</param>
+internal sealed record BakeManifest(string Work, string Rig, string Input, IReadOnlyList<WrittenFile> Files, IReadOnlyList<BakedPart> Clips, IReadOnlyList<string>? LeftOut)
 {
     public static string PathFor(string output) => Path.ChangeExtension(output, ".bake.json");
 

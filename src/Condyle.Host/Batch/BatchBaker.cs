@@ -26,14 +26,15 @@ internal sealed class BatchBaker(Rig rig, CompiledRig compiled, GltfFile deliver
             if (BakeManifest.FindFinished(input.Output, work) is { } finished)
                 return BatchResult.UpToDate(input, finished);
 
-            var clips = ClipFile.Read(file, compiled).Clips;
-            var result = RigBaker.Prepare(compiled, delivered, clips, settings).Write(input.Output, cancellation: cancellation);
+            var read = ClipFile.Read(file, compiled);
+            var result = RigBaker.Prepare(compiled, delivered, read.Clips, settings).Write(input.Output, cancellation: cancellation);
             if (!result.Holds)
                 return BatchResult.Failed(input, NotLive(result.Clips.First(clip => !clip.Holds)));
             List<string> written = [input.Output];
             if (reports)
                 written.AddRange(ReportFiles.Write(result));
-            var manifest = new BakeManifest(work, rig.Name, Path.GetFileName(input.Path), [.. written.Select(WrittenFile.Of)], [.. result.Clips.Zip(clips, (report, clip) => BakedPart.Of(report, PassedLimits.Of(compiled, clip)))]);
+            List<BakedPart> parts = [.. result.Clips.Zip(read.Clips, (report, clip) => BakedPart.Of(report, PassedLimits.Of(compiled, clip)))];
+            var manifest = new BakeManifest(work, rig.Name, Path.GetFileName(input.Path), [.. written.Select(WrittenFile.Of)], parts, read.NodesNotInRig);
             manifest.Write(input.Output);
             return BatchResult.Baked(input, manifest);
         }

@@ -16,14 +16,14 @@ internal enum BatchState
 }
 
 /// <summary>What became of one file of a batch.</summary>
-internal sealed record BatchResult(string Input, string Output, BatchState State, IReadOnlyList<BakedPart> Clips, string? Reason)
+internal sealed record BatchResult(string Input, string Output, BatchState State, IReadOnlyList<BakedPart> Clips, IReadOnlyList<string> LeftOut, string? Reason)
 {
-    public static BatchResult Baked(BatchInput input, BakeManifest manifest) => new(input.Path, input.Output, BatchState.Baked, manifest.Clips, null);
+    public static BatchResult Baked(BatchInput input, BakeManifest manifest) => new(input.Path, input.Output, BatchState.Baked, manifest.Clips, manifest.LeftOut ?? [], null);
 
-    public static BatchResult UpToDate(BatchInput input, BakeManifest manifest) => new(input.Path, input.Output, BatchState.UpToDate, manifest.Clips, null);
+    public static BatchResult UpToDate(BatchInput input, BakeManifest manifest) => new(input.Path, input.Output, BatchState.UpToDate, manifest.Clips, manifest.LeftOut ?? [], null);
 
     public static BatchResult Failed(BatchInput input, Exception problem) =>
         Failed(input, problem is BadInputException ? problem.Message : $"{problem.GetType().Name}: {problem.Message.ReplaceLineEndings(" ")}");
 
-    public static BatchResult Failed(BatchInput input, string reason) => new(input.Path, input.Output, BatchState.Failed, [], reason);
+    public static BatchResult Failed(BatchInput input, string reason) => new(input.Path, input.Output, BatchState.Failed, [], [], reason);
 }

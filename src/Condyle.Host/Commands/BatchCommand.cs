@@ -61,6 +61,9 @@ internal sealed class BatchCommand(Surroundings surroundings, BatchRequest reque
                 surroundings.Output.WriteLine($"  {result.Input}: '{clip.Clip}' at {passed}");
         }
 
+        foreach (var result in results.Where(result => result.LeftOut.Count > 0))
+            surroundings.Output.WriteLine($"  {result.Input}: the rig has no {Say.Names(result.LeftOut)}, so what moves there is left out. Name the nodes as the controls are named now, or put an earlier bake onto the controls with match.");
+
         foreach (var result in failed)
             surroundings.Output.WriteLine(result.Reason!.StartsWith(result.Input, StringComparison.Ordinal) ? $"  {result.Reason}" : $"  {result.Input}: {result.Reason}");
     }

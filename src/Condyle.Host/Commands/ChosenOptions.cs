@@ -12,7 +12,7 @@ internal static class ChosenOptions
         var picks = said.Select(Pick).ToList();
         if (picks.Count == 0)
             return null;
-        var clip = new Clip("choices", picks.Max(pick => pick.At) + 1);
+        var clip = new Clip("--choice", picks.Max(pick => pick.At) + 1);
         foreach (var choice in picks.GroupBy(pick => pick.Name))
         {
             // Before its first key a choice would hold that one; said from a time on, it is at rest until then.

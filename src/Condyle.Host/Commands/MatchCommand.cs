@@ -1,4 +1,3 @@
-using System.Globalization;
 using Condyle.Host.Catalogue;
 using Condyle.Host.Reporting;
 using Condyle.Runtime;
@@ -49,14 +48,11 @@ internal sealed class MatchCommand(Surroundings surroundings, MatchRequest reque
         foreach (var joint in result.Joints.Where(joint => joint.From is not null).OrderByDescending(joint => joint.Off.Metres.Value).Take(MostJoints))
             surroundings.Output.WriteLine($"  '{joint.Joint}' within {Say.Both(joint.Off)}, at {Say.Seconds(joint.Off.Metres.At)}");
         if (result.NotInRig.Count > 0)
-            surroundings.Output.WriteLine($"  not in the rig, unless --joint says what it is there: {Names(result.NotInRig)}");
+            surroundings.Output.WriteLine($"  not in the rig, unless --joint says what it is there: {Say.Names(result.NotInRig)}");
         if (result.NotInMotion.Count > 0)
-            surroundings.Output.WriteLine($"  not in the motion: {Names(result.NotInMotion)}");
+            surroundings.Output.WriteLine($"  not in the motion: {Say.Names(result.NotInMotion)}");
         foreach (var note in result.Notes)
             surroundings.Output.WriteLine($"  {note}");
         surroundings.Output.WriteLine($"  wrote {output}");
     }
-
-    private static string Names(IReadOnlyList<string> names) =>
-        string.Join(", ", names.Take(MostJoints).Select(name => $"'{name}'")) + (names.Count > MostJoints ? string.Create(CultureInfo.InvariantCulture, $" and {names.Count - MostJoints} more") : "");
 }

@@ -7,6 +7,8 @@ namespace Condyle.Host.Reporting;
 /// <summary>Numbers as people read them.</summary>
 internal static class Say
 {
+    private const int MostNames = 5;
+
     public static string Metres(double metres) => Figures.Metres(metres);
 
     public static string Degrees(double degrees) => Figures.Degrees(degrees);
@@ -17,6 +19,10 @@ internal static class Say
     public static string Seconds(double seconds) => Figures.Seconds(seconds);
 
     public static string Count(int count, string one, string? many = null) => count == 1 ? $"1 {one}" : $"{count} {many ?? one + "s"}";
+
+    /// <summary>The first few of some names, and how many more there are.</summary>
+    public static string Names(IReadOnlyList<string> names) =>
+        string.Join(", ", names.Take(MostNames).Select(name => $"'{name}'")) + (names.Count > MostNames ? $" and {names.Count - MostNames} more" : "");
 
     public static string Bytes(long bytes) => bytes switch
     {
