@@ -37,10 +37,11 @@ internal sealed class RigReading
     public string? SideAt(int position) => Code.LookupSymbols(position)
         .FirstOrDefault(symbol => ((symbol as ILocalSymbol)?.Type ?? (symbol as IParameterSymbol)?.Type) is INamedTypeSymbol type && TypeKeys.PlainNameOf(type) == typeof(Side).FullName)?.Name;
 
-    /// <summary>What a document has a part in; none where there are no rigs.</summary>
+    /// <summary>What a document has a part in; none where there are no rigs, or where it is half-typed: of such code a part may be lost.</summary>
     public static async Task<RigReading?> Of(Document document, CancellationToken cancellation)
     {
-        if (await document.GetSemanticModelAsync(cancellation).ConfigureAwait(false) is not { } code || code.Compilation.GetTypeByMetadataName("Condyle.IRigDefinition") is not { } definition)
+        if (await document.GetSemanticModelAsync(cancellation).ConfigureAwait(false) is not { } code || code.Compilation.GetTypeByMetadataName("Condyle.IRigDefinition") is not { } definition
+            || code.SyntaxTree.GetDiagnostics(cancellation).Any(problem => problem.Severity == DiagnosticSeverity.Error))
             return null;
         var session = new ReadingSession(code.Compilation, definition, isLive: true, tree => tree == code.SyntaxTree ? code : code.Compilation.GetSemanticModel(tree));
         return new(code, TeamSettings.Of(code.Compilation.Assembly).Conventions, () => session.ReadingsOf(code.SyntaxTree, cancellation));

@@ -61,10 +61,10 @@ internal static class Offered
     }
 
     /// <summary>The first of some files, as an editor has it.</summary>
-    public static Document Open(AdhocWorkspace workspace, (string Path, string Source)[] files)
+    public static Document Open(AdhocWorkspace workspace, (string Path, string Source)[] files, bool isWhole = true)
     {
         var compilation = CompiledCode.Compile(files);
-        Assert.DoesNotContain(compilation.GetDiagnostics(), problem => problem.Severity == DiagnosticSeverity.Error);
+        Assert.Equal(isWhole, !compilation.GetDiagnostics().Any(problem => problem.Severity == DiagnosticSeverity.Error));
         var project = workspace.AddProject(ProjectInfo.Create(
             ProjectId.CreateNewId(), VersionStamp.Default, "rigs", "rigs", LanguageNames.CSharp,
             compilationOptions: compilation.Options, parseOptions: RigSnippet.Parsing, metadataReferences: compilation.References));

@@ -27,12 +27,12 @@ internal static partial class OnARig
         return text[around[0].Length..^around[1].Length].Trim('\n');
     }
 
-    public static async Task OffersNothing<T>((string Path, string Source)[] marked)
+    public static async Task OffersNothing<T>((string Path, string Source)[] marked, bool isWhole = true)
         where T : CodeRefactoringProvider, new()
     {
         var (files, span) = Unmarked(marked);
         using var workspace = new AdhocWorkspace();
-        Assert.Empty(await Offered.ActionsOf<T>(Offered.Open(workspace, files), span));
+        Assert.Empty(await Offered.ActionsOf<T>(Offered.Open(workspace, files, isWhole), span));
     }
 
     // What is said in another order has other numbers.

@@ -137,6 +137,13 @@ public class SayAsRecipeTests
         Plain.Replace("above = turn;", "above = turn; " + beside, StringComparison.Ordinal) + "\n    }",
         "private int count; public Control Last { get; set; } public List<Control> All { get; } = [];"));
 
+    [Theory]
+    [InlineData("PlacedAt(hold);", "PlacedAt(hold)")]
+    [InlineData("var goal =", "var goal")]
+    [InlineData("above = turn;", "above = turn. ;")]
+    public Task Half_typed_code_is_left_alone(string whole, string half) => OnARig.OffersNothing<SayAsRecipeRefactoring>(
+        Written.Files(Plain.Replace(whole, half, StringComparison.Ordinal) + "\n    }"), isWhole: false);
+
     [Fact]
     public Task Comments_stay() => Offers(
         Plain.Replace("ByMatrix(hold);", "ByMatrix(hold); // a group", StringComparison.Ordinal).Replace("Under(root).PlacedAt(bones.Root)", "Under(root) // the hips'\n            .PlacedAt(bones.Root)", StringComparison.Ordinal)
