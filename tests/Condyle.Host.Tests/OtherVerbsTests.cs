@@ -116,7 +116,7 @@ public sealed class OtherVerbsTests
 
         Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm"));
         Assert.Contains("--joint: 'arm' doesn't say which joint is which. Write FROM=TO", program.Error, StringComparison.Ordinal);
-        foreach (var wrong in new[] { "hand.space", "hand.space=chest@soon", "hand.space=@1" })
+        foreach (var wrong in new[] { "hand.space", "hand.space=chest@soon", "hand.space=@1", "hand.space=base@1,5" })
         {
             Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--choice", wrong));
             Assert.Contains($"--choice: '{wrong}' doesn't say which option a choice has. Write NAME=OPTION", program.Error, StringComparison.Ordinal);

@@ -29,7 +29,7 @@ internal static class ChosenOptions
     {
         if (said.Split('=') is [{ Length: > 0 } name, { Length: > 0 } picked])
         {
-            if (picked.Split('@') is [{ Length: > 0 } option, var at] && float.TryParse(at, CultureInfo.InvariantCulture, out var seconds) && float.IsFinite(seconds) && seconds >= 0)
+            if (picked.Split('@') is [{ Length: > 0 } option, var at] && float.TryParse(at, NumberStyles.Float, CultureInfo.InvariantCulture, out var seconds) && float.IsFinite(seconds) && seconds >= 0)
                 return (name, option, seconds);
             if (!picked.Contains('@', StringComparison.Ordinal))
                 return (name, picked, 0);

@@ -17,7 +17,7 @@ internal sealed class MorphMatch
     {
     }
 
-    /// <exception cref="BadInputException">A mesh or a target of it isn't in the file, so that its motion would be lost.</exception>
+    /// <exception cref="BadInputException">A mesh, a node that shows it or a target of it isn't in the file, so that its motion would be lost.</exception>
     public static MorphMatch Of(CompiledRig rig, GltfFile file)
     {
         var match = new MorphMatch();
@@ -30,11 +30,15 @@ internal sealed class MorphMatch
         {
             if (!names.Contains(morphs.Key))
                 throw Lost(file, rig, morphs.First(), $"mesh '{morphs.Key}'", names);
+            var before = match.nodes.Count;
             foreach (var (index, node) in all.Index())
             {
                 if (node["mesh"] is { Exists: true } mesh && mesh.IndexInto(meshes.Length, "meshes") is var shown && names[shown] == morphs.Key)
                     match.nodes.Add(Node(index, node, meshes[shown], morphs, file, rig));
             }
+
+            if (match.nodes.Count == before)
+                throw Lost(file, rig, morphs.First(), $"node that shows mesh '{morphs.Key}'", []);
         }
 
         return match;

@@ -78,6 +78,16 @@ public sealed class MorphTests : IDisposable
         Assert.False(File.Exists(folder["out.glb"]));
     }
 
+    [Fact]
+    public void A_mesh_that_no_node_shows_is_told()
+    {
+        var file = JsonNode.Parse(File.ReadAllText(Delivered()))!;
+        foreach (var node in file["nodes"]!.AsArray())
+            node!.AsObject().Remove("mesh");
+        var refused = Assert.Throws<BadInputException>(() => RigBaker.Run(Rig, folder.Write("hidden.gltf", file.ToJsonString()), [Grin], folder["out.glb"]));
+        Assert.Contains("the file has no node that shows mesh 'face', so that motion would be lost", refused.Message, StringComparison.Ordinal);
+    }
+
     private static Clip Grin => new Clip("grin", 1).Dial("nod.grin", (0, 0), (1, 1));
 
     private string Delivered(string mesh = "face", string target = "grin")

@@ -1,6 +1,7 @@
 using System.Numerics;
 using Condyle.Evaluation;
 using Condyle.Runtime.Tests.Baking;
+using Condyle.Runtime.Tests.Evaluation;
 using Condyle.Runtime.Tests.Gltf;
 
 namespace Condyle.Runtime.Tests.Capture;
@@ -127,6 +128,58 @@ public sealed class MotionMatchTests : IDisposable
         var told = Assert.Throws<BadInputException>(() => MotionMatch.Run(Walker.Character(), JointMotion.FromBvh(path), map)).Message;
         Assert.StartsWith($"{path}:{message[..^2]}", told, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("lamp", "hook")]
+    [InlineData("hook", "lamp")]
+    public void What_is_aimed_at_and_carries_a_joint_goes_where_that_joint_is(string first, string second)
+    {
+        var rig = Lighthouse(first, second, carries: true);
+        var file = Baked(rig, new Clip("swing", 1).Move("target", 0).Move("target", 1, 0.5f, 0.2f, 0.3f).Turn("target", 0).Turn("target", 1, 0, 40));
+        var result = MotionMatch.Run(rig, JointMotion.FromGltf(file));
+        Assert.True(result.Largest.Metres.Value < 1e-4 && result.Largest.Degrees.Value < 0.02, $"{result.Largest}");
+    }
+
+    [Fact]
+    public void What_is_aimed_at_stays_as_far_away_as_at_rest_however_far_the_character_goes()
+    {
+        var rig = Lighthouse("lamp", "hook", carries: false);
+        var file = Baked(rig, new Clip("walk", 1).Move("world", 0).Move("world", 1, z: 5).Move("target", 0).Move("target", 1, 1, 0, 5));
+        var result = MotionMatch.Run(rig, JointMotion.FromGltf(file));
+        Assert.True(result.Largest.Degrees.Value < 0.02, $"{result.Largest}");
+        var (live, player) = (rig.NewInstance(), new ClipPlayer(rig, result.Clip));
+        foreach (var time in new[] { 0, 0.4f, 1 })
+        {
+            player.Pose(live, time);
+            live.Evaluate();
+            var stands = new Vector3(0, 2, 2) + live.ControlMove(rig.ControlIndex("target"));
+            Assert.Equal(2, Vector3.Distance(stands, live.JointWorld(rig.JointIndex("lamp")).Translation), 3);
+        }
+    }
+
+    [Theory]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    [InlineData(-1)]
+    public void A_scale_that_cannot_be_is_told(double scale)
+    {
+        var motion = JointMotion.FromBvh(folder.Write("walk.bvh", Walker.Text(frames: 2)));
+        var told = Assert.Throws<BadInputException>(() => MotionMatch.Run(Walker.Character(), motion, Walker.Names, new MotionMatchSettings { Scale = scale }));
+        Assert.Contains("can't be scaled by", told.Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>A lamp that is aimed at a target two metres before it, which stays when the lighthouse goes.</summary>
+    private static CompiledRig Lighthouse(string first, string second, bool carries) => DefinedRig.Compile(rig =>
+    {
+        var root = rig.Skeleton("lighthouse").Root("root", at: new(0, 1, 0));
+        var joints = new[] { first, second }.ToDictionary(name => name, name => root.Child(name, at: name == "lamp" ? new(0, 1, 0) : new(0, 1, 2)));
+        var world = rig.Control("world").PlacedAt(root);
+        rig.Drive(root).ByChannels(world);
+        var target = rig.Control("target").PlacedAt(joints["hook"]);
+        if (carries)
+            rig.Drive(joints["hook"]).ByChannels(target);
+        rig.Aim(joints["lamp"]).At(target).Up(rig.Group("up_group").Under(world).PlacedAt(rig.Spot(joints["lamp"], Vector3.UnitY)));
+    });
 
     private string Baked(CompiledRig rig, Clip clip)
     {

@@ -1,4 +1,5 @@
 using Condyle.Evaluation;
+using Condyle.Model;
 using Condyle.Runtime.Baking;
 using Condyle.Runtime.Matching;
 using Condyle.Runtime.Matching.Motions;
@@ -23,13 +24,15 @@ public static class MotionMatch
     /// <param name="progress">Told how far it is, from 0 to 1.</param>
     /// <param name="cancellation">Stops it between frames.</param>
     /// <returns>The clip, and how far each joint is off.</returns>
-    /// <exception cref="BadInputException">No joint of the motion is one of the rig, the map names one that isn't there, or the frame rate can't be.</exception>
+    /// <exception cref="BadInputException">No joint of the motion is one of the rig, the map names one that isn't there, or the frame rate or the scale can't be.</exception>
     public static MotionMatchResult Run(
         CompiledRig rig, JointMotion motion, JointMap? names = null, MotionMatchSettings? settings = null, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(motion);
         settings ??= new MotionMatchSettings();
+        if (settings.Scale is { } scale && !(scale >= 0 && double.IsFinite(scale)))
+            throw new BadInputException(motion.File, $"can't be scaled by {Invariant.Short(scale)}", "Give a finite number, not below zero, or none", motion.Name);
         var from = (names ?? new JointMap()).Bind(motion, rig);
         var rate = settings.FramesPerSecond ?? motion.FramesPerSecond ?? DefaultRate;
         var seconds = Math.Max(motion.Seconds, rate > 0 ? 1 / rate : 1);
@@ -68,8 +71,8 @@ public static class MotionMatch
     {
         foreach (var step in plan.Steps)
         {
-            if (step.Along is { } along)
-                pose.Move(step.Handle, Sighted(step, along, pose, wanted));
+            if (step.Sight is { } sight)
+                pose.Move(step.Handle, wanted[step.Joint].Origin + wanted[step.Joint].Rotation.Rotate(sight));
             else if (step is { Turns: true, Moves: true })
                 pose.Place(step.Handle, wanted[step.Joint]);
             else if (step.Turns)
@@ -77,13 +80,6 @@ public static class MotionMatch
             else
                 pose.Move(step.Handle, wanted[step.Joint].Origin);
         }
-    }
-
-    /// <summary>Where a joint looks to, as far away as what it looks at is now.</summary>
-    private static Vector3d Sighted(PoseStep step, Vector3d along, LivePose pose, Affine3d[] wanted)
-    {
-        var from = wanted[step.Joint];
-        return from.Origin + (from.Rotation.Rotate(along) * (pose.Frames.WorldOf(step.Handle.Node).Origin - from.Origin).Length);
     }
 
     private static MotionMatchResult Report(CompiledRig rig, JointMotion motion, int[] from, Clip clip, float[] times, Retargeting wanted, MatchNotes notes)

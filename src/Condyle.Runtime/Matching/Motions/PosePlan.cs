@@ -8,8 +8,8 @@ namespace Condyle.Runtime.Matching.Motions;
 /// <param name="Handle">The node and its control: the joint itself, or its copy that controls turn.</param>
 /// <param name="Turns">Whether the control turns the node.</param>
 /// <param name="Moves">Whether it moves it too.</param>
-/// <param name="Along">What of the joint points at the node instead, as a direction in the joint's own frame.</param>
-internal sealed record PoseStep(int Joint, Handle Handle, bool Turns, bool Moves, Vector3d? Along = null);
+/// <param name="Sight">What of the joint points at the node instead, as a direction in the joint's own frame, and as long as the node is away at rest.</param>
+internal sealed record PoseStep(int Joint, Handle Handle, bool Turns, bool Moves, Vector3d? Sight = null);
 
 /// <summary>By which controls a rig's exported joints are posed, one after the other, from the root down.</summary>
 internal sealed class PosePlan
@@ -23,10 +23,12 @@ internal sealed class PosePlan
     public PosePlan(CompiledRig rig)
     {
         (this.rig, table) = (rig, rig.LimbTable);
-        foreach (var (index, joint) in table.Model.Nodes.Where(node => node.IsExported).Index())
+        var joints = table.Model.Nodes.Where(node => node.IsExported).ToList();
+        var carrying = joints.Select(CarriedFor).OfType<Handle>().Select(carried => carried.Index).ToHashSet();
+        foreach (var (index, joint) in joints.Index())
         {
             if (Handle.WriterOf(joint, Channels.Turn, table.Sentences.Writers) is AimedNode { AtRest: var aim })
-                AddAim(index, aim);
+                AddAim(index, joint, aim, carrying);
             else if (CarriedFor(joint) is { } carried && used.Add(carried.Index))
                 Add(index, carried);
         }
@@ -77,11 +79,14 @@ internal sealed class PosePlan
         return copy.Joints.Find(candidate => candidate.Original == joint) is { } turned && Handle.WriterOf(turned, Channels.Turn, table.Sentences.Writers) is ChannelDrive ? turned : null;
     }
 
-    // A joint's sight says where what it looks at lies, but not how far.
-    private void AddAim(int joint, AimRest aim)
+    // A joint's sight says where what it looks at lies, but not how far. What carries a joint besides goes where that joint is.
+    private void AddAim(int index, RigNode joint, AimRest aim, HashSet<int> carrying)
     {
-        if (table.HandleOf(aim.Target) is { Moves: true } target && (rig.Controls[target.Index].Locked & Channels.Move) == Channels.None && used.Add(target.Index))
-            steps.Add(new PoseStep(joint, target, Turns: false, Moves: true, aim.Along));
+        if (table.HandleOf(aim.Target) is not { Moves: true } target || carrying.Contains(target.Index)
+            || (rig.Controls[target.Index].Locked & Channels.Move) != Channels.None || !used.Add(target.Index))
+            return;
+        var away = (table.Rest.WorldOf(target.Node).Origin - table.Rest.WorldOf(joint).Origin).Length;
+        steps.Add(new PoseStep(index, target, Turns: false, Moves: true, aim.Along * (away > 0 ? away : 1)));
     }
 
     private void Add(int joint, Handle carried)
