@@ -122,6 +122,8 @@ public sealed class OtherVerbsTests
             Assert.Contains($"--choice: '{wrong}' doesn't say which option a choice has. Write NAME=OPTION", program.Error, StringComparison.Ordinal);
         }
 
+        Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--choice", "hand.space=base@9"));
+        Assert.Contains("'hand.space=base@9' comes after the motion, which ends at 0.5 s. Give a time within it.", program.Error, StringComparison.Ordinal);
         Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--choice", "hand.space=chest"));
         Assert.Contains("hand.space", program.Error, StringComparison.Ordinal);
         Assert.Equal(2, program.Run("match", program["turn.bvh"], "--out", program.Path));

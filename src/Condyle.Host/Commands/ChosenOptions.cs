@@ -7,11 +7,14 @@ namespace Condyle.Host.Commands;
 internal static class ChosenOptions
 {
     /// <summary>None where nothing is said.</summary>
-    public static Clip? Of(IReadOnlyList<string> said, CompiledRig rig)
+    /// <exception cref="BadInputException">It can't be understood, or lies after the motion's end.</exception>
+    public static Clip? Of(IReadOnlyList<string> said, CompiledRig rig, float seconds)
     {
         var picks = said.Select(Pick).ToList();
         if (picks.Count == 0)
             return null;
+        if (picks.Find(pick => pick.At > seconds) is { Name: not null } late)
+            throw new BadInputException("--choice", FormattableString.Invariant($"'{late.Name}={late.Option}@{late.At}' comes after the motion, which ends at {seconds:0.##} s"), "Give a time within it");
         var clip = new Clip("--choice", picks.Max(pick => pick.At) + 1);
         foreach (var choice in picks.GroupBy(pick => pick.Name))
         {

@@ -19,7 +19,7 @@ internal sealed class MatchCommand(Surroundings surroundings, MatchRequest reque
         var motion = Path.GetExtension(request.File).Equals(".bvh", StringComparison.OrdinalIgnoreCase)
             ? JointMotion.FromBvh(request.File, request.Up)
             : JointMotion.FromGltf(request.File, request.Animation);
-        var result = MotionMatch.Run(rig, motion, MapOf(request.Joints), request.Settings with { Choices = ChosenOptions.Of(request.Choices, rig) }, cancellation: cancellation);
+        var result = MotionMatch.Run(rig, motion, MapOf(request.Joints), request.Settings with { Choices = ChosenOptions.Of(request.Choices, rig, motion.Seconds) }, cancellation: cancellation);
         var output = Path.Combine(request.Folder, $"{entries[0].Name.ToLowerInvariant()}_{Path.GetFileNameWithoutExtension(request.File)}_controls.glb");
         ControlsFile.Write(rig, delivered, output, [result.Clip]);
         if (request.Json)
