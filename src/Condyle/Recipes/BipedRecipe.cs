@@ -73,8 +73,19 @@ internal sealed class BipedRecipe
 
     private Limb? BuildLimb(Fact<JointPair> roots, Fact<JointPair> tips, string name, Side side, Node under, Group systems, Node space, LimbOptions limb) =>
         roots.TryKnown(out var root) && tips.TryKnown(out var tip)
-            ? rig.Limb(rig.Chain(root[side], tip[side], place).Without(JointRole.Twist, place), name, side, under, systems, space, limb, place)
+            ? rig.Limb(Bent(rig.Chain(root[side], tip[side], place).Without(JointRole.Twist, place), name), name, side, under, systems, space, limb, place)
             : null;
+
+    /// <summary>A limb that is straight at rest bends as a human's does: the knee to the front, the elbow to the back.</summary>
+    private Chain Bent(Chain bones, string name)
+    {
+        if (rig.IsOpen(bones.Id) || bones.Count != 3)
+            return bones;
+        return rig.RestOf(bones[0]).TryKnown(out var root) && rig.RestOf(bones[1]).TryKnown(out var middle) && rig.RestOf(bones[2]).TryKnown(out var tip)
+            && Evaluation.Bend.Of(root.Origin, middle.Origin, tip.Origin) is null && (middle.Origin - root.Origin).Length > 0
+            ? bones.Bending(name == "leg" ? System.Numerics.Vector3.UnitZ : -System.Numerics.Vector3.UnitZ, place)
+            : bones;
+    }
 
     private Collar? BuildCollar(Limb arm, Joint joint, Side side, Node under)
     {

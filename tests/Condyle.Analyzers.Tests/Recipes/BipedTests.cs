@@ -126,6 +126,23 @@ public partial class BipedTests
     }
 
     [Fact]
+    public async Task Limbs_that_are_straight_at_rest_bend_as_those_of_a_human()
+    {
+        const string Skeleton = """
+            JointPair Below(JointPair above, string name, Vector3 by) => new(above.Left.Child(name + "_left", at: by), above.Right.Child(name + "_right", at: by with { X = -by.X }));
+            var shoulder = Below(joints.Collar, "out", new(0.1f, 0.02f, 0));
+            var wrist = Below(Below(shoulder, "fore", new(0.26f, 0, 0)), "palm", new(0.26f, 0, 0));
+            var hip = Below(new(joints.Pelvis, joints.Pelvis), "thigh", new(0.12f, -0.05f, 0));
+            var ankle = Below(Below(hip, "shin", new(0, -0.42f, 0)), "sole", new(0, -0.42f, 0));
+
+            """;
+        var files = Written.FilesOnTheSkeleton(Skeleton + "rig.Biped(new BipedJoints { Pelvis = joints.Pelvis, Chest = joints.Chest, Head = joints.Head, Shoulder = shoulder, Wrist = wrist, Hip = hip, Ankle = ankle });");
+        Assert.Empty(await FrontEnds.Read(files));
+        Assert.Empty(Written.Run(files).Findings);
+        Oracle.AgreesOn(files);
+    }
+
+    [Fact]
     public async Task Its_spaces_take_further_nodes_to_ride()
     {
         var files = Written.FilesOnTheSkeleton($$"""
@@ -185,7 +202,7 @@ public partial class BipedTests
     [Fact]
     public Task Options_of_its_parts_that_are_null_are_those_that_nothing_was_said_of() =>
         IsTheSame(
-            $"rig.Biped(new BipedJoints {{ {Named}, Collar = joints.Collar, Toes = joints.Toes }}, new BipedOptions {{ Spine = null!, Head = null!, Collar = null!, Arm = null!, Leg = null!, FootRoll = null! }});",
+            $"rig.Biped(new BipedJoints {{ {Named}, Collar = joints.Collar, Toes = joints.Toes }}, new BipedOptions {{ Spine = null!, Head = null!, Collar = null!, Arm = null!, FootRoll = null! }});",
             $"rig.Biped(new BipedJoints {{ {Named}, Collar = joints.Collar, Toes = joints.Toes }});");
 
     [Theory]
