@@ -101,14 +101,14 @@ public sealed class AimTests
         var here = setting with { Root = setting.Root with { Scale = Vector3d.One }, Child = setting.Child with { Scale = Vector3d.One } };
         var there = here.MirroredOn(root, child);
         var (one, other) = (here.Rig(), there.Rig());
-        Quaterniond Turned(TestRig rig, Vector3d move)
-        {
-            var pose = rig.Evaluate(new Pose().Set(rig["target"].Id, rig.Moved("target", move, Quaterniond.Identity)));
-            return pose.WorldOf(rig["lamp"]).Rotation * rig.Rest.WorldOf(rig["lamp"]).Rotation.Inverse;
-        }
+        ReferencePose Posed(TestRig rig, Vector3d move) => rig.Evaluate(new Pose().Set(rig["target"].Id, rig.Moved("target", move, Quaterniond.Identity)));
+        Quaterniond Turned(TestRig rig, ReferencePose pose) => pose.WorldOf(rig["lamp"]).Rotation * rig.Rest.WorldOf(rig["lamp"]).Rotation.Inverse;
 
-        if (Seen(one, setting.Kind, one.Rest.WorldOf).Distance > 0.1)
-            Near.Equal(TailSetting.Mirror(Turned(one, by * 0.2)), Turned(other, TailSetting.Mirror(by * 0.2)), 1e-4);
+        // Near the places where an aim jumps, the floats of the control's move decide.
+        var (left, right) = (Posed(one, by * 0.2), Posed(other, TailSetting.Mirror(by * 0.2)));
+        var (before, now) = (Seen(one, setting.Kind, one.Rest.WorldOf), Seen(one, setting.Kind, left.WorldOf));
+        if (Math.Min(before.Distance, now.Distance) > 0.1 && (setting.Kind == UpKind.None || Math.Min(before.Sine, now.Sine) > 0.05))
+            Near.Equal(TailSetting.Mirror(Turned(one, left)), Turned(other, right), 1e-4);
     });
 
     [Theory]
