@@ -81,9 +81,32 @@ public sealed class KeyReductionTests
     [Fact]
     public void Motion_that_frames_can_follow_stays_within_what_the_frame_rate_allows() => Gen.Select(Gen.Int[0, 200], Gen.Int[5, 120]).Sample((frames, rate) =>
     {
-        var report = Bake.Run(CargoArm.Compiled(frames), CargoArm.Lift(), new BakeSettings { FramesPerSecond = rate }).Report;
+        var rig = CargoArm.Compiled(frames);
+        if (Jumps(rig, CargoArm.Lift()))
+            return;
+        var report = Bake.Run(rig, CargoArm.Lift(), new BakeSettings { FramesPerSecond = rate }).Report;
         Assert.True(report.BetweenBound is { Holds: true, IsAsked: false }, report.BetweenBound.ToString());
     }, iter: 40, threads: 1);
+
+    /// <summary>Whether a joint turns by more than 10° within a millisecond, as where both copies of the arm come to stand half a turn apart: no frames can follow that.</summary>
+    private static bool Jumps(CompiledRig rig, Clip clip)
+    {
+        var (player, live, before) = (new ClipPlayer(rig, clip), rig.NewInstance(), new Quaternion[rig.Joints.Count]);
+        for (var millisecond = 0; millisecond <= clip.Seconds * 1000; millisecond++)
+        {
+            player.Pose(live, millisecond / 1000f);
+            live.Evaluate();
+            foreach (var joint in rig.Joints)
+            {
+                var now = live.JointRotation(joint.Index);
+                if (millisecond > 0 && MathF.Abs(Quaternion.Dot(now, before[joint.Index])) < MathF.Cos(5 * MathF.PI / 180))
+                    return true;
+                before[joint.Index] = now;
+            }
+        }
+
+        return false;
+    }
 
     [Theory]
     [InlineData(0.001)]
