@@ -1,4 +1,6 @@
 using System.Numerics;
+using Condyle.Evaluation;
+using Condyle.Runtime.Matching;
 
 namespace Condyle.Runtime.Tests.Evaluation;
 
@@ -25,6 +27,25 @@ public class SolverTests
                 Assert.True(new Vector3(off.X, off.Y, off.Z).Length() < 5e-6f, $"{joint.Name} is turned by {off} from rest.");
             }
         }
+    }
+
+    [Theory]
+    [InlineData(1e-6f)]
+    [InlineData(-1.5e-6f)]
+    [InlineData(4e-6f)]
+    public void A_bent_limb_follows_a_goal_that_is_a_micrometre_from_rest(float pull)
+    {
+        // Straight but for 0.3 rad, the knee goes five times as far as the ankle; a distance that was taken as that of rest would leave it where it is.
+        var rig = RigCompiler.Compile(Rig.Build(new SolverRig(0.3f)));
+        var instance = rig.NewInstance();
+        var joints = rig.LimbTable.Model.Nodes.Where(node => node.IsExported).ToList();
+        var (hip, ankle) = (rig.JointIndex("leg_0"), rig.JointIndex("leg_2"));
+        var line = Vector3.Normalize(instance.JointWorld(ankle).Translation - instance.JointWorld(hip).Translation);
+        instance.SetMove(rig.ControlIndex("foot"), Vector3.Transform(line * pull, Quaternion.Conjugate(Quaternion.CreateFromRotationMatrix(instance.JointWorld(ankle)))));
+        instance.Evaluate();
+        var exact = new LivePose(rig.LimbTable, instance).Frames.WorldOf(joints[hip]).Rotation;
+        var actual = Quaternion.CreateFromRotationMatrix(instance.JointWorld(hip));
+        Assert.InRange(Quaterniond.Angle(exact, actual), 0, 3e-6);
     }
 
     [Fact]

@@ -47,5 +47,8 @@ internal static class RestDistance
     /// <summary>As a share of how far from the world's origin things are: what a float leaves of world frames a dozen deep.</summary>
     public const float Rounding = 5e-7f;
 
+    /// <summary>Two bones that rest further from straight and from folded than so many times the rounding feel it less and less, so less of it is taken as rest.</summary>
+    public const float Bent = 16;
+
     public static float Settle(float distance, float atRest, float farOut) => MathF.Abs(distance - atRest) <= Rounding * farOut ? atRest : distance;
 }

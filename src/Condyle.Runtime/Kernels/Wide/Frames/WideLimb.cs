@@ -47,7 +47,7 @@ internal struct WideLimb
         if (kind.IsTurned)
             after = after.Turned(aim.Turn * Lanes.Create(MathF.PI / 180));
 
-        distance = WideReach.Settle(distance, Reach, aim.Goal.Span + root.Span + length);
+        distance = WideReach.Settle(distance, Reach, FirstLength, SecondLength, aim.Goal.Span + root.Span + length);
         var reach = kind.IsPlain
             ? WideReach.Plain(distance, Reach, FirstLength, SecondLength)
             : WideReach.Of(aim, distance, Reach, FirstLength, SecondLength);

@@ -19,10 +19,20 @@ internal struct WideReach
 
     public Lane Factor;
 
-    /// <inheritdoc cref="RestDistance.Settle"/>
+    /// <inheritdoc cref="RestDistance"/>
+    /// <remarks>
+    /// A limb that rests bent hardly needs that, and would stand still while its goal leaves the place of rest. With ε the rounding and b what the rest is short of straight,
+    /// or beyond folded, the distance settles within ε·min(1, <see cref="RestDistance.Bent"/>·ε / b).
+    /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lane Settle(Lane distance, Lane atRest, Lane farOut) =>
-        Lanes.ConditionalSelect(Lanes.LessThanOrEqual(Lanes.Abs(distance - atRest), farOut * Lanes.Create(RestDistance.Rounding)), atRest, distance);
+    public static Lane Settle(Lane distance, Lane atRest, Lane first, Lane second, Lane farOut)
+    {
+        var rounding = farOut * Lanes.Create(RestDistance.Rounding);
+        var bent = rounding * Lanes.Create(RestDistance.Bent);
+        var rest = Lanes.MinNative(first + second - atRest, atRest - Lanes.Abs(first - second));
+        var isAtRest = Lanes.LessThanOrEqual(Lanes.Abs(distance - atRest) * Lanes.MaxNative(rest, bent), rounding * bent);
+        return Lanes.ConditionalSelect(isAtRest, atRest, distance);
+    }
 
     /// <summary>Without softness and stretch: the nearest distance that the bones reach.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
