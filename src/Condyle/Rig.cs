@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Runtime.CompilerServices;
 using Condyle.Model;
 using Condyle.Naming;
 using Condyle.Rules;
@@ -30,6 +31,7 @@ public sealed class Rig
     /// <param name="definition">The rig as code.</param>
     /// <returns>The rig; it may have findings that are no errors.</returns>
     /// <exception cref="RigException">The rules found errors; the exception lists them all.</exception>
+    /// <exception cref="InvalidOperationException">Its <c>Define</c> is async.</exception>
     public static Rig Build(IRigDefinition definition)
     {
         var rig = Examine(definition);
@@ -40,11 +42,14 @@ public sealed class Rig
     /// <summary>As <see cref="Build"/>, but gives back a rig with errors too: for a report of them.</summary>
     /// <param name="definition">The rig as code.</param>
     /// <returns>The rig with all its findings.</returns>
+    /// <exception cref="InvalidOperationException">Its <c>Define</c> is async.</exception>
     public static Rig Examine(IRigDefinition definition)
     {
         if (definition is null)
             throw new ArgumentNullException(nameof(definition));
         var type = definition.GetType();
+        if (IsAsync(type))
+            throw new InvalidOperationException(AsyncDefine(type.Name));
         var conventions = Conventions.Of(type.GetTypeInfo().Assembly);
         var places = new ProgramPlaces();
         var draft = new RigDraft(conventions, places);
@@ -54,4 +59,11 @@ public sealed class Rig
         var findings = RuleBook.Check(model, conventions).Select(finding => new RigFinding(finding, places)).ToList();
         return new Rig(type.Name, model, places, findings);
     }
+
+    /// <summary>What is wrong with a definition whose <c>Define</c> is async: what it throws nobody can catch, and what it says after it has waited comes too late.</summary>
+    internal static string AsyncDefine(string name) =>
+        $"Define of '{name}' is async, and a rig is built when Define returns. Take 'async' away; wait for what it needs before the rig is built.";
+
+    private static bool IsAsync(Type definition) => definition.GetTypeInfo().GetRuntimeInterfaceMap(typeof(IRigDefinition)).TargetMethods
+        .Any(method => method.GetCustomAttribute<AsyncStateMachineAttribute>() is not null);
 }

@@ -56,6 +56,15 @@ public sealed class CheckTests
     }
 
     [Fact]
+    public void A_definition_that_waits_is_told_so()
+    {
+        using var program = new TestProgram(typeof(Tide), typeof(Hoist));
+        Assert.Equal(1, program.Run("check"));
+        Assert.Contains("The rig 'Tide' can't be built: Define of 'Tide' is async, and a rig is built when Define returns.", program.Output, StringComparison.Ordinal);
+        Assert.Contains("Hoist: no findings", program.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Code_that_fails_is_told_in_one_line_with_its_place()
     {
         using var program = new TestProgram(typeof(Leak));

@@ -126,3 +126,14 @@ public readonly record struct Cleat : IRigDefinition
 {
     public void Define(RigDraft rig) => rig.Group("odds");
 }
+
+/// <summary>Waits, and fails where nobody could catch it.</summary>
+public sealed class Tide : IRigDefinition
+{
+    public async void Define(RigDraft rig)
+    {
+        rig.Group("odds_group");
+        await Task.Yield();
+        throw new NotSupportedException("The tide waits for nobody.");
+    }
+}

@@ -12,6 +12,8 @@ internal static class RigReader
         {
             var self = New(machine, definition);
             var body = machine.Program.BodyFor(self.Type, definition.Define) ?? machine.Program.BodyOf(definition.Define);
+            if (body is { IsAsync: true })
+                throw new ThrownByCode(typeof(InvalidOperationException).FullName!, Rig.AsyncDefine(definition.Name));
             if (body is not null)
                 machine.Call(body, self, [machine.Draft]);
         });

@@ -18,6 +18,10 @@ internal static class ChannelNames
         }
     }
 
+    /// <summary>What else is locked besides what is told first, by control; nothing where that is all.</summary>
+    public static string AndLocked(IReadOnlyList<(string Control, Channels Channel)> others) => others.Count == 0 ? "" : ", as it does "
+        + string.Join(", ", others.GroupBy(use => use.Control, StringComparer.Ordinal).Select(of => $"{string.Join(" and ", of.Select(use => Say(use.Channel)))} of '{of.Key}'"));
+
     /// <summary>As a rigger says it: <c>move X</c>, <c>turn Y</c>, <c>scale Z</c>.</summary>
     public static string Say(Channels channel)
     {

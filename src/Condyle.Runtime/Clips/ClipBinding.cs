@@ -12,6 +12,7 @@ internal sealed class ClipBinding
     private readonly CompiledRig rig;
     private readonly Clip clip;
     private readonly Dictionary<string, int> controls;
+    private readonly List<(string Control, Channels Channel, float At)> locked = [];
 
     public ClipBinding(CompiledRig rig, Clip clip)
     {
@@ -27,6 +28,7 @@ internal sealed class ClipBinding
         Bind<VectorTrack, Vector3>(clip.Moves, motion.Moves);
         Bind<TurnTrack, Quaternion>(clip.Turned, motion.Turns);
         Bind<VectorTrack, Vector3>(clip.Scales, motion.Scales);
+        RefuseLocked();
         BindSettings(motion);
         foreach (var (name, mode) in clip.Modes)
         {
@@ -49,11 +51,23 @@ internal sealed class ClipBinding
             foreach (var (channel, at) in track.Uses)
             {
                 if (rig.Controls[control].Locked.HasFlag(channel))
-                    throw clip.Wrong($"changes its {ChannelNames.Say(channel)}, which the rig locks", "Unlock the channel in the rig, or drop the key", name, at);
+                    locked.Add((name, channel, at));
             }
 
             bound.Add(control, track);
         }
+    }
+
+    /// <summary>Says all of them at once: who mends a clip would else meet them one by one.</summary>
+    private void RefuseLocked()
+    {
+        if (locked.ToArray() is not [var (control, channel, at), .. var others])
+            return;
+        throw clip.Wrong(
+            $"changes its {ChannelNames.Say(channel)}, which the rig locks{ChannelNames.AndLocked([.. others.Select(use => (use.Control, use.Channel))])}",
+            others.Length == 0 ? "Unlock the channel in the rig, or drop the key" : "Unlock the channels in the rig, or drop the keys",
+            control,
+            at);
     }
 
     private void BindSettings(RigMotion motion)

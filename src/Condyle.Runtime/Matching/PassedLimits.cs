@@ -1,6 +1,6 @@
 namespace Condyle.Runtime.Matching;
 
-/// <summary>Which controls a clip takes beyond their limits. Nothing holds them back where a clip is made, so whoever sends one is told.</summary>
+/// <summary>Which controls a clip takes beyond their limits. Nothing holds them back where a clip is made, so whoever sends one is told; of those that move nothing just then, as the turns of a limb that IK has, nothing.</summary>
 internal static class PassedLimits
 {
     private const int LooksPerSecond = 30;
@@ -9,6 +9,7 @@ internal static class PassedLimits
     public static IReadOnlyList<string> Of(CompiledRig rig, Clip clip)
     {
         var (player, live, passed) = (new ClipPlayer(rig, clip), rig.NewInstance(), new MatchNotes());
+        var shown = new ShownMotion(rig);
         var limited = rig.Controls.Where(control => control.Limits.Count > 0).ToList();
         List<MatchNote> notes = [];
         for (var look = 0; look <= clip.Seconds * LooksPerSecond; look++)
@@ -16,7 +17,12 @@ internal static class PassedLimits
             var time = (float)look / LooksPerSecond;
             player.Pose(live, time);
             foreach (var control in limited)
+            {
+                var known = notes.Count;
                 new ControlLocks(control, notes).Look(live.ControlMove(control.Index), live.ControlTurn(control.Index));
+                if (notes.Count > known && !shown.Moves(live, control.Index))
+                    notes.RemoveRange(known, notes.Count - known);
+            }
 
             passed.Take(notes, time);
             notes.Clear();

@@ -35,7 +35,7 @@ public readonly record struct Aim : IHandle
 
     internal Aim At(Node target, PlaceId place)
     {
-        Draft.Record(new AimTargetSet(place, Id, target.Id));
+        Draft.Record(new AimTargetSet(place, Id, target.IdIn(Draft)));
         return this;
     }
 
@@ -67,7 +67,7 @@ public readonly record struct Aim : IHandle
     /// <inheritdoc cref="Up(Node, string, int)"/>
     public Aim Up(Node towards) => Up(towards, PlaceId.None);
 
-    internal Aim Up(Node towards, PlaceId place) => Up(towards.Id, (Axis?)null, place);
+    internal Aim Up(Node towards, PlaceId place) => Up(towards.IdIn(Draft), (Axis?)null, place);
 
     /// <summary>Keeps the side that faces along another node's axis at rest so, which sets the roll about the line to the target.</summary>
     /// <param name="of">The node whose axis is up, for instance the head's for its eyes.</param>
@@ -78,7 +78,7 @@ public readonly record struct Aim : IHandle
     internal Aim Up(Node of, Fact<Axis> axis, PlaceId place)
     {
         Given.AnAxis(axis);
-        return Up(of.Id, axis.TryKnown(out var known) ? (Axis?)known : Fact<Axis?>.Open, place);
+        return Up(of.IdIn(Draft), axis.TryKnown(out var known) ? (Axis?)known : Fact<Axis?>.Open, place);
     }
 
     internal static Aim Open(RigDraft draft) => new(draft, draft.Unknown(UnknownKind.Solver));

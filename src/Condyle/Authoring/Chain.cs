@@ -42,6 +42,7 @@ public readonly record struct Chain : IHandle, IReadOnlyList<Joint>
     /// <summary>The same chain without the joints of a role, for instance without its twist joints.</summary>
     /// <param name="role">The role to leave out.</param>
     /// <returns>The shorter chain.</returns>
+    /// <exception cref="ArgumentException">No joint is left, or the role is none.</exception>
     [OverloadResolutionPriority(1)]
     public Chain Without(JointRole role, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) => Without(role, Draft.Place(file, line));
 
@@ -70,6 +71,7 @@ public readonly record struct Chain : IHandle, IReadOnlyList<Joint>
     /// <summary>Makes a non-exported duplicate of the chain, tagged.</summary>
     /// <param name="tag">The tag that goes into the names of the copied joints, for instance <c>ik</c>.</param>
     /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentException">The tag is empty.</exception>
     [OverloadResolutionPriority(1)]
     public Copy Copy(string tag, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) => Copy(tag, Draft.Place(file, line));
 

@@ -32,7 +32,7 @@ public readonly record struct Choice : IHandle
     internal Weight Is(Text option, PlaceId place)
     {
         var options = Draft.OptionsOf(Id);
-        return new(Draft.OptionOf(Id, option) is { } found ? OptionWeight.Of(options!.IndexOf(found), options) : Fact<WeightPolynomial>.Open);
+        return new(Draft, Draft.OptionOf(Id, option) is { } found ? OptionWeight.Of(options!.IndexOf(found), options) : Fact<WeightPolynomial>.Open);
     }
 
     /// <summary>Shows the same choice on a further control: setting it there sets it everywhere.</summary>
@@ -46,7 +46,7 @@ public readonly record struct Choice : IHandle
 
     internal Choice AlsoOn(Control control, PlaceId place)
     {
-        Draft.Record(new SettingShown(place, Id, control.Id));
+        Draft.Record(new SettingShown(place, Id, control.IdIn(Draft)));
         return this;
     }
 

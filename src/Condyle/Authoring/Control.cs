@@ -39,7 +39,7 @@ public readonly partial record struct Control : IHandle
 
     internal Control Under(Node parent, PlaceId place)
     {
-        Draft.Record(new ParentSet(place, Id, parent.Id));
+        Draft.Record(new ParentSet(place, Id, parent.IdIn(Draft)));
         return this;
     }
 
@@ -54,7 +54,7 @@ public readonly partial record struct Control : IHandle
 
     internal Control PlacedAt(Node target, PlaceId place)
     {
-        Draft.Record(new PlacedAtNode(place, Id, target.Id));
+        Draft.Record(new PlacedAtNode(place, Id, target.IdIn(Draft)));
         return this;
     }
 
@@ -69,7 +69,7 @@ public readonly partial record struct Control : IHandle
 
     internal Control PlacedAt(Spot spot, PlaceId place)
     {
-        Draft.Record(new PlacedAtSpot(place, Id, spot.Id));
+        Draft.Record(new PlacedAtSpot(place, Id, spot.IdIn(Draft)));
         return this;
     }
 
@@ -89,7 +89,7 @@ public readonly partial record struct Control : IHandle
 
     internal Control Mirroring(Control other, PlaceId place)
     {
-        Draft.Record(new PlacedAsImage(place, Id, other.Id));
+        Draft.Record(new PlacedAsImage(place, Id, other.IdIn(Draft)));
         return this;
     }
 
@@ -104,6 +104,7 @@ public readonly partial record struct Control : IHandle
 
     internal Control Lock(Fact<Channels> channels, PlaceId place)
     {
+        Given.ChannelsOfANode(channels);
         Draft.Record(new LockChanged(place, Id, channels, locked: true));
         return this;
     }
@@ -119,6 +120,7 @@ public readonly partial record struct Control : IHandle
 
     internal Control Unlock(Fact<Channels> channels, PlaceId place)
     {
+        Given.ChannelsOfANode(channels);
         Draft.Record(new LockChanged(place, Id, channels, locked: false));
         return this;
     }
@@ -170,6 +172,7 @@ public readonly partial record struct Control : IHandle
 
     internal Switch Switch(Text name, Fact<float> atRest, PlaceId place)
     {
+        Given.AName(name, $"A switch on '{NameFact}'", "fk");
         Given.Finite(atRest, $"Where switch '{name}' on '{NameFact}' rests");
         return new(Draft, Draft.Record(new SwitchAdded(place, Id, name, atRest)));
     }
@@ -181,13 +184,15 @@ public readonly partial record struct Control : IHandle
     /// <param name="atRest">Its default, within the range.</param>
     /// <param name="unit">What its numbers count.</param>
     /// <returns>The dial.</returns>
-    /// <exception cref="ArgumentException">A number isn't finite, or the range has no length.</exception>
+    /// <exception cref="ArgumentException">A number isn't finite, the range has no length, the name is empty, or the unit is none.</exception>
     public Dial Dial(
         string name, float from, float to, float atRest = 0f, DialUnit unit = DialUnit.None, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         Dial(name, from, to, atRest, unit, Draft.Place(file, line));
 
     internal Dial Dial(Text name, Fact<float> from, Fact<float> to, Fact<float> atRest, Fact<DialUnit> unit, PlaceId place)
     {
+        Given.AName(name, $"A dial on '{NameFact}'", "curl");
+        Given.AUnit(unit);
         Given.Range(from, to, $"Dial '{name}' on '{NameFact}'");
         Given.Finite(atRest, $"The default of dial '{name}' on '{NameFact}'");
         return new(Draft, Draft.Record(new DialAdded(place, Id, name, from, to, atRest, unit)));
@@ -197,17 +202,20 @@ public readonly partial record struct Control : IHandle
     /// <param name="name">The choice's name on the control.</param>
     /// <param name="options">The options, at least one, each with its own name: <c>["world", "chest"]</c>.</param>
     /// <returns>The choice.</returns>
-    /// <exception cref="ArgumentException">There is no option, or two have the same name.</exception>
+    /// <exception cref="ArgumentException">There is no option, two have the same name, or a name is empty.</exception>
     public Choice Choice(string name, string[] options, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         Choice(name, Text.Each(options), Draft.Place(file, line));
 
     internal Choice Choice(Text name, Fact<Text[]> options, PlaceId place)
     {
+        Given.AName(name, $"A choice on '{NameFact}'", "space");
         var areKnown = options.TryKnown(out var names);
         if (areKnown && names.Length == 0)
             throw new ArgumentException($"Choice '{name}' on '{NameFact}' has no option. Give it one at least.");
         if (areKnown && names.Where(option => !option.IsOpen).GroupBy(option => option).FirstOrDefault(same => same.Count() > 1) is { } twice)
             throw new ArgumentException($"Choice '{name}' on '{NameFact}' offers '{twice.Key}' more than once. Give each option its own name.");
+        foreach (var option in areKnown ? names : [])
+            Given.AName(option, $"An option of choice '{name}' on '{NameFact}'", "chest");
         var choice = Draft.Record(new ChoiceAdded(place, Id, name, isOpen: !areKnown));
         foreach (var option in areKnown ? names : [])
             Draft.Record(new OptionAdded(place, choice, option));
@@ -218,11 +226,13 @@ public readonly partial record struct Control : IHandle
     /// <param name="rule">The rule's id, for instance <c>CDY1001</c>.</param>
     /// <param name="because">Why the team means it so.</param>
     /// <returns>The control.</returns>
+    /// <exception cref="ArgumentException">The reason is empty.</exception>
     public Control Accept(string rule, string because, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         Accept(rule, because, Draft.Place(file, line));
 
     internal Control Accept(Text rule, Text because, PlaceId place)
     {
+        Given.AReason(rule, because);
         Draft.Record(new Accepted(place, Id, rule, because));
         return this;
     }

@@ -33,7 +33,7 @@ public readonly record struct Copy : IHandle
     /// <param name="joint">A joint of the chain that was copied.</param>
     /// <returns>Its copy.</returns>
     /// <exception cref="ArgumentException">The joint isn't in the chain.</exception>
-    public CopyJoint Of(Joint joint) => new(Draft, Draft.CopyOf(Id, joint.Id));
+    public CopyJoint Of(Joint joint) => new(Draft, Draft.CopyOf(Id, joint.IdIn(Draft)));
 
     /// <summary>Puts the copy's first joint under another node of the rig.</summary>
     /// <param name="parent">The node whose motion the copy takes: a group that follows the limb's root.</param>
@@ -46,7 +46,7 @@ public readonly record struct Copy : IHandle
 
     internal Copy Under(Node parent, PlaceId place)
     {
-        Draft.Record(new ParentSet(place, Id, parent.Id));
+        Draft.Record(new ParentSet(place, Id, parent.IdIn(Draft)));
         return this;
     }
 

@@ -34,7 +34,7 @@ public readonly record struct Curve : IHandle
 
     internal Curve Through(Node node, PlaceId place)
     {
-        Draft.Record(new CurveLed(place, Id, node.Id));
+        Draft.Record(new CurveLed(place, Id, node.IdIn(Draft)));
         return this;
     }
 
@@ -49,7 +49,7 @@ public readonly record struct Curve : IHandle
 
     internal Curve Stretching(Weight weight, PlaceId place)
     {
-        Draft.Record(new CurveStretchSet(place, Id, weight.Value));
+        Draft.Record(new CurveStretchSet(place, Id, weight.In(Draft)));
         return this;
     }
 

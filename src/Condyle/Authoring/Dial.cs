@@ -34,7 +34,7 @@ public readonly record struct Dial : IHandle
 
     internal Dial AlsoOn(Control control, PlaceId place)
     {
-        Draft.Record(new SettingShown(place, Id, control.Id));
+        Draft.Record(new SettingShown(place, Id, control.IdIn(Draft)));
         return this;
     }
 

@@ -34,7 +34,7 @@ public readonly record struct Drive : IHandle
 
     internal Drive ByChannels(Node source, PlaceId place)
     {
-        Draft.Record(new DriveSourced(place, Id, DriveWay.Channels, source.Id));
+        Draft.Record(new DriveSourced(place, Id, DriveWay.Channels, source.IdIn(Draft)));
         return this;
     }
 
@@ -49,7 +49,7 @@ public readonly record struct Drive : IHandle
 
     internal Drive ByMatrix(Node source, PlaceId place)
     {
-        Draft.Record(new DriveSourced(place, Id, DriveWay.Matrix, source.Id));
+        Draft.Record(new DriveSourced(place, Id, DriveWay.Matrix, source.IdIn(Draft)));
         return this;
     }
 
@@ -97,11 +97,13 @@ public readonly record struct Drive : IHandle
     /// <param name="rule">The rule's id, for instance <c>CDY3001</c>.</param>
     /// <param name="because">Why the team means it so.</param>
     /// <returns>The drive.</returns>
+    /// <exception cref="ArgumentException">The reason is empty.</exception>
     public Drive Accept(string rule, string because, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         Accept(rule, because, Draft.Place(file, line));
 
     internal Drive Accept(Text rule, Text because, PlaceId place)
     {
+        Given.AReason(rule, because);
         Draft.Record(new Accepted(place, Id, rule, because));
         return this;
     }

@@ -41,7 +41,7 @@ public readonly record struct Falloff : IHandle
 
     internal Falloff From(Node control, PlaceId place)
     {
-        Draft.Record(new FalloffSourced(place, Id, control.Id));
+        Draft.Record(new FalloffSourced(place, Id, control.IdIn(Draft)));
         return this;
     }
 

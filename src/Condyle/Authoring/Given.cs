@@ -23,10 +23,22 @@ internal static class Given
             throw new ArgumentException($"{what} goes from {Invariant.Print(least)} to {Invariant.Print(most)}. Give two finite numbers, the lesser first.");
     }
 
-    public static void AnAxis(Fact<Axis> axis)
+    public static void AnAxis(Fact<Axis> axis) => OneOf(axis, Axis.Z, "axis");
+
+    public static void ARole(Fact<JointRole> role) => OneOf(role, JointRole.Helper, "role of a joint");
+
+    public static void AUnit(Fact<DialUnit> unit) => OneOf(unit, DialUnit.Share, "unit of a dial");
+
+    public static void AShape(Fact<ControlShape> shape) => OneOf(shape, ControlShape.Box, "shape of a control");
+
+    public static void ATint(Fact<Tint> tint) => OneOf(tint, Tint.White, "tint");
+
+    // The members of each count from zero without a gap, so that no call has to look them up.
+    private static void OneOf<T>(Fact<T> choice, T last, string what)
+        where T : struct, Enum
     {
-        if (axis.TryKnown(out var value) && value is not (Axis.X or Axis.Y or Axis.Z))
-            throw new ArgumentException($"{(int)value} is no axis. Give X, Y or Z.");
+        if (choice.TryKnown(out var value) && (Comparer<T>.Default.Compare(value, default) < 0 || Comparer<T>.Default.Compare(value, last) > 0))
+            throw new ArgumentException($"{value:D} is no {what}. Give {string.Join(", ", Enum.GetNames(typeof(T)).Take(Enum.GetNames(typeof(T)).Length - 1))} or {last}.");
     }
 
     public static void Limits(Fact<Axis> axis, Fact<float> from, Fact<float> to, string what)
@@ -36,8 +48,17 @@ internal static class Given
             throw new ArgumentException($"{what} is limited by what is no number. Give two numbers, the lesser first; an infinite one leaves that end open.");
     }
 
+    public static void ChannelsOfANode(Fact<Channels> channels)
+    {
+        if (channels.TryKnown(out var value) && (value & ~Channels.All) != Channels.None)
+            throw new ArgumentException($"{value} names a channel that no node has. Give moves, turns or scales, such as Channels.Move.");
+    }
+
     public static Side ASide(Side? side, string what) =>
         side ?? throw new ArgumentNullException(nameof(side), $"{what} was given null for its side. Give it Side.Left or Side.Right.");
+
+    public static JointSet JointsOfTwist(JointSet? joints) =>
+        joints ?? throw new ArgumentNullException(nameof(joints), "A twist was given null for its joints. Give it a set of joints, or leave the twist out.");
 
     public static BodySpaces Spaces(BodySpaces? spaces) =>
         spaces ?? throw new ArgumentNullException(nameof(spaces), "Spaces were given null for what there is to ride. Give them new BodySpaces { World = … } with the hips, the chest or the head.");
@@ -51,10 +72,18 @@ internal static class Given
         return joints;
     }
 
-    public static void AName(Text name, string what, string example)
+    public static void APart(Text name, string what, string example) => AName(name, what, example, "so its controls would have none of their own");
+
+    public static void AName(Text name, string what, string example, string soWhat = "by which it could be told from others")
     {
         if (name.TryKnown(out var known) && known.Length == 0)
-            throw new ArgumentException($"{what} was given no name, so its controls would have none of their own. Give it one, such as \"{example}\".", nameof(name));
+            throw new ArgumentException($"{what} was given no name, {soWhat}. Give it one, such as \"{example}\".", nameof(name));
+    }
+
+    public static void AReason(Text rule, Text because)
+    {
+        if (because.TryKnown(out var known) && string.IsNullOrWhiteSpace(known))
+            throw new ArgumentException($"{rule} is accepted without a reason. Say why the team means it so.", nameof(because));
     }
 
     public static void Above(Fact<float> number, string what)

@@ -39,7 +39,7 @@ public readonly record struct Group : IHandle
 
     internal Group Under(Node parent, PlaceId place)
     {
-        Draft.Record(new ParentSet(place, Id, parent.Id));
+        Draft.Record(new ParentSet(place, Id, parent.IdIn(Draft)));
         return this;
     }
 
@@ -54,7 +54,7 @@ public readonly record struct Group : IHandle
 
     internal Group PlacedAt(Node target, PlaceId place)
     {
-        Draft.Record(new PlacedAtNode(place, Id, target.Id));
+        Draft.Record(new PlacedAtNode(place, Id, target.IdIn(Draft)));
         return this;
     }
 
@@ -69,7 +69,7 @@ public readonly record struct Group : IHandle
 
     internal Group PlacedAt(Spot spot, PlaceId place)
     {
-        Draft.Record(new PlacedAtSpot(place, Id, spot.Id));
+        Draft.Record(new PlacedAtSpot(place, Id, spot.IdIn(Draft)));
         return this;
     }
 
@@ -92,11 +92,13 @@ public readonly record struct Group : IHandle
     /// <param name="rule">The rule's id, for instance <c>CDY1001</c>.</param>
     /// <param name="because">Why the team means it so.</param>
     /// <returns>The group.</returns>
+    /// <exception cref="ArgumentException">The reason is empty.</exception>
     public Group Accept(string rule, string because, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         Accept(rule, because, Draft.Place(file, line));
 
     internal Group Accept(Text rule, Text because, PlaceId place)
     {
+        Given.AReason(rule, because);
         Draft.Record(new Accepted(place, Id, rule, because));
         return this;
     }

@@ -36,6 +36,7 @@ public readonly record struct Joint : IHandle
     /// <param name="turned">Its rest rotation in this joint's space, a unit quaternion; unturned when not given.</param>
     /// <param name="scaled">Its rest scale; one when not given.</param>
     /// <returns>The joint.</returns>
+    /// <exception cref="ArgumentException">The name is empty, the role is none, or a number is not finite.</exception>
     public Joint Child(
         string name,
         JointRole role = JointRole.Deform,
@@ -52,11 +53,13 @@ public readonly record struct Joint : IHandle
     /// <param name="rule">The rule's id, for instance <c>CDY3001</c>.</param>
     /// <param name="because">Why the team means it so.</param>
     /// <returns>The joint.</returns>
+    /// <exception cref="ArgumentException">The reason is empty.</exception>
     public Joint Accept(string rule, string because, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         Accept(rule, because, Draft.Place(file, line));
 
     internal Joint Accept(Text rule, Text because, PlaceId place)
     {
+        Given.AReason(rule, because);
         Draft.Record(new Accepted(place, Id, rule, because));
         return this;
     }

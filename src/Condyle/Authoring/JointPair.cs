@@ -7,5 +7,6 @@ public readonly record struct JointPair(Joint Left, Joint Right)
 {
     /// <summary>The joint of a side.</summary>
     /// <param name="side">The side.</param>
-    public Joint this[Side side] => side == Side.Left ? Left : Right;
+    /// <exception cref="ArgumentNullException">The side is null.</exception>
+    public Joint this[Side side] => Given.ASide(side, "A pair of joints") == Side.Left ? Left : Right;
 }

@@ -7,5 +7,6 @@ public readonly record struct JointSetPair(JointSet Left, JointSet Right)
 {
     /// <summary>The joints of a side.</summary>
     /// <param name="side">The side.</param>
-    public JointSet this[Side side] => side == Side.Left ? Left : Right;
+    /// <exception cref="ArgumentNullException">The side is null.</exception>
+    public JointSet this[Side side] => Given.ASide(side, "A pair of joint sets") == Side.Left ? Left : Right;
 }

@@ -34,7 +34,7 @@ public readonly record struct Label : IHandle
 
     internal Label ShownBy(Weight weight, PlaceId place)
     {
-        Draft.Record(new LabelShown(place, Id, weight.Value));
+        Draft.Record(new LabelShown(place, Id, weight.In(Draft)));
         return this;
     }
 
@@ -49,7 +49,7 @@ public readonly record struct Label : IHandle
 
     internal Label Under(Node parent, PlaceId place)
     {
-        Draft.Record(new ParentSet(place, Id, parent.Id));
+        Draft.Record(new ParentSet(place, Id, parent.IdIn(Draft)));
         return this;
     }
 

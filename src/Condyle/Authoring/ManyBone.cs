@@ -34,7 +34,7 @@ public readonly record struct ManyBone : IHandle
 
     internal ManyBone Reach(Node goal, PlaceId place)
     {
-        Draft.Record(new GoalSet(place, Id, goal.Id));
+        Draft.Record(new GoalSet(place, Id, goal.IdIn(Draft)));
         return this;
     }
 
@@ -49,7 +49,7 @@ public readonly record struct ManyBone : IHandle
 
     internal ManyBone Face(Node pole, PlaceId place)
     {
-        Draft.Record(new PoleSet(place, Id, pole.Id));
+        Draft.Record(new PoleSet(place, Id, pole.IdIn(Draft)));
         return this;
     }
 
@@ -64,8 +64,8 @@ public readonly record struct ManyBone : IHandle
     internal ManyBone Limiting(Joint joint, Fact<float> degrees, PlaceId place)
     {
         Given.Finite(degrees, "The limit of a joint");
-        Draft.CheckHasBone(Id, joint.Id);
-        Draft.Record(new ConeSet(place, Id, joint.Id, degrees));
+        Draft.CheckHasBone(Id, joint.IdIn(Draft));
+        Draft.Record(new ConeSet(place, Id, joint.IdIn(Draft), degrees));
         return this;
     }
 

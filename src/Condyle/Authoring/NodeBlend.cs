@@ -32,7 +32,7 @@ public readonly record struct NodeBlend : IHandle
 
     internal NodeBlend From(Node source, Weight weight, PlaceId place)
     {
-        Draft.Record(new BlendSourced(place, Id, source.Id, weight.Value));
+        Draft.Record(new BlendSourced(place, Id, source.IdIn(Draft), weight.In(Draft)));
         return this;
     }
 
@@ -40,11 +40,13 @@ public readonly record struct NodeBlend : IHandle
     /// <param name="rule">The rule's id, for instance <c>CDY2001</c>.</param>
     /// <param name="because">Why the team means it so.</param>
     /// <returns>The blend.</returns>
+    /// <exception cref="ArgumentException">The reason is empty.</exception>
     public NodeBlend Accept(string rule, string because, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         Accept(rule, because, Draft.Place(file, line));
 
     internal NodeBlend Accept(Text rule, Text because, PlaceId place)
     {
+        Given.AReason(rule, because);
         Draft.Record(new Accepted(place, Id, rule, because));
         return this;
     }

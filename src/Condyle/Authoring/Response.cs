@@ -107,7 +107,7 @@ public readonly record struct Response : IHandle
     private Response Onto(ResponseWay way, Node node, Fact<Axis> axis, PlaceId place)
     {
         Given.AnAxis(axis);
-        Draft.Record(new ResponseOntoChannel(place, Id, way, node.Id, axis));
+        Draft.Record(new ResponseOntoChannel(place, Id, way, node.IdIn(Draft), axis));
         return this;
     }
 

@@ -15,7 +15,7 @@ public sealed partial class RigDraft
     /// <inheritdoc cref="Angle(Node, string, int)"/>
     public Measure Angle(Node node) => Angle(node, PlaceId.None);
 
-    internal Measure Angle(Node node, PlaceId place) => new(this, Record(new MeasureBegun(place, node.Id)));
+    internal Measure Angle(Node node, PlaceId place) => new(this, Record(new MeasureBegun(place, node.IdIn(this))));
 
     /// <summary>Begins a curve from a dial to channels and morph targets; give it keys with <c>Key</c> and finish it with <c>OntoTurn</c> and the like.</summary>
     /// <param name="dial">The dial.</param>
@@ -26,7 +26,7 @@ public sealed partial class RigDraft
     /// <inheritdoc cref="Response(Dial, string, int)"/>
     public Response Response(Dial dial) => Response(dial, PlaceId.None);
 
-    internal Response Response(Dial dial, PlaceId place) => RespondTo(dial.Id, place);
+    internal Response Response(Dial dial, PlaceId place) => RespondTo(dial.IdIn(this), place);
 
     /// <summary>Begins a curve from a switch to channels and morph targets; give it keys with <c>Key</c> and finish it with <c>OntoTurn</c> and the like.</summary>
     /// <param name="given">The switch.</param>
@@ -37,7 +37,7 @@ public sealed partial class RigDraft
     /// <inheritdoc cref="Response(Switch, string, int)"/>
     public Response Response(Switch given) => Response(given, PlaceId.None);
 
-    internal Response Response(Switch given, PlaceId place) => RespondTo(given.Id, place);
+    internal Response Response(Switch given, PlaceId place) => RespondTo(given.IdIn(this), place);
 
     /// <summary>Begins a curve from a measured angle to channels and morph targets; give it keys with <c>Key</c> and finish it with <c>OntoTurn</c> and the like.</summary>
     /// <param name="measure">The measured angle.</param>
@@ -48,7 +48,7 @@ public sealed partial class RigDraft
     /// <inheritdoc cref="Response(Measure, string, int)"/>
     public Response Response(Measure measure) => Response(measure, PlaceId.None);
 
-    internal Response Response(Measure measure, PlaceId place) => RespondTo(measure.Id, place);
+    internal Response Response(Measure measure, PlaceId place) => RespondTo(measure.IdIn(this), place);
 
     /// <summary>
     /// Begins a sentence that lets a control ride one of several nodes; say each with <c>In</c>. It gives the control a choice named <c>space</c>,
@@ -63,7 +63,7 @@ public sealed partial class RigDraft
     public Space Space(Control control) => Space(control, PlaceId.None);
 
     internal Space Space(Control control, PlaceId place) =>
-        new(this, Record(new SpaceBegun(place, control.Id, Record(new ChoiceAdded(place, control.Id, "space", isOpen: false)), ownsChoice: true)));
+        new(this, Record(new SpaceBegun(place, control.IdIn(this), Record(new ChoiceAdded(place, control.IdIn(this), "space", isOpen: false)), ownsChoice: true)));
 
     /// <summary>Begins a sentence that lets a control ride one of several nodes by a choice that is there already; say each with <c>In</c>.</summary>
     /// <param name="control">The control that rides.</param>
@@ -71,7 +71,7 @@ public sealed partial class RigDraft
     /// <returns>The sentence.</returns>
     public Space Space(Control control, Choice by, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) => Space(control, by, Place(file, line));
 
-    internal Space Space(Control control, Choice by, PlaceId place) => new(this, Record(new SpaceBegun(place, control.Id, by.Id, ownsChoice: false)));
+    internal Space Space(Control control, Choice by, PlaceId place) => new(this, Record(new SpaceBegun(place, control.IdIn(this), by.IdIn(this), ownsChoice: false)));
 
     /// <summary>The options that a choice was made with, which follow it in the log; none where they aren't known.</summary>
     internal List<int>? OptionsOf(int choice)

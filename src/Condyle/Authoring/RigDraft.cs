@@ -63,7 +63,7 @@ public sealed partial class RigDraft
     /// <exception cref="ArgumentException">The tip isn't below the root.</exception>
     public Chain Chain(Joint root, Joint tip, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) => Chain(root, tip, Place(file, line));
 
-    internal Chain Chain(Joint root, Joint tip, PlaceId place) => new(this, Record(new ChainDeclared(place, JointsBetween(root.Id, tip.Id))));
+    internal Chain Chain(Joint root, Joint tip, PlaceId place) => new(this, Record(new ChainDeclared(place, JointsBetween(root.IdIn(this), tip.IdIn(this)))));
 
     /// <summary>A point beside a node, where no joint is: a heel, the tip of a toe, the handle of a tool.</summary>
     /// <param name="beside">The node from whose rest it is told, so that it goes with the skeleton when that changes.</param>
@@ -75,7 +75,7 @@ public sealed partial class RigDraft
     internal Spot Spot(Node beside, Fact<System.Numerics.Vector3> by, PlaceId place)
     {
         Given.Finite(by, "The offset of a spot");
-        return new(this, Record(new PointBesideAsked(place, beside.Id, by)));
+        return new(this, Record(new PointBesideAsked(place, beside.IdIn(this), by)));
     }
 
     /// <summary>Begins a sentence that makes a node follow another; finish it with <c>ByChannels</c> or <c>ByMatrix</c>.</summary>
@@ -87,7 +87,7 @@ public sealed partial class RigDraft
     /// <inheritdoc cref="Drive(Node, string, int)"/>
     public Drive Drive(Node target) => Drive(target, PlaceId.None);
 
-    internal Drive Drive(Node target, PlaceId place) => new(this, Record(new DriveBegun(place, target.Id)));
+    internal Drive Drive(Node target, PlaceId place) => new(this, Record(new DriveBegun(place, target.IdIn(this))));
 
     /// <summary>Begins a sentence that drives a whole chain from several of its copies; finish it with <c>From</c>, once for each copy.</summary>
     /// <param name="target">The chain to move.</param>
@@ -98,7 +98,7 @@ public sealed partial class RigDraft
     /// <inheritdoc cref="Blend(Chain, string, int)"/>
     public ChainBlend Blend(Chain target) => Blend(target, PlaceId.None);
 
-    internal ChainBlend Blend(Chain target, PlaceId place) => new(this, Record(new BlendBegun(place, target.Id)));
+    internal ChainBlend Blend(Chain target, PlaceId place) => new(this, Record(new BlendBegun(place, target.IdIn(this))));
 
     /// <summary>Begins a sentence that drives one node from several others; finish it with <c>From</c>, once for each source.</summary>
     /// <param name="target">The node to move.</param>
@@ -109,7 +109,7 @@ public sealed partial class RigDraft
     /// <inheritdoc cref="Blend(Node, string, int)"/>
     public NodeBlend Blend(Node target) => Blend(target, PlaceId.None);
 
-    internal NodeBlend Blend(Node target, PlaceId place) => new(this, Record(new BlendBegun(place, target.Id)));
+    internal NodeBlend Blend(Node target, PlaceId place) => new(this, Record(new BlendBegun(place, target.IdIn(this))));
 
     /// <summary>Begins a sentence that solves a copy of two bones; finish it with <c>Reach</c>, and <c>Face</c> for the bend.</summary>
     /// <param name="copy">A copy with three joints.</param>
@@ -120,7 +120,7 @@ public sealed partial class RigDraft
     /// <inheritdoc cref="TwoBone(Copy, string, int)"/>
     public TwoBone TwoBone(Copy copy) => TwoBone(copy, PlaceId.None);
 
-    internal TwoBone TwoBone(Copy copy, PlaceId place) => new(this, Record(new TwoBoneBegun(place, copy.Id)));
+    internal TwoBone TwoBone(Copy copy, PlaceId place) => new(this, Record(new TwoBoneBegun(place, copy.IdIn(this))));
 
     /// <summary>Begins a sentence that solves a copy of any number of bones; finish it with <c>Reach</c>, and <c>Face</c> for the bend.</summary>
     /// <param name="copy">A copy with two joints or more.</param>
@@ -131,7 +131,7 @@ public sealed partial class RigDraft
     /// <inheritdoc cref="ManyBone(Copy, string, int)"/>
     public ManyBone ManyBone(Copy copy) => ManyBone(copy, PlaceId.None);
 
-    internal ManyBone ManyBone(Copy copy, PlaceId place) => new(this, Record(new ManyBoneBegun(place, copy.Id)));
+    internal ManyBone ManyBone(Copy copy, PlaceId place) => new(this, Record(new ManyBoneBegun(place, copy.IdIn(this))));
 
     /// <summary>Begins a sentence that lays a copy along a curve; finish it with <c>Through</c>, once for each node from root to tip.</summary>
     /// <param name="copy">A copy with two joints or more.</param>
@@ -142,15 +142,22 @@ public sealed partial class RigDraft
     /// <inheritdoc cref="Curve(Copy, string, int)"/>
     public Curve Curve(Copy copy) => Curve(copy, PlaceId.None);
 
-    internal Curve Curve(Copy copy, PlaceId place) => new(this, Record(new CurveBegun(place, copy.Id)));
+    internal Curve Curve(Copy copy, PlaceId place) => new(this, Record(new CurveBegun(place, copy.IdIn(this))));
 
     /// <summary>Adds text that shows which source has the limb; finish it with <c>ShownBy</c>.</summary>
     /// <param name="name">The label's name.</param>
     /// <param name="text">What it shows.</param>
     /// <returns>The label.</returns>
+    /// <exception cref="ArgumentException">The name or the text is empty.</exception>
     public Label Label(string name, string text, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) => Label(name, text, Place(file, line));
 
-    internal Label Label(Text name, Text text, PlaceId place) => new(this, Record(new LabelAdded(place, name, text)));
+    internal Label Label(Text name, Text text, PlaceId place)
+    {
+        Given.AName(name, "A label", "ik_arm_label");
+        if (text.TryKnown(out var known) && known.Length == 0)
+            throw new ArgumentException($"Label '{name}' shows no text. Give it one, such as \"IK\".", nameof(text));
+        return new(this, Record(new LabelAdded(place, name, text)));
+    }
 
     internal PlaceId Place(string file, int line) => places.Intern(file, line);
 
@@ -181,6 +188,7 @@ public sealed partial class RigDraft
     {
         if (JointsOf(chain) is not { } joints || !role.TryKnown(out var unwanted))
             return null;
+        Given.ARole(role);
         var kept = new List<int>();
         foreach (var joint in joints)
         {
@@ -190,11 +198,13 @@ public sealed partial class RigDraft
                 kept.Add(joint);
         }
 
-        return kept;
+        return kept.Count > 0 ? kept : throw new ArgumentException(
+            $"The chain from '{NameOf(joints[0])}' to '{NameOf(joints[^1])}' has {unwanted} joints only, so nothing is left of it. Leave out another role.", nameof(role));
     }
 
     internal int CopyChain(int chain, Text tag, PlaceId place)
     {
+        Given.AName(tag, "A copy", "ik", "so its joints would be called as those of the skeleton are");
         var joints = JointsOf(chain);
         var copy = Record(new CopyMade(place, chain, tag, isOpen: joints is null));
         int? previous = null;

@@ -31,6 +31,7 @@ public readonly record struct Skeleton : IHandle
     /// <param name="turned">Its rest rotation, a unit quaternion; unturned when not given.</param>
     /// <param name="scaled">Its rest scale; one when not given.</param>
     /// <returns>The joint.</returns>
+    /// <exception cref="ArgumentException">The name is empty, the role is none, or a number is not finite.</exception>
     public Joint Root(
         string name,
         JointRole role = JointRole.Deform,

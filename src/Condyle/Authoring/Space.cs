@@ -27,16 +27,17 @@ public readonly record struct Space : IHandle
     /// <param name="option">The option, by which an animator picks the node.</param>
     /// <param name="parent">The node whose motion the control takes.</param>
     /// <returns>The space.</returns>
-    /// <exception cref="ArgumentException">The choice that was given has no such option, or the space has a node for it already.</exception>
+    /// <exception cref="ArgumentException">The choice that was given has no such option, the space has a node for it already, or its name is empty.</exception>
     public Space In(string option, Node parent, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) =>
         In(option, parent, Draft.Place(file, line));
 
     internal Space In(Text option, Node parent, PlaceId place)
     {
+        Given.AName(option, "An option of a space", "chest");
         var picked = Draft.Log[Id] is not SpaceBegun begun ? null
             : begun.OwnsChoice ? Draft.AddOption(begun.Choice, option, place)
             : Draft.OptionOf(begun.Choice, option);
-        Draft.Record(new SpaceParentAdded(place, Id, picked, parent.Id));
+        Draft.Record(new SpaceParentAdded(place, Id, picked, parent.IdIn(Draft)));
         return this;
     }
 

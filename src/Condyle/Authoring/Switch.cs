@@ -34,6 +34,13 @@ public readonly record struct Switch : IHandle
     /// <inheritdoc cref="op_Addition(Switch, Weight)"/>
     public static Weight operator +(float left, Switch right) => left + (Weight)right;
 
+    /// <summary>The difference of a switch and a weight.</summary>
+    [TakesOpen]
+    public static Weight operator -(Switch left, Weight right) => (Weight)left - right;
+
+    /// <summary>A number less a switch: one minus a switch is its inverse.</summary>
+    public static Weight operator -(float left, Switch right) => left - (Weight)right;
+
     /// <summary>The product of a switch and a weight.</summary>
     [TakesOpen]
     public static Weight operator *(Switch left, Weight right) => (Weight)left * right;
@@ -52,7 +59,7 @@ public readonly record struct Switch : IHandle
 
     internal Switch AlsoOn(Control control, PlaceId place)
     {
-        Draft.Record(new SettingShown(place, Id, control.Id));
+        Draft.Record(new SettingShown(place, Id, control.IdIn(Draft)));
         return this;
     }
 

@@ -42,7 +42,7 @@ public readonly record struct Twist : IHandle
 
     internal Twist Between(Node start, Node end, PlaceId place)
     {
-        Draft.Record(new TwistEndsSet(place, Id, start.Id, end.Id));
+        Draft.Record(new TwistEndsSet(place, Id, start.IdIn(Draft), end.IdIn(Draft)));
         return this;
     }
 

@@ -36,7 +36,7 @@ public readonly record struct TwoBone : IHandle
 
     internal TwoBone Reach(Node goal, PlaceId place)
     {
-        Draft.Record(new GoalSet(place, Id, goal.Id));
+        Draft.Record(new GoalSet(place, Id, goal.IdIn(Draft)));
         return this;
     }
 
@@ -51,7 +51,7 @@ public readonly record struct TwoBone : IHandle
 
     internal TwoBone Face(Node pole, PlaceId place)
     {
-        Draft.Record(new PoleSet(place, Id, pole.Id));
+        Draft.Record(new PoleSet(place, Id, pole.IdIn(Draft)));
         return this;
     }
 
@@ -71,7 +71,7 @@ public readonly record struct TwoBone : IHandle
     internal TwoBone Stretching(Weight weight, Fact<float> most, PlaceId place)
     {
         Given.Finite(most, "The greatest stretch");
-        Draft.Record(new StretchSet(place, Id, weight.Value, most));
+        Draft.Record(new StretchSet(place, Id, weight.In(Draft), most));
         return this;
     }
 
@@ -100,7 +100,7 @@ public readonly record struct TwoBone : IHandle
     /// <inheritdoc cref="TurningPlane(Dial, string, int)"/>
     public TwoBone TurningPlane(Dial dial) => TurningPlane(dial, PlaceId.None);
 
-    internal TwoBone TurningPlane(Dial dial, PlaceId place) => TurnPlane(dial.Id, place);
+    internal TwoBone TurningPlane(Dial dial, PlaceId place) => TurnPlane(dial.IdIn(Draft), place);
 
     /// <summary>Turns the plane of the bend about the line from root to goal by a measured angle, on top of what the pole does.</summary>
     /// <param name="measure">The angle, for instance how far the goal is turned about its own axis.</param>
@@ -111,7 +111,7 @@ public readonly record struct TwoBone : IHandle
     /// <inheritdoc cref="TurningPlane(Measure, string, int)"/>
     public TwoBone TurningPlane(Measure measure) => TurningPlane(measure, PlaceId.None);
 
-    internal TwoBone TurningPlane(Measure measure, PlaceId place) => TurnPlane(measure.Id, place);
+    internal TwoBone TurningPlane(Measure measure, PlaceId place) => TurnPlane(measure.IdIn(Draft), place);
 
     internal static TwoBone Open(RigDraft draft) => new(draft, draft.Unknown(UnknownKind.Solver));
 

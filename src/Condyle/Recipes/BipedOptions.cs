@@ -68,7 +68,7 @@ public sealed record BipedOptions
 
     internal Fact<FingersOptions> FingersFact { get; private set; } = new FingersOptions();
 
-    internal Fact<LimbOptions> LegFact { get; private set; } = new LimbOptions { GoalAlongWorld = true };
+    internal Fact<LimbOptions> LegFact { get; private set; } = CustomaryLeg;
 
     internal Fact<FootRollOptions> FootRollFact { get; private set; } = new FootRollOptions();
 
@@ -81,6 +81,8 @@ public sealed record BipedOptions
     internal Fact<bool> HasLimitsFact { get; private set; } = true;
 
     internal Fact<float> ShapeSizeFact { get; private set; } = 1f;
+
+    internal static LimbOptions CustomaryLeg { get; } = new() { GoalAlongWorld = true };
 
     internal static BipedOptions Open(RigDraft _) => new()
     {

@@ -56,7 +56,7 @@ internal sealed class BipedRecipe
     private BipedSide? BuildSide(Side side, BipedTorso torso, Group systems, Node space, BodySpaces? spaces)
     {
         if (BuildLimb(joints.ShoulderFact, joints.WristFact, "arm", side, torso.Carrier, systems, space, Known(options.ArmFact, LimbOptions.Open).Named("hand", "elbow_pole")) is not { } arm
-            || BuildLimb(joints.HipFact, joints.AnkleFact, "leg", side, torso.Spine.Hips, systems, space, Known(options.LegFact, LimbOptions.Open).Named("foot", "knee_pole")) is not { } leg
+            || BuildLimb(joints.HipFact, joints.AnkleFact, "leg", side, torso.Spine.Hips, systems, space, Known(options.LegFact, LimbOptions.Open, BipedOptions.CustomaryLeg).Named("foot", "knee_pole")) is not { } leg
             || !joints.CollarFact.TryKnown(out var collars) || !joints.ToesFact.TryKnown(out var toes) || joints.Fingers is not { } fingers)
             return null;
         looks.Limb(arm, 0.14f, Tint.Violet, "arms");
@@ -79,7 +79,7 @@ internal sealed class BipedRecipe
     /// <summary>A limb that is straight at rest bends as a human's does: the knee to the front, the elbow to the back.</summary>
     private Chain Bent(Chain bones, string name)
     {
-        if (rig.IsOpen(bones.Id) || bones.Count != 3)
+        if (rig.IsOpen(bones.IdIn(rig)) || bones.Count != 3)
             return bones;
         return rig.RestOf(bones[0]).TryKnown(out var root) && rig.RestOf(bones[1]).TryKnown(out var middle) && rig.RestOf(bones[2]).TryKnown(out var tip)
             && Evaluation.Bend.Of(root.Origin, middle.Origin, tip.Origin) is null && (middle.Origin - root.Origin).Length > 0
@@ -131,11 +131,11 @@ internal sealed class BipedRecipe
     {
         if (!twists.TryKnown(out var pair))
             return false;
-        if (pair is { } sets && sets[side] is { Count: > 0 } set)
+        if (pair is { } sets && Given.JointsOfTwist(sets[side]) is { Count: > 0 } set)
             rig.Twist(set, place).Between(start, end, place);
         return true;
     }
 
-    private T Known<T>(Fact<T> fact, Func<RigDraft, T> open)
-        where T : class, new() => fact.TryKnown(out var known) ? known ?? new T() : open(rig);
+    private T Known<T>(Fact<T> fact, Func<RigDraft, T> open, T? customary = null)
+        where T : class, new() => fact.TryKnown(out var known) ? known ?? customary ?? new T() : open(rig);
 }

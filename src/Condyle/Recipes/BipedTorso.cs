@@ -28,7 +28,7 @@ internal sealed record BipedTorso(Spine Spine, Node Carrier, IReadOnlyList<Contr
         if (first is { } lowest)
         {
             var chain = rig.Chain(lowest, joints.Head, place).Without(JointRole.Twist, place);
-            if (rig.IsOpen(chain.Id))
+            if (rig.IsOpen(chain.IdIn(rig)))
                 return null;
             neck = rig.TurnEach(chain.Take(chain.Count - 1), carrier, joint => joint, place);
             for (var i = 0; i < neck.Count; i++)

@@ -18,7 +18,7 @@ internal static class EyesRecipe
         var targets = new List<Control>();
         foreach (var eye in new[] { left, right })
         {
-            var target = rig.Control("look_" + rig.NameOf(eye.Id), place).Under(look, place).PlacedAt(rig.Spot(eye, FactSums.InFront(options.LookDistanceFact, 0f), place), place).Lock(Channels.Turn, place);
+            var target = rig.Control("look_" + rig.NameOf(eye.IdIn(rig)), place).Under(look, place).PlacedAt(rig.Spot(eye, FactSums.InFront(options.LookDistanceFact, 0f), place), place).Lock(Channels.Turn, place);
             rig.Aim(eye, place).At(target, place).Up(up, place);
             targets.Add(target);
         }

@@ -12,7 +12,7 @@ internal static class FingersRecipe
         if (fingers is null || fingers.Contains(null) || !options.HasThumbFact.TryKnown(out var hasThumb) || !options.SpreadsFact.TryKnown(out var spreads))
             return null;
 
-        Given.AName(names.Part, "A hand", "fingers");
+        Given.APart(names.Part, "A hand", "fingers");
         if (fingers.Length == 0)
             throw new ArgumentException($"The hand '{names.Part}' has no finger. Give it a set of joints for each, or leave it out.", nameof(fingers));
         if (Array.FindIndex(fingers, finger => finger!.Count == 0) is >= 0 and var empty)
@@ -64,7 +64,7 @@ internal static class FingersRecipe
         var (controls, groups) = (new List<Control>(), new List<Group>());
         foreach (var joint in joints)
         {
-            var group = rig.Group("curl_" + rig.NameOf(joint.Id) + names.GroupSuffix, place).Under(above, place).PlacedAt(joint, place);
+            var group = rig.Group("curl_" + rig.NameOf(joint.IdIn(rig)) + names.GroupSuffix, place).Under(above, place).PlacedAt(joint, place);
             var control = rig.Turn(joint, group, place).OnLayer(names.Part, place);
             rig.Drive(joint, place).ByChannels(control, place);
             groups.Add(group);

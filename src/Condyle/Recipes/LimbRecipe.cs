@@ -9,10 +9,10 @@ internal static class LimbRecipe
     /// <summary>None where the limb's joints or its options aren't known.</summary>
     public static Limb? Build(RigDraft rig, Chain bones, RecipeNames names, Side side, Node under, Group systems, Node space, LimbOptions options, PlaceId place)
     {
-        if (rig.IsOpen(bones.Id) || Decided(options) is not var (startsInFk, stretches, turnsPlane, goalAlongWorld, hasLabels))
+        if (rig.IsOpen(bones.IdIn(rig)) || Decided(options) is not var (startsInFk, stretches, turnsPlane, goalAlongWorld, hasLabels))
             return null;
 
-        Given.AName(names.Part, "A limb", "arm");
+        Given.APart(names.Part, "A limb", "arm");
         var root = rig.Control(names.Of("root"), place).Under(under, place).PlacedAt(bones.Root, place).Lock(Channels.Turn, place);
         var parts = rig.Group(names.Group, place).Under(systems, place).PlacedAt(root, place);
         rig.Drive(parts, place).ByMatrix(root, place);

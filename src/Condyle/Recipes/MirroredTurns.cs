@@ -24,7 +24,7 @@ internal static class MirroredTurns
         var customary = about == Axis.X ? 1 : -1;
         if (allAxesMirror is { } said)
             return said.TryKnown(out var alike) ? alike ? 1 : customary : Fact<int>.Open;
-        if (rig.NameOf(joint.Id).IsOpen)
+        if (rig.NameOf(joint.IdIn(rig)).IsOpen)
             return Fact<int>.Open;
         if (rig.OtherSideOf(joint, conventions) is not { } left)
             return customary;
@@ -35,11 +35,11 @@ internal static class MirroredTurns
 
     private static Joint? OtherSideOf(this RigDraft rig, Joint joint, Conventions conventions)
     {
-        if (SidedName.Of(rig.NameOf(joint.Id), conventions) is not { } sided)
+        if (SidedName.Of(rig.NameOf(joint.IdIn(rig)), conventions) is not { } sided)
             return null;
         for (var id = 0; id < rig.Log.Count; id++)
         {
-            if (rig.Log[id] is JointDeclared declared && declared.Skeleton == rig.SkeletonOf(joint.Id) && declared.Name.TryKnown(out var name) && name == sided.Counterpart)
+            if (rig.Log[id] is JointDeclared declared && declared.Skeleton == rig.SkeletonOf(joint.IdIn(rig)) && declared.Name.TryKnown(out var name) && name == sided.Counterpart)
                 return new Joint(rig, id);
         }
 

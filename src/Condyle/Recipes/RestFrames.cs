@@ -10,7 +10,7 @@ internal static class RestFrames
     public static Fact<Affine3d> RestOf(this RigDraft rig, Joint joint)
     {
         var world = Affine3d.Identity;
-        for (int? id = joint.Id; id is { } each;)
+        for (int? id = joint.IdIn(rig); id is { } each;)
         {
             if (rig.Log[each] is not JointDeclared declared || !declared.Rest.TryKnown(out var rest))
                 return Fact<Affine3d>.Open;

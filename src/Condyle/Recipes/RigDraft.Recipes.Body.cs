@@ -59,7 +59,7 @@ public sealed partial class RigDraft
         Head(head, under, space, options, Place(file, line))!;
 
     internal Head Head(Joint head, Node under, Node space, HeadOptions? options, PlaceId place) =>
-        HeadRecipe.Build(this, head, RecipeNames.Unsided(NameOf(head.Id), conventions), under, space, options ?? new HeadOptions(), place);
+        HeadRecipe.Build(this, head, RecipeNames.Unsided(NameOf(head.IdIn(this)), conventions), under, space, options ?? new HeadOptions(), place);
 
     /// <summary>
     /// Builds a pair of eyes that look at a control, with a control for each eye under it. Its page, <c>src/Condyle/Recipes/Head.md</c>, shows the same written out.

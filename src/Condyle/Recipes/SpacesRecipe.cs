@@ -63,7 +63,7 @@ internal sealed class SpacesRecipe
     // It goes with the body's place either way, so a group there takes the world's turn alone.
     private Space Level(Control turn, Joint joint, Node body)
     {
-        var level = rig.Group("level_" + rig.NameOf(joint.Id) + conventions.GroupSuffix, place).Under(body, place).PlacedAt(joint, place);
+        var level = rig.Group("level_" + rig.NameOf(joint.IdIn(rig)) + conventions.GroupSuffix, place).Under(body, place).PlacedAt(joint, place);
         rig.Drive(level, place).ByChannels(world, place).KeepingOffset(place).Writing(Channels.Turn, place);
         return rig.Space(turn, place).In(options.BodyFact, body, place).In(options.WorldFact, level, place);
     }

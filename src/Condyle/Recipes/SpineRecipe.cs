@@ -8,9 +8,10 @@ internal static class SpineRecipe
     /// <summary>None where the spine's joints or its options aren't known.</summary>
     public static Spine? Build(RigDraft rig, Chain bones, RecipeNames names, Group systems, Node space, SpineOptions options, PlaceId place)
     {
-        if (rig.IsOpen(bones.Id) || !options.CurvesFact.TryKnown(out var curves) || !options.StretchesFact.TryKnown(out var stretches))
+        if (rig.IsOpen(bones.IdIn(rig)) || !options.CurvesFact.TryKnown(out var curves) || !options.StretchesFact.TryKnown(out var stretches))
             return null;
-        Given.AName(names.Part, "A spine", "spine");
+        Given.APart(names.Part, "A spine", "spine");
+        _ = systems.IdIn(rig); // of this rig, whether the spine needs it or not
         if (stretches && !curves)
             throw new ArgumentException($"The spine '{names.Part}' is to stretch and doesn't curve, but a spine that is turned joint by joint keeps its length. Let it curve as well, by Curves = true, or leave Stretches out.", nameof(options));
         if (bones.Count < 2)

@@ -11,6 +11,6 @@ public sealed class Tail
     /// <summary>The controls that turn the joints, from root to tip.</summary>
     public IReadOnlyList<Control> Turns { get; }
 
-    /// <summary>The control that bends all of it.</summary>
+    /// <summary>The control that bends all of it, by its own turn: a space would move the control alone. What is to ride another node is the first of <see cref="Turns"/>.</summary>
     public Control Bend { get; }
 }

@@ -8,9 +8,9 @@ internal static class TailRecipe
     /// <summary>None where the joints aren't known.</summary>
     public static Tail? Build(RigDraft rig, Chain bones, RecipeNames names, Node under, TailOptions options, PlaceId place)
     {
-        if (rig.IsOpen(bones.Id))
+        if (rig.IsOpen(bones.IdIn(rig)))
             return null;
-        Given.AName(names.Part, "A tail", "tail");
+        Given.APart(names.Part, "A tail", "tail");
         var bend = rig.Control(names.Of("bend"), place).Under(under, place).PlacedAt(bones.Root, place).Lock(Channels.Move, place);
         var turns = new List<Control>();
 

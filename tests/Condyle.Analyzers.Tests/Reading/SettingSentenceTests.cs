@@ -61,6 +61,21 @@ public class SettingSentenceTests
         await Findings.In("var (hand, chest, target) = (rig.Control(\"hand\"), rig.Control(\"chest\"), rig.Group(\"crate_group\"));" + body, more: Config));
 
     [Theory]
+    [InlineData("1 - fk")]
+    [InlineData("1f - (Weight)fk")]
+    [InlineData("1 - 0.5f * fk - fk * 0.5f")]
+    public void One_minus_a_switch_is_its_inverse(string weight)
+    {
+        const string Setting = "var hand = rig.Control(\"hand\"); var fk = hand.Switch(\"fk\"); var hip = rig.Skeleton(\"docker\").Root(\"hip\"); ";
+        Oracle.Agrees(Setting + $"rig.Blend(hip).From(hand, fk).From(rig.Control(\"foot\"), {weight}); rig.Group(fk.Inverse == {weight} ? \"same_group\" : \"other\");");
+    }
+
+    [Fact]
+    public async Task Its_difference_from_one_leaves_nothing_to_find() => Assert.Equal(
+        [],
+        await Findings.In("var hand = rig.Control(\"hand\"); var fk = hand.Switch(\"fk\"); rig.Blend(rig.Group(\"crate_group\")).From(hand, fk).From(rig.Control(\"foot\"), 1 - fk); rig.Group(fk.Inverse == 1 - fk ? \"same_group\" : \"other\");"));
+
+    [Theory]
     [InlineData("hand.Dial(\"curl\", 1, 0);")]
     [InlineData("hand.Choice(\"ride\", [\"world\", \"chest\"]).Is(\"crate\");")]
     [InlineData("hand.Choice(\"ride\", [\"world\", \"world\"]);")]

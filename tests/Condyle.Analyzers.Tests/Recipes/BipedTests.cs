@@ -202,7 +202,7 @@ public partial class BipedTests
     [Fact]
     public Task Options_of_its_parts_that_are_null_are_those_that_nothing_was_said_of() =>
         IsTheSame(
-            $"rig.Biped(new BipedJoints {{ {Named}, Collar = joints.Collar, Toes = joints.Toes }}, new BipedOptions {{ Spine = null!, Head = null!, Collar = null!, Arm = null!, FootRoll = null! }});",
+            $"rig.Biped(new BipedJoints {{ {Named}, Collar = joints.Collar, Toes = joints.Toes }}, new BipedOptions {{ Spine = null!, Head = null!, Collar = null!, Arm = null!, Leg = null!, Fingers = null!, FootRoll = null! }});",
             $"rig.Biped(new BipedJoints {{ {Named}, Collar = joints.Collar, Toes = joints.Toes }});");
 
     [Theory]

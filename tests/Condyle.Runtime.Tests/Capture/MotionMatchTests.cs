@@ -157,6 +157,16 @@ public sealed class MotionMatchTests : IDisposable
         }
     }
 
+    [Fact]
+    public void What_is_aimed_at_and_locked_is_told()
+    {
+        var free = Lighthouse("lamp", "hook", carries: false);
+        var file = Baked(free, new Clip("look", 1).Move("target", 0).Move("target", 1, 0.5f, 0, 0));
+        var result = MotionMatch.Run(Lighthouse("lamp", "hook", carries: false, locked: Channels.Move), JointMotion.FromGltf(file));
+        Assert.Contains(result.Notes, note => note.Contains("'target' would have to move", StringComparison.Ordinal) && note.Contains("along X, which is locked.", StringComparison.Ordinal));
+        Assert.Empty(MotionMatch.Run(free, JointMotion.FromGltf(file)).Notes);
+    }
+
     [Theory]
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]
@@ -169,13 +179,15 @@ public sealed class MotionMatchTests : IDisposable
     }
 
     /// <summary>A lamp that is aimed at a target two metres before it, which stays when the lighthouse goes.</summary>
-    private static CompiledRig Lighthouse(string first, string second, bool carries) => DefinedRig.Compile(rig =>
+    private static CompiledRig Lighthouse(string first, string second, bool carries, Channels locked = Channels.None) => DefinedRig.Compile(rig =>
     {
         var root = rig.Skeleton("lighthouse").Root("root", at: new(0, 1, 0));
         var joints = new[] { first, second }.ToDictionary(name => name, name => root.Child(name, at: name == "lamp" ? new(0, 1, 0) : new(0, 1, 2)));
         var world = rig.Control("world").PlacedAt(root);
         rig.Drive(root).ByChannels(world);
         var target = rig.Control("target").PlacedAt(joints["hook"]);
+        if (locked != Channels.None)
+            target.Lock(locked);
         if (carries)
             rig.Drive(joints["hook"]).ByChannels(target);
         rig.Aim(joints["lamp"]).At(target).Up(rig.Group("up_group").Under(world).PlacedAt(rig.Spot(joints["lamp"], Vector3.UnitY)));

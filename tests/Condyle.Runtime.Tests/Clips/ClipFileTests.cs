@@ -159,6 +159,9 @@ public sealed class ClipFileTests : IDisposable
 
     public static TheoryData<string, Action<AnimatedFile>> Wrong => new()
     {
+        { " 'crate' at /animations/0/samplers/0 gives 'crate' 0.5 for its move Y at 1 s, which the rig 'DefinedRig' locks, as it does turn X of 'crate'. Clear those channels where the clip was made, or unlock them in the rig.", file => file.Track(file.Node("crate"), "translation", "LINEAR", [0, 1], [0, 0, 0, 0, 0.5f, 0]).Track(0, "rotation", "LINEAR", [0], [0.70710678f, 0, 0, 0.70710678f]) },
+        { " 'hook' at /accessors/0 has times that don't increase, at element 2. Export the animation again.", file => file.Track(file.Node("hook"), "translation", "LINEAR", [0, 1, 1], [0, 0, 0, 0, 0, 0, 0, 0, 0]) },
+        { " 'hook' at /accessors/0 has times below zero or that don't increase, at element 0. Export the animation again.", file => file.Track(file.Node("hook"), "translation", "LINEAR", [-1, 1], [0, 0, 0, 0, 0, 0]) },
         { " 'crate' at /animations/0/samplers/0 gives 'crate' 0.5 for its move Y at 1 s, which the rig 'DefinedRig' locks. Clear that channel where the clip was made, or unlock it in the rig.", file => file.Track(file.Node("crate"), "translation", "LINEAR", [0, 1], [0, 0, 0, 0, 0.5f, 0]) },
         { " 'crate' at /animations/0/samplers/0 gives 'crate' 90° for its turn X at 0 s, which the rig 'DefinedRig' locks. Clear that channel where the clip was made, or unlock it in the rig.", file => file.Track(file.Node("crate"), "rotation", "LINEAR", [0], [0.70710678f, 0, 0, 0.70710678f]) },
         { " 'hook.far' at /animations/0/samplers/0 sets 'hook.far' to 1.5 at 0 s. A switch goes from 0 to 1.", file => file.Track(file.Node("hook.far"), "translation", "LINEAR", [0], [1.5f, 0, 0]) },

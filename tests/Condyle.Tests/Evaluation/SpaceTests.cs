@@ -82,7 +82,7 @@ public sealed class SpaceTests
     {
         var rig = new RigDraft(Condyle.Naming.Conventions.Default, new ProgramPlaces());
         var choice = rig.Control("hand").Choice("space", ["world", "chest", "crate"]);
-        Assert.True((choice.Is("world") + choice.Is("chest") + choice.Is("crate")).Value.TryKnown(out var sum));
+        Assert.True((choice.Is("world") + choice.Is("chest") + choice.Is("crate")).In(rig).TryKnown(out var sum));
         Assert.Equal(WeightPolynomial.One, sum);
     }
 

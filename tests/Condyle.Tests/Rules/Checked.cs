@@ -31,5 +31,5 @@ internal static class Checked
         return (chain, chain.Copy("ik"), chain.Copy("fk"), hand, hand.Switch(switchName));
     }
 
-    public static Weight OpenWeight => new(Fact<WeightPolynomial>.Open);
+    public static Weight OpenWeight => new(null, Fact<WeightPolynomial>.Open);
 }

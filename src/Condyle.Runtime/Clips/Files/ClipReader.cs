@@ -67,8 +67,8 @@ internal sealed class ClipReader
         if (parts.Count == 0)
             return null;
         var read = new Dictionary<string, Sampler>(StringComparer.Ordinal);
-        foreach (var (_, sampler) in parts)
-            read.TryAdd(sampler.Pointer, Sampler.Of(file, root, sampler));
+        foreach (var (part, sampler) in parts)
+            read.TryAdd(sampler.Pointer, Sampler.Of(file, root, sampler with { Node = NameOf(part.Node) }));
         var seconds = read.Values.Max(sampler => sampler.Times[^1]);
         var clip = new Clip(NameOf(animation, index), seconds > 0 ? seconds : OneFrame) { File = file.Path };
 
@@ -84,6 +84,7 @@ internal sealed class ClipReader
         }
 
         TakeStill(tracks, [.. taken.Keys]);
+        tracks.RefuseLocked();
         TakeMarkers(clip, animation);
         return clip.IsEmpty ? null : clip;
     }

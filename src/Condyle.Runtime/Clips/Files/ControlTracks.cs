@@ -13,6 +13,8 @@ internal sealed class ControlTracks(CompiledRig rig, Clip clip)
     /// <summary>How far a switch or a dial may be out of its range, as a share of it.</summary>
     private const float SameShare = 1e-4f;
 
+    private readonly List<LockedValue> refused = [];
+
     public void Move(int control, Keys<Vector3> keys, JsonSpot spot) => Vector(control, keys, spot, Channels.Move, Vector3.Zero, SameMetres, clip.Take);
 
     public void Scale(int control, Keys<Vector3> keys, JsonSpot spot) => Vector(control, keys, spot, Channels.Scale, Vector3.One, SameFactor, clip.TakeScale);
@@ -28,7 +30,7 @@ internal sealed class ControlTracks(CompiledRig rig, Clip clip)
             foreach (var channel in ChannelNames.Each(locked))
             {
                 if (Math.Abs(angles[AxisOf(channel)]) > SameDegrees)
-                    throw Locked(spot, name, channel, keys.Times[key], $"{Say(angles[AxisOf(channel)])}°");
+                    Refuse(spot, name, channel, keys.Times[key], $"{Say(angles[AxisOf(channel)])}°");
             }
         }
 
@@ -73,18 +75,29 @@ internal sealed class ControlTracks(CompiledRig rig, Clip clip)
             for (var key = 0; key < keys.Values.Length; key++)
             {
                 if (Math.Abs(keys.Values[key][axis] - atRest[axis]) > same)
-                    throw Locked(spot, name, channel, keys.Times[key], Say(keys.Values[key][axis]));
+                    Refuse(spot, name, channel, keys.Times[key], Say(keys.Values[key][axis]));
                 keys.Values[key][axis] = atRest[axis];
                 if (keys.Slopes is not { } slopes)
                     continue;
                 if (Math.Max(Math.Abs(slopes[key].Into[axis]), Math.Abs(slopes[key].OutOf[axis])) > SameSlope)
-                    throw Locked(spot, name, channel, keys.Times[key], "a slope");
+                    Refuse(spot, name, channel, keys.Times[key], "a slope");
                 slopes[key].Into[axis] = slopes[key].OutOf[axis] = 0;
             }
         }
 
         if (locked != all)
             take(name, keys.Fill(new VectorTrack()));
+    }
+
+    /// <summary>Says what is locked and moves all the same, all of it at once: who mends a clip would else meet it channel by channel.</summary>
+    /// <exception cref="BadInputException">There is such a channel.</exception>
+    public void RefuseLocked()
+    {
+        if (refused.ToArray() is not [var first, .. var others])
+            return;
+        throw first.Spot.Wrong(
+            $"gives '{first.Control}' {first.Value} for its {ChannelNames.Say(first.Channel)} at {Say(first.At)} s, which the rig '{rig.Name}' locks{ChannelNames.AndLocked([.. others.Select(other => (other.Control, other.Channel))])}",
+            others.Length == 0 ? "Clear that channel where the clip was made, or unlock it in the rig" : "Clear those channels where the clip was made, or unlock them in the rig");
     }
 
     private static Keys<float> Ranged(string name, Keys<float> keys, float from, float to, string what, JsonSpot spot)
@@ -100,10 +113,15 @@ internal sealed class ControlTracks(CompiledRig rig, Clip clip)
         return keys;
     }
 
-    private BadInputException Locked(JsonSpot spot, string control, Channels channel, float at, string value) =>
-        spot.Wrong($"gives '{control}' {value} for its {ChannelNames.Say(channel)} at {Say(at)} s, which the rig '{rig.Name}' locks", "Clear that channel where the clip was made, or unlock it in the rig");
+    private void Refuse(JsonSpot spot, string control, Channels channel, float at, string value)
+    {
+        if (!refused.Exists(known => known.Control == control && known.Channel == channel))
+            refused.Add(new(spot, control, channel, at, value));
+    }
 
     private static Axis AxisOf(Channels channel) => (Axis)(BitOperations.Log2((uint)channel) % 3);
 
     private static string Say(double value) => value.ToString("0.####", CultureInfo.InvariantCulture);
+
+    private sealed record LockedValue(JsonSpot Spot, string Control, Channels Channel, float At, string Value);
 }

@@ -29,7 +29,7 @@ internal sealed class Sampler
             { } other => throw spot["interpolation"].Wrong($"is '{other}', which is none of LINEAR, STEP, CUBICSPLINE", "Export the animation again"),
         };
         Kind = accessors[output]["type"].Text;
-        Times = TimesOf(accessors[input], input);
+        Times = TimesOf(accessors[input] with { Node = spot.Node }, input);
         var (values, wanted) = (accessors[output]["count"].Whole(1, int.MaxValue), Times.Length * (Mode == Interpolation.Spline ? 3L : 1));
         if (values != wanted)
             throw spot["output"].Wrong($"has {values} values for {Times.Length} times, and {wanted} are wanted", "Export the animation again");

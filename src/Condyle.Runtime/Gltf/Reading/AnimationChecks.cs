@@ -9,18 +9,20 @@ internal static class AnimationChecks
         foreach (var animation in root["animations"].Items)
         {
             var samplers = animation["samplers"].Items;
-            foreach (var sampler in samplers)
-                CheckSampler(sampler, accessors);
             foreach (var channel in animation["channels"].Items)
             {
-                var sampler = samplers[channel["sampler"].IndexInto(samplers.Length, "samplers in this animation")];
+                var sampler = channel["sampler"].IndexInto(samplers.Length, "samplers in this animation");
                 var target = channel["target"];
                 if (target["node"] is not { Exists: true } index)
                     continue;
                 var node = index.IndexInto(nodes.Length, "nodes");
+                samplers[sampler] = samplers[sampler] with { Node = samplers[sampler].Node ?? nodes[node].AsNode(node).Node };
                 if (target["path"].Text == "rotation")
-                    RequireRotations(accessors[sampler["output"].IndexInto(accessors.Length, "accessors")], IsCubic(sampler), nodes[node].AsNode(node).Node);
+                    RequireRotations(accessors[samplers[sampler]["output"].IndexInto(accessors.Length, "accessors")], IsCubic(samplers[sampler]), nodes[node].AsNode(node).Node);
             }
+
+            foreach (var sampler in samplers)
+                CheckSampler(sampler, accessors);
         }
     }
 
@@ -39,7 +41,7 @@ internal static class AnimationChecks
         for (var i = 1; i < times.Count; i++)
         {
             if (times.At(i, 0) <= times.At(i - 1, 0))
-                throw times.Spot.Wrong($"has times that don't increase, at element {i}", "Export the animation again");
+                throw (times.Spot with { Node = sampler.Node }).Wrong($"has times that don't increase, at element {i}", "Export the animation again");
         }
     }
 

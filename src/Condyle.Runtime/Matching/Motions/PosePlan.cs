@@ -82,8 +82,7 @@ internal sealed class PosePlan
     // A joint's sight says where what it looks at lies, but not how far. What carries a joint besides goes where that joint is.
     private void AddAim(int index, RigNode joint, AimRest aim, HashSet<int> carrying)
     {
-        if (table.HandleOf(aim.Target) is not { Moves: true } target || carrying.Contains(target.Index)
-            || (rig.Controls[target.Index].Locked & Channels.Move) != Channels.None || !used.Add(target.Index))
+        if (table.HandleOf(aim.Target) is not { Moves: true } target || carrying.Contains(target.Index) || !used.Add(target.Index))
             return;
         var away = (table.Rest.WorldOf(target.Node).Origin - table.Rest.WorldOf(joint).Origin).Length;
         steps.Add(new PoseStep(index, target, Turns: false, Moves: true, aim.Along * (away > 0 ? away : 1)));

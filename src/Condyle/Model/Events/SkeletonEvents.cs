@@ -25,6 +25,8 @@ internal sealed class JointDeclared(PlaceId place, int skeleton, int? parent, Te
     public static JointDeclared Of(
         PlaceId place, int skeleton, int? parent, Text name, Fact<JointRole> role, Fact<Vector3?> at, Fact<Quaternion?> turned, Fact<Vector3?> scaled)
     {
+        Given.AName(name, "A joint", "wrist_left");
+        Given.ARole(role);
         var rest = at.TryKnown(out var translation) && turned.TryKnown(out var rotation) && scaled.TryKnown(out var scale)
             ? new RestTransform(
                 Finite(translation ?? Vector3.Zero, name, "translation"),
