@@ -12,7 +12,7 @@ namespace Condyle.Analyzers.Tests.Reading.HalfTyped;
 /// </summary>
 public class CancellationTests(ITestOutputHelper output)
 {
-    private static readonly int Mutations = int.TryParse(Environment.GetEnvironmentVariable("CONDYLE_MUTATIONS"), out var many) ? many / 10 : 15;
+    private static readonly int Mutations = Mutation.Tried(inTheSuite: 150) / 10;
 
     [Fact]
     public void Cancelling_at_any_moment_returns_promptly()

@@ -7,8 +7,7 @@ namespace Condyle.Analyzers.Tests.Reading.HalfTyped;
 /// <summary>People are typing: whatever the code looks like, the analyzer neither fails nor points outside a file.</summary>
 public class HalfTypedTests(ITestOutputHelper output)
 {
-    /// <summary>How many mutations the suite tries; the environment variable asks for the long run.</summary>
-    private static readonly int Mutations = int.TryParse(Environment.GetEnvironmentVariable("CONDYLE_MUTATIONS"), out var many) ? many : 150;
+    private static readonly int Mutations = Mutation.Tried(inTheSuite: 150);
 
     [Fact]
     public async Task Random_tokens_deleted_doubled_or_swapped_are_survived()

@@ -7,13 +7,19 @@ internal sealed record Mutation(int Source, int Seed)
 {
     private const int MostSlips = 3;
 
+    /// <summary><c>CONDYLE_MUTATIONS</c> sets how many are tried and <c>CONDYLE_MUTATIONS_FROM</c> which is the first, so that a long run can be shared out.</summary>
+    public static int Tried(int inTheSuite) => Setting("CONDYLE_MUTATIONS", inTheSuite);
+
     /// <summary>The same mutations on every run.</summary>
     public static IEnumerable<Mutation> Of(int sources, int count, int seed)
     {
         var random = new Random(seed);
-        for (var i = 0; i < count; i++)
-            yield return new Mutation(random.Next(sources), random.Next());
+        return Enumerable.Range(0, First + count).Select(_ => new Mutation(random.Next(sources), random.Next())).Skip(First);
     }
+
+    private static int First => Setting("CONDYLE_MUTATIONS_FROM", 0);
+
+    private static int Setting(string name, int otherwise) => int.TryParse(Environment.GetEnvironmentVariable(name), out var set) ? set : otherwise;
 
     /// <summary>The text as it is after the slips.</summary>
     public string Apply(string text)
