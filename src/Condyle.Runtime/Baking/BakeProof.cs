@@ -83,7 +83,7 @@ internal static class BakeProof
             var baked = playback.At(frame, 0);
             for (var joint = 0; joint < live.Rig.Joints.Count; joint++)
             {
-                var off = Off.Between(moment.World(joint), baked[joint]);
+                var off = Off.Between(moment.Place(joint), baked[joint]);
                 (metres, degrees) = (Math.Min(metres, tolerance.Metres - off.Metres), Math.Min(degrees, tolerance.Degrees - off.Degrees));
             }
         });
@@ -108,9 +108,9 @@ internal static class BakeProof
             var baked = playback.At(moment.Frame, moment.Amount);
             for (var joint = 0; joint < live.Rig.Joints.Count; joint++)
             {
-                var world = now.World(joint);
-                reach?.Invoke(world.Origin.Length);
-                take(moment, joint, Off.Between(world, baked[joint]));
+                var place = now.Place(joint);
+                reach?.Invoke(place.Origin.Length);
+                take(moment, joint, Off.Between(place, baked[joint]));
             }
         });
     }

@@ -1,5 +1,3 @@
-using Condyle.Evaluation;
-
 namespace Condyle.Runtime.Baking;
 
 /// <summary>Collects, joint by joint, how far a rig's live joints are from where they should be.</summary>
@@ -28,6 +26,6 @@ internal readonly record struct Off(double Metres, double Degrees)
 {
     private const double DegreesPerRadian = 180 / Math.PI;
 
-    public static Off Between(Affine3d actual, Affine3d should) =>
-        new((actual.Origin - should.Origin).Length, Quaterniond.Angle(actual.Rotation, should.Rotation) * DegreesPerRadian);
+    public static Off Between(Place actual, Place should) =>
+        new((actual.Origin - should.Origin).Length, NearRotations.Angle(actual.Rotation, should.Rotation) * DegreesPerRadian);
 }

@@ -17,6 +17,8 @@ internal sealed class FrameRateBound
     private readonly double[] metres, radians;
     private readonly (double Metres, double Radians)[][] bends;
     private readonly int[] bendsOf = [-1, -1];
+    private readonly Trs[][] samples;
+    private readonly int[] samplesOf = [-1, -1, -1];
     private int gap = -1;
 
     public FrameRateBound(CompiledRig rig, Playback everyFrame, int frames)
@@ -24,6 +26,7 @@ internal sealed class FrameRateBound
         (this.rig, playback, this.frames) = (rig, everyFrame, frames);
         (metres, radians) = (new double[rig.Joints.Count], new double[rig.Joints.Count]);
         bends = [new (double, double)[rig.Joints.Count], new (double, double)[rig.Joints.Count]];
+        samples = [.. samplesOf.Select(_ => new Trs[rig.Joints.Count])];
     }
 
     /// <summary>How far a joint may be off after a sample and before the next.</summary>
@@ -38,13 +41,13 @@ internal sealed class FrameRateBound
     {
         gap = frame;
         var (here, next) = (BendAt(frame), BendAt(Math.Min(frame + 1, frames - 1)));
-        var worlds = playback.At(frame, 0);
+        var places = playback.At(frame, 0);
         foreach (var joint in rig.Joints)
         {
             var (move, turn) = (Share * Math.Max(here[joint.Index].Metres, next[joint.Index].Metres), Share * Math.Max(here[joint.Index].Radians, next[joint.Index].Radians));
             var parent = joint.Parent;
-            var bone = parent < 0 ? 0 : (worlds[joint.Index].Origin - worlds[parent].Origin).Length;
-            var unit = parent < 0 ? 1 : Math.Max(worlds[parent].X.Length, Math.Max(worlds[parent].Y.Length, worlds[parent].Z.Length));
+            var bone = parent < 0 ? 0 : (places[joint.Index].Origin - places[parent].Origin).Length;
+            var unit = parent < 0 ? 1 : playback.Unit(parent);
             metres[joint.Index] = (parent < 0 ? 0 : metres[parent] + (radians[parent] * bone)) + (move * unit);
             radians[joint.Index] = Math.Min(Math.PI, (parent < 0 ? 0 : radians[parent]) + turn);
         }
@@ -57,15 +60,27 @@ internal sealed class FrameRateBound
             return bends[slot];
         bendsOf[slot] = frame;
         var middle = Math.Clamp(frame, 1, Math.Max(1, frames - 2));
-        foreach (var joint in rig.Joints)
+
+        // Two samples alone bend nothing that anyone could see: all the way between them counts.
+        var (before, at, after) = (SampleAt(middle - 1), SampleAt(middle), SampleAt(frames < 3 ? middle - 1 : middle + 1));
+        for (var joint = 0; joint < at.Length; joint++)
         {
-            // Two samples alone bend nothing that anyone could see: all the way between them counts.
-            var (before, at, after) = (playback.Local(joint.Index, middle - 1, 0), playback.Local(joint.Index, middle, 0), frames < 3 ? playback.Local(joint.Index, middle - 1, 0) : playback.Local(joint.Index, middle + 1, 0));
-            bends[slot][joint.Index] = (
-                (before.Translation + after.Translation - (at.Translation * 2)).Length,
-                Quaterniond.Angle(before.Rotation.Inverse * at.Rotation, at.Rotation.Inverse * after.Rotation));
+            bends[slot][joint] = (
+                (before[joint].Translation + after[joint].Translation - (at[joint].Translation * 2)).Length,
+                NearRotations.Angle(before[joint].Rotation.Inverse * at[joint].Rotation, at[joint].Rotation.Inverse * after[joint].Rotation));
         }
 
         return bends[slot];
+    }
+
+    private Trs[] SampleAt(int frame)
+    {
+        var slot = frame % samples.Length;
+        if (samplesOf[slot] == frame)
+            return samples[slot];
+        samplesOf[slot] = frame;
+        for (var joint = 0; joint < samples[slot].Length; joint++)
+            samples[slot][joint] = playback.Local(joint, frame, 0);
+        return samples[slot];
     }
 }

@@ -19,31 +19,26 @@ internal sealed class JointSampler(LiveMotion live, IReadOnlyList<JointRest> res
         var travel = live.Travel is { IsTakenOff: true } ? new TravelSamples(times.Times.Length) : null;
         float[][] morphs = [.. live.Rig.Morphs.Select(_ => new float[times.Times.Length])];
         var ends = new LoopEnds(live.Rig);
-        live.PlayTogether(times.Times.Select(time => (double)time), (first, moments) =>
+        live.PlayTogether(times.Times.Select(time => (double)time), (first, block) =>
         {
-            work.Tick(0, Share, first + moments.Length, times.Times.Length);
+            work.Tick(0, Share, first + block.Count, times.Times.Length);
             for (var joint = 0; joint < samples.Length; joint++)
             {
-                for (var moment = 0; moment < moments.Length; moment++)
-                {
-                    var (t, r, s) = moments[moment].Channels(joint);
-                    if (!samples[joint].TryTake(first + moment, t, r, s))
-                        throw NotFinite(joint, first + moment, times.InClip(times.Times[first + moment]));
-                }
+                if (!samples[joint].TryTake(first, block.Count, block.Channels(joint)))
+                    throw NotFinite(joint, first + block.FirstNotFinite(joint), times);
             }
 
-            for (var morph = 0; morph < morphs.Length; morph++)
+            for (var moment = 0; moment < block.Count; moment++)
             {
-                for (var moment = 0; moment < moments.Length; moment++)
-                    morphs[morph][first + moment] = moments[moment].Live.MorphWeight(morph);
+                travel?.Take(first + moment, block[moment].Way);
+                for (var morph = 0; morph < morphs.Length; morph++)
+                    morphs[morph][first + moment] = block[moment].Live.MorphWeight(morph);
             }
 
-            for (var moment = 0; moment < moments.Length; moment++)
-                travel?.Take(first + moment, moments[moment].Way);
             if (loops && first == 0)
-                ends.Begin(moments[0]);
-            if (loops && first + moments.Length == times.Times.Length)
-                ends.End(moments[^1], live.Clip);
+                ends.Begin(block[0]);
+            if (loops && first + block.Count == times.Times.Length)
+                ends.End(block[block.Count - 1], live.Clip);
         });
         if (loops)
         {
@@ -57,9 +52,9 @@ internal sealed class JointSampler(LiveMotion live, IReadOnlyList<JointRest> res
         return new Samples(tracks.Count > 0 ? tracks : [samples[0].ToStillTrack()], travel?.ToTravel(), morphs);
     }
 
-    private BadInputException NotFinite(int joint, int frame, float at) => live.Clip.Wrong(
+    private BadInputException NotFinite(int joint, int frame, FrameTimes times) => live.Clip.Wrong(
         string.Create(CultureInfo.InvariantCulture, $"gets a value that is no finite number on frame {frame}"),
         "Look at what drives the joint there",
         live.Rig.Joints[joint].Name,
-        at);
+        times.InClip(times.Times[frame]));
 }

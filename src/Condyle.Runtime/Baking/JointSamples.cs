@@ -1,4 +1,5 @@
 using System.Numerics;
+using Condyle.Runtime.Kernels;
 
 namespace Condyle.Runtime.Baking;
 
@@ -30,19 +31,22 @@ internal sealed class JointSamples
             rotations.Keep();
     }
 
-    /// <summary>Takes the joint's channels; false when they are no finite numbers.</summary>
-    public bool TryTake(int sample, Vector3 t, Quaternion r, Vector3 s)
+    /// <summary>Takes the joint's channels on samples side by side; false when they are no finite numbers. Most channels never leave their rest, which shows on all samples at once.</summary>
+    public bool TryTake(int first, int count, JointChannels now)
     {
-        var length = r.LengthSquared();
-        if (!float.IsFinite(t.LengthSquared()) || !float.IsFinite(s.LengthSquared()) || !(length is > 0 and < float.PositiveInfinity))
-            return false;
-        r *= 1 / MathF.Sqrt(length);
-        if (Quaternion.Dot(rotations.Before(sample), r) < 0)
-            r = -r;
-        translations.Take(sample, t, Vector3.DistanceSquared(t, rest.Translation) <= restMetres * restMetres);
-        rotations.Take(sample, r, (r - rest.Rotation).LengthSquared() <= RestTurn * RestTurn);
-        scales.Take(sample, s, Vector3.DistanceSquared(s, rest.Scale) <= RestScale * RestScale);
-        return true;
+        var areFinite = true;
+        if (translations.Values is not null || !now.IsMoveNear(rest.Translation, restMetres))
+            areFinite &= now.TryCopyMoves(translations.Room(first, count));
+        if (rotations.Values is not null || !now.IsTurnNear(rest.Rotation, RestTurn))
+        {
+            var turns = rotations.Room(first, count);
+            areFinite &= now.TryCopyTurns(turns);
+            KeepSigns(rotations.Before(first), turns);
+        }
+
+        if (scales.Values is not null || !now.IsScaleNear(rest.Scale, RestScale))
+            areFinite &= now.TryCopyScales(scales.Room(first, count));
+        return areFinite;
     }
 
     /// <summary>Makes the last sample the first one; the rotation keeps its sign, so that it is reached the short way.</summary>
@@ -63,5 +67,15 @@ internal sealed class JointSamples
     {
         rotations.Keep();
         return ToTrack();
+    }
+
+    private static void KeepSigns(Quaternion before, Span<Quaternion> turns)
+    {
+        foreach (ref var turn in turns)
+        {
+            if (Quaternion.Dot(before, turn) < 0)
+                turn = -turn;
+            before = turn;
+        }
     }
 }

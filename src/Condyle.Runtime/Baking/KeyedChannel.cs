@@ -41,5 +41,5 @@ internal sealed class TurnChannel(Quaternion[] values, int[]? keys, float[] time
 {
     protected override Quaterniond Wide(Quaternion value) => ((Quaterniond)value).Normalized();
 
-    protected override Quaterniond Between(Quaternion from, Quaternion to, double amount) => Slerp.Between(from, to, amount);
+    protected override Quaterniond Between(Quaternion from, Quaternion to, double amount) => NearRotations.Between(from, to, amount);
 }

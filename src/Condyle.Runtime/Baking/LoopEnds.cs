@@ -1,27 +1,26 @@
 using System.Globalization;
-using Condyle.Evaluation;
 
 namespace Condyle.Runtime.Baking;
 
 /// <summary>A loop must end where it begins, within the rounding that a bake may have.</summary>
 internal sealed class LoopEnds(CompiledRig rig)
 {
-    private readonly Affine3d[] first = new Affine3d[rig.Joints.Count];
+    private readonly Place[] first = new Place[rig.Joints.Count];
 
     public void Begin(LiveMoment moment)
     {
         for (var joint = 0; joint < first.Length; joint++)
-            first[joint] = moment.World(joint);
+            first[joint] = moment.Place(joint);
     }
 
     /// <exception cref="BadInputException">A joint ends elsewhere.</exception>
     public void End(LiveMoment moment, Clip clip)
     {
-        var reach = first.Max(world => world.Origin.Length);
+        var reach = first.Max(place => place.Origin.Length);
         var (worst, at) = (default(Off), -1);
         for (var joint = 0; joint < first.Length; joint++)
         {
-            var off = Off.Between(moment.World(joint), first[joint]);
+            var off = Off.Between(moment.Place(joint), first[joint]);
             if ((off.Metres > BakeProof.AllowedMetres(reach) || off.Degrees > BakeProof.AllowedDegrees) && (at < 0 || off.Metres > worst.Metres))
                 (worst, at) = (off, joint);
         }

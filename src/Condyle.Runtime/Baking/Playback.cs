@@ -11,7 +11,8 @@ internal sealed class Playback
     private readonly CompiledRig rig;
     private readonly Trs[] rest;
     private readonly (VectorChannel? Translation, TurnChannel? Rotation, VectorChannel? Scale)[] channels;
-    private readonly Affine3d[] worlds;
+    private readonly Place[] places;
+    private readonly Affine3d?[] scaled;
 
     public Playback(CompiledRig rig, IReadOnlyList<JointRest> rest, IReadOnlyList<BakedTrack> baked, float[] times)
     {
@@ -26,7 +27,8 @@ internal sealed class Playback
                 track.Scales is { } scales ? new VectorChannel(scales, track.ScaleKeys, times) : null);
         }
 
-        worlds = new Affine3d[rig.Joints.Count];
+        places = new Place[rig.Joints.Count];
+        scaled = new Affine3d?[rig.Joints.Count];
     }
 
     /// <summary>A joint's channels.</summary>
@@ -45,14 +47,30 @@ internal sealed class Playback
     /// <summary>Where each joint is in the world; good until the next call.</summary>
     /// <param name="frame">The sample at or before the time asked for.</param>
     /// <param name="amount">How far on to the next sample, from 0 to 1; zero on the last one.</param>
-    public ReadOnlySpan<Affine3d> At(int frame, double amount)
+    public ReadOnlySpan<Place> At(int frame, double amount)
     {
         foreach (var joint in rig.Joints)
+            Carry(joint.Index, joint.Parent, Local(joint.Index, frame, amount));
+        return places;
+    }
+
+    /// <summary>A joint's frame with the scale that reaches it, where it was played last.</summary>
+    public Affine3d World(int joint) => scaled[joint] ?? places[joint].ToAffine();
+
+    /// <summary>How many metres of the world a unit in a joint's space is at most, where it was played last.</summary>
+    public double Unit(int joint) => scaled[joint] is var (x, y, z, _) ? Math.Max(x.Length, Math.Max(y.Length, z.Length)) : 1;
+
+    // Rotations are taken out of axes only where scale makes that necessary.
+    private void Carry(int joint, int parent, in Trs local)
+    {
+        if (local.Scale == Vector3d.One && (parent < 0 || scaled[parent] is null))
         {
-            var local = Local(joint.Index, frame, amount).ToAffine();
-            worlds[joint.Index] = joint.Parent < 0 ? local : worlds[joint.Parent] * local;
+            var place = new Place(local.Translation, local.Rotation);
+            (places[joint], scaled[joint]) = (parent < 0 ? place : places[parent] * place, null);
+            return;
         }
 
-        return worlds;
+        var world = parent < 0 ? local.ToAffine() : World(parent) * local.ToAffine();
+        (places[joint], scaled[joint]) = (Place.Of(world), world);
     }
 }

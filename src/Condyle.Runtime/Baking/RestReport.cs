@@ -20,9 +20,9 @@ public sealed record RestReport(Deviation Largest, IReadOnlyList<string> Moved)
         var reach = 0.0;
         foreach (var joint in rig.Joints)
         {
-            var world = live.World(joint.Index);
-            reach = Math.Max(reach, world.Origin.Length);
-            comparison.Take(joint.Index, Off.Between(world, delivered[joint.Index]), 0);
+            var place = live.Place(joint.Index);
+            reach = Math.Max(reach, place.Origin.Length);
+            comparison.Take(joint.Index, Off.Between(place, delivered[joint.Index]), 0);
         }
 
         var (metres, degrees) = (SameMetres + (MetresAMetre * reach), SameDegrees + (DegreesAMetre * reach));

@@ -24,8 +24,9 @@ internal sealed class Travel
         (this.rig, this.shows, this.inPlace) = (rig, shows, inPlace);
         for (root = shows; rig.Joints[root].Parent >= 0;)
             root = rig.Joints[root].Parent;
-        var worlds = new Playback(rig, JointRest.Of(rig), [], [0]).At(0, 0);
-        (rest, rootRest) = (worlds[shows], worlds[root]);
+        var playback = new Playback(rig, JointRest.Of(rig), [], [0]);
+        playback.At(0, 0);
+        (rest, rootRest) = (playback.World(shows), playback.World(root));
         signs = [.. rig.Joints.Select(joint => (Vector3d)joint.RestScale)];
         changed = [.. rig.Joints.Select(joint => inPlace ? joint.Parent < 0 : joint.Index == root || joint.Parent == root)];
     }

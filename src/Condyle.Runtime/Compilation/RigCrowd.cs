@@ -35,6 +35,9 @@ public sealed class RigCrowd
         ? members[member]
         : throw new ArgumentOutOfRangeException(nameof(member), member, $"The crowd has {members.Length} members, counted from 0.");
 
+    /// <summary>An exported joint's channels in a block of those that lie side by side.</summary>
+    internal JointChannels Channels(int joint, int block) => new(blocks[block], Rig.Controls.Count + joint);
+
     /// <summary>Works out where everything is for all of them, on this thread. Allocates nothing.</summary>
     public void Evaluate()
     {

@@ -271,6 +271,10 @@ public sealed class RigInstance
     /// <returns>The matrix as <see cref="JointWorld"/> gives it.</returns>
     public Matrix4x4 LabelWorld(int label) => World(Rig.Layout.LabelWorlds[label]);
 
+    /// <summary>An exported joint's world frame where no scale reaches it; null where one can.</summary>
+    internal (Vector3 Origin, Quaternion Turn)? JointFrame(int joint) =>
+        Rig.Layout.JointWorlds[joint] is { IsRigid: true, Slot: var slot } && pose.Frames[slot] is var frame ? (frame.Origin, frame.Turn) : null;
+
     /// <summary>The value of a switch, a dial or an option as it is set.</summary>
     internal float InputAt(RigElement value) => pose.Inputs[Rig.Layout.Inputs.SlotOf(value.Id)];
 

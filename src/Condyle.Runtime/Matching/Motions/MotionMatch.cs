@@ -91,7 +91,7 @@ public static class MotionMatch
             live.Evaluate();
             var should = wanted.At(time);
             foreach (var joint in rig.Joints)
-                off.Take(joint.Index, Off.Between(live.World(joint.Index), should[joint.Index]), time);
+                off.Take(joint.Index, Off.Between(live.Place(joint.Index), Place.Of(should[joint.Index])), time);
         }
 
         var taken = from.Where(index => index >= 0).ToHashSet();

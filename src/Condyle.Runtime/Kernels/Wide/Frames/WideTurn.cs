@@ -67,6 +67,17 @@ internal struct WideTurn
     public static Lane Dot(in WideTurn a, in WideTurn b) =>
         Lanes.FusedMultiplyAdd(a.X, b.X, Lanes.FusedMultiplyAdd(a.Y, b.Y, Lanes.FusedMultiplyAdd(a.Z, b.Z, a.W * b.W)));
 
+    /// <summary>|a − sign · b|².</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lane ChordSquared(in WideTurn a, in WideTurn b, Lane sign)
+    {
+        var x = Rigs.Less(a.X, sign, b.X);
+        var y = Rigs.Less(a.Y, sign, b.Y);
+        var z = Rigs.Less(a.Z, sign, b.Z);
+        var w = Rigs.Less(a.W, sign, b.W);
+        return Lanes.FusedMultiplyAdd(x, x, Lanes.FusedMultiplyAdd(y, y, Lanes.FusedMultiplyAdd(z, z, w * w)));
+    }
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static WideTurn Choose(Lane mask, in WideTurn a, in WideTurn b) => new()
     {
@@ -132,12 +143,7 @@ internal struct WideTurn
     public static WideTurn Slerp(in WideTurn a, in WideTurn b, Lane amount)
     {
         var sign = Lanes.ConditionalSelect(Lanes.LessThan(Dot(a, b), Lanes.Create(0f)), Lanes.Create(-1f), Lanes.Create(1f));
-        var x = Rigs.Less(a.X, sign, b.X);
-        var y = Rigs.Less(a.Y, sign, b.Y);
-        var z = Rigs.Less(a.Z, sign, b.Z);
-        var w = Rigs.Less(a.W, sign, b.W);
-        var chord = Lanes.FusedMultiplyAdd(x, x, Lanes.FusedMultiplyAdd(y, y, Lanes.FusedMultiplyAdd(z, z, w * w)));
-        var squared = Arc.Squared(chord * Lanes.Create(0.25f));
+        var squared = Arc.Squared(ChordSquared(a, b, sign) * Lanes.Create(0.25f));
         var rest = Lanes.Create(1f) - amount;
         var over = Arc.OverSine(squared);
         var ofA = rest * over * Arc.Sine(rest * rest * squared);
