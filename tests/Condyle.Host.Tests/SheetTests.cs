@@ -31,8 +31,8 @@ public sealed class SheetTests
                   <- by channels: slew
                 hook  joint
                     <- by channels: drop
-              slew  control
-                drop  control
+              slew  control  [turn Y -90° to 90°]
+                drop  control  [move Y -1 m to 0 m]
 
             """, program.Output, ignoreLineEndingDifferences: true);
         Assert.Equal(0, program.Run("tree", "--json"));
@@ -50,6 +50,44 @@ public sealed class SheetTests
         Assert.Contains("<- space: base_control (in base), spare (in yard)", tree, StringComparison.Ordinal);
         Assert.Contains("<- response, turn X: tip.swing; 0: 0, 1: 30", tree, StringComparison.Ordinal);
         Assert.Contains("[switch fk, at rest 0; dial swing, 0 to 1, at rest 0; choice space among base, yard]", tree, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Labels_and_limits_are_shown_as_lines_in_the_picture_and_as_data()
+    {
+        using var program = new TestProgram(typeof(Capstan));
+        Assert.Equal(0, program.Run("tree"));
+        Assert.Equal("""
+            Capstan
+              drum  joint
+                  <- by channels: bar
+              bar  control  [turn X -10° to 10°, Y -∞ to ∞; move Z 0 m to 0.5 m; switch brake, at rest 0; choice gear among slow, fast]
+                free_label  label  [shows FREE]
+                    <- shown by: bar.brake (inverse)
+                held_label  label  [shows HELD]
+                    <- shown by: bar.brake
+              fast_label  label  [shows FAST]
+                  <- shown by: bar.gear (fast)
+              both_label  label  [shows BOTH]
+                  <- shown by: bar.brake, bar.gear (fast); bar.brake·bar.gear=fast
+              plain_label  label  [shows PLAIN]
+
+            """, program.Output, ignoreLineEndingDifferences: true);
+
+        Assert.Equal(0, program.Run("tree", "--json"));
+        var rig = JsonDocument.Parse(program.Output).RootElement.GetProperty("rigs")[0];
+        var held = rig.GetProperty("nodes").EnumerateArray().Single(node => node.GetProperty("name").GetString() == "held_label");
+        Assert.Equal("label bar shows HELD", $"{held.GetProperty("kind")} {held.GetProperty("under")} {held.GetProperty("settings")[0]}");
+        Assert.Equal("turn X -10° to 10°", rig.GetProperty("nodes")[1].GetProperty("limits")[0].GetString());
+
+        Assert.Equal(0, program.Run("tree", "--out", program["capstan.svg"]));
+        var texts = XDocument.Load(program["capstan.svg"]).Root!.Elements().Select(text => text.Value).ToList();
+        Assert.Contains("held_label · shows HELD", texts);
+        Assert.Contains("bar · control · turn X -10° to 10°, Y -∞ to ∞; move Z 0 m to 0.5 m", texts);
+
+        Assert.Equal(0, program.Run("tree", "--out", program["capstan.json"]));
+        Assert.Equal(0, program.Run("compare", program["capstan.json"]));
+        Assert.Contains("nothing changed", program.Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -95,7 +133,7 @@ public sealed class SheetTests
         [
             "~ hook: rest moved by 200 mm",
             "+ spare_2: control",
-            "~ tip: rest moved by 200 mm; limit turn Y -20 to 20 added",
+            "~ tip: rest moved by 200 mm; limit turn Y -20° to 20° added",
             "~ hook: blend; from ik_hook: weight (1 − tip.fk) → tip.fk",
         ];
         Assert.All(told, line => Assert.Contains(line, program.Output, StringComparison.Ordinal));
@@ -178,6 +216,23 @@ public class Derrick : IRigDefinition
     /// <summary>What else there is.</summary>
     protected virtual void More(RigDraft rig, Control tip)
     {
+    }
+}
+
+/// <summary>A drum with limits and labels of every kind.</summary>
+public sealed class Capstan : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var drum = rig.Skeleton("capstan").Root("drum");
+        var bar = rig.Control("bar").PlacedAt(drum).LimitTurn(Axis.X, -10, 10).LimitTurn(Axis.Y, float.NegativeInfinity, float.PositiveInfinity).LimitMove(Axis.Z, 0, 0.5f);
+        rig.Drive(drum).ByChannels(bar);
+        var (brake, gear) = (bar.Switch("brake"), bar.Choice("gear", ["slow", "fast"]));
+        rig.Label("free_label", "FREE").Under(bar).ShownBy(brake.Inverse);
+        rig.Label("held_label", "HELD").Under(bar).ShownBy(brake);
+        rig.Label("fast_label", "FAST").ShownBy(gear.Is("fast"));
+        rig.Label("both_label", "BOTH").ShownBy(brake * gear.Is("fast"));
+        rig.Label("plain_label", "PLAIN");
     }
 }
 

@@ -8,14 +8,14 @@ internal sealed record RigSheet(string Rig, IReadOnlyList<SheetNode> Nodes, IRea
 
 /// <summary>A node.</summary>
 /// <param name="Name">Its name; a second one of the same name has its number after it.</param>
-/// <param name="Kind">Joint, copied joint, control or group.</param>
+/// <param name="Kind">Joint, copied joint, control, group or label.</param>
 /// <param name="Under">Its parent's name, or null.</param>
 /// <param name="Role">What an exported joint is for.</param>
 /// <param name="Place">Where it rests in the world, in metres; null where that isn't known.</param>
 /// <param name="Turn">How it is turned there, as a unit quaternion.</param>
 /// <param name="Channels">The channels that an animator may use, of a control.</param>
 /// <param name="Limits">Their ranges.</param>
-/// <param name="Settings">The switches, dials and choices that were made on it.</param>
+/// <param name="Settings">The switches, dials and choices that were made on it; what a label shows.</param>
 internal sealed record SheetNode(
     string Name, string Kind, string? Under, string? Role, IReadOnlyList<double>? Place, IReadOnlyList<double>? Turn, string? Channels, IReadOnlyList<string> Limits, IReadOnlyList<string> Settings);
 

@@ -12,7 +12,7 @@ internal static class SheetText
         foreach (var node in sheet.Nodes)
         {
             var indent = new string(' ', 2 * (depths[node.Name] + 1));
-            text.Append($"{indent}{node.Name}  {node.Kind}{(node.Settings.Count > 0 ? $"  [{string.Join("; ", node.Settings)}]" : "")}\n");
+            text.Append($"{indent}{node.Name}  {node.Kind}{(Says(node) is { Count: > 0 } says ? $"  [{string.Join("; ", says)}]" : "")}\n");
             foreach (var relation in relations[node.Name])
                 text.Append($"{indent}    <- {Line(relation)}\n");
         }
@@ -22,6 +22,12 @@ internal static class SheetText
             text.Append($"  {relation.Of}\n      <- {Line(relation)}\n");
         return text.ToString();
     }
+
+    /// <summary>The limits of a node, moves and turns each with their word once: <c>turn X -5° to 140°, Y -10° to 10°</c>.</summary>
+    public static string Limits(SheetNode node) => string.Join("; ", node.Limits
+        .Select(limit => limit.Split(' ', 2)).GroupBy(words => words[0], StringComparer.Ordinal).Select(each => $"{each.Key} {string.Join(", ", each.Select(words => words[^1]))}"));
+
+    private static List<string> Says(SheetNode node) => node.Limits.Count > 0 ? [Limits(node), .. node.Settings] : [.. node.Settings];
 
     public static string Line(SheetRelation relation) => $"{relation.How}: {string.Join(", ", relation.Sources)}{(relation.Says is null ? "" : $"; {relation.Says}")}";
 

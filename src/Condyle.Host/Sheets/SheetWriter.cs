@@ -16,11 +16,11 @@ internal sealed class SheetWriter
     {
         (this.model, rest) = (model, RestPose.KnownOf(model));
         var taken = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var node in model.Nodes)
+        foreach (var (id, given) in model.Nodes.Select(node => (node.Id, node.Name)).Concat(model.Labels.Select(label => (label.Id, label.Name))))
         {
-            var name = node.Name.ToString();
+            var name = given.ToString();
             var count = taken[name] = taken.GetValueOrDefault(name) + 1;
-            names[node.Id] = count == 1 ? name : $"{name} #{count}";
+            names[id] = count == 1 ? name : $"{name} #{count}";
         }
     }
 
@@ -32,7 +32,8 @@ internal sealed class SheetWriter
         writer.AddSolvers();
         writer.AddTurns();
         writer.AddResponses();
-        return new RigSheet(rig.Name, [.. writer.ParentsFirst().Select(writer.Node)], writer.relations);
+        writer.AddLabels();
+        return new RigSheet(rig.Name, [.. writer.ParentsFirst().SelectMany(node => writer.LabelsUnder(node).Prepend(writer.Node(node))), .. writer.LabelsUnder(null)], writer.relations);
     }
 
     private IEnumerable<RigNode> ParentsFirst()
@@ -59,13 +60,22 @@ internal sealed class SheetWriter
             isPlaced ? [Rounded(world.Origin.X), Rounded(world.Origin.Y), Rounded(world.Origin.Z)] : null,
             isPlaced ? [Rounded(turn.X), Rounded(turn.Y), Rounded(turn.Z), Rounded(turn.W)] : null,
             node.Kind == NodeKind.Control && node.Locked.TryKnown(out var locked) ? (Channels.All & ~locked).ToString() : null,
-            [.. node.Limits.Select(limit => $"{(limit.Turns ? "turn" : "move")} {limit.Axis} {limit.From} to {limit.To}")],
+            [.. node.Limits.OrderBy(limit => !limit.Turns).ThenBy(limit => limit.Axis.ToString(), StringComparer.Ordinal).Select(limit => limit.Turns ? $"turn {limit.Axis} {End(limit.From, "°")} to {End(limit.To, "°")}" : $"move {limit.Axis} {End(limit.From, " m")} to {End(limit.To, " m")}")],
             [.. Settings(node)]);
     }
 
     private IEnumerable<string> Settings(RigNode node) => model.Switches.Where(made => made.Control == node).Select(made => $"switch {made.Name}, at rest {made.AtRest}")
         .Concat(model.Dials.Where(made => made.Control == node).Select(made => $"dial {made.Name}, {made.From} to {made.To}, at rest {made.AtRest}"))
         .Concat(model.Choices.Where(made => made.Control == node).Select(made => $"choice {made.Name} among {string.Join(", ", made.Options.Select(option => option.Name))}"));
+
+    /// <summary>The labels that go with a node; those that stand in the world, or go with nobody knows what, where none is given.</summary>
+    private IEnumerable<SheetNode> LabelsUnder(RigNode? node) => model.Labels
+        .Where(label => (label.Parent.TryKnown(out var parent) ? parent : null) == node)
+        .Select(label => new SheetNode(names[label.Id], "label", node is null ? null : Name(node), null, null, null, null, [], [$"shows {label.Shows}"]));
+
+    private static string End(Fact<float> number, string unit) => number.TryKnown(out var known)
+        ? float.IsInfinity(known) ? known > 0 ? "∞" : "-∞" : Invariant.Print(known) + unit
+        : Text.Hole;
 
     private void AddDrives()
     {
@@ -158,6 +168,23 @@ internal sealed class SheetWriter
             }
         }
     }
+
+    private void AddLabels()
+    {
+        foreach (var label in model.Labels)
+        {
+            if (!label.ShownBy.TryKnown(out var weight))
+                relations.Add(new SheetRelation(names[label.Id], "shown by", [new SheetSource(Text.Hole, null, null)], null));
+            else if (weight is { Switches: var by })
+                relations.Add(new SheetRelation(names[label.Id], "shown by", [.. by.Select(variable => Shower(variable, weight))], by.Count == 1 && weight.Terms.Count <= 2 ? null : Weight(weight)));
+        }
+    }
+
+    /// <summary>What shows a label: a switch or its inverse, or the option of a choice.</summary>
+    private SheetSource Shower(int variable, WeightPolynomial weight) =>
+        model.OptionOf(variable) is { } option ? new(Name(option.Choice), option.Name.ToString(), null)
+        : model.SwitchOf(variable) is { } sw ? new(Name(sw), weight.Equals(WeightPolynomial.Variable(variable).Inverse) ? "inverse" : null, null)
+        : new(Text.Hole, null, null);
 
     private void Add(RigNode? of, string how, IReadOnlyList<SheetSource> sources, string? says) => relations.Add(new SheetRelation(Name(of), how, sources, says));
 

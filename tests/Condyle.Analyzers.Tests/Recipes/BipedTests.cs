@@ -142,6 +142,23 @@ public partial class BipedTests
         Oracle.AgreesOn(files);
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("foreach (var side in Side.Both) biped[side].Arm.Bones.Bending(Vector3.UnitY);")]
+    public async Task Arms_that_are_straight_along_Z_are_told_how_they_bend(string bending)
+    {
+        const string Skeleton = """
+            JointPair Below(JointPair above, string name, Vector3 by) => new(above.Left.Child(name + "_left", at: by), above.Right.Child(name + "_right", at: by with { X = -by.X }));
+            var shoulder = Below(joints.Collar, "out", new(0.1f, 0.02f, 0));
+            var wrist = Below(Below(shoulder, "fore", new(0, 0, 0.26f)), "palm", new(0, 0, 0.26f));
+            var biped = rig.Biped(new BipedJoints { Pelvis = joints.Pelvis, Chest = joints.Chest, Head = joints.Head, Shoulder = shoulder, Wrist = wrist, Hip = joints.Hip, Ankle = joints.Ankle });
+
+            """;
+        var files = Written.FilesOnTheSkeleton(Skeleton + bending);
+        Assert.Equal(bending.Length == 0, Written.Run(files).Findings.Count > 0);
+        Assert.Equal(bending.Length == 0, (await FrontEnds.Read(files)).Any());
+    }
+
     [Fact]
     public async Task Its_spaces_take_further_nodes_to_ride()
     {
