@@ -2,7 +2,7 @@ using System.Security;
 
 namespace Condyle.Analyzers.Skeletons;
 
-/// <summary>Which properties a skeleton's class has: one for each joint or pair of joints, then one for each series.</summary>
+/// <summary>Which properties a skeleton's class has: one for each joint or pair of joints, then one for each series, then one for each humanoid bone.</summary>
 internal sealed class SkeletonMembers
 {
     private readonly SkeletonNaming naming;
@@ -17,6 +17,7 @@ internal sealed class SkeletonMembers
         all.AddJoints(joints);
         foreach (var series in JointSeries.In(joints, naming))
             all.AddSeries(series);
+        all.AddHumanBones(joints);
         return all.members;
     }
 
@@ -61,6 +62,25 @@ internal sealed class SkeletonMembers
         }
     }
 
+    /// <summary>By what they are rather than what they are called, so that one rig fits the characters of many modellers.</summary>
+    private void AddHumanBones(IReadOnlyList<SkeletonJoint> joints)
+    {
+        const string left = "left", right = "right";
+        var byBone = joints.Where(static joint => joint.HumanBone is not null).ToDictionary(static joint => joint.HumanBone!, StringComparer.Ordinal);
+        foreach (var (bone, joint) in byBone.Select(static bone => (bone.Key, bone.Value)))
+        {
+            if (bone.StartsWith(left, StringComparison.Ordinal) && bone.Substring(left.Length) is var shared && byBone.TryGetValue(right + shared, out var other))
+            {
+                Add(names.Take("Human" + Identifiers.Pascal(shared, whenEmpty: "Bone")), "JointPair", New("JointPair", Variable(joint.Node), Variable(other.Node)),
+                    $"The humanoid bones {Code(bone)} and {Code(right + shared)} of VRM 1.0: the joints {Code(joint)} and {Code(other)}.");
+            }
+            else if (!bone.StartsWith(right, StringComparison.Ordinal) || !byBone.ContainsKey(left + bone.Substring(right.Length)))
+            {
+                Add(names.Take("Human" + Identifiers.Pascal(bone, whenEmpty: "Bone")), "Joint", Variable(joint.Node), $"The humanoid bone {Code(bone)} of VRM 1.0: the joint {Code(joint)}.");
+            }
+        }
+    }
+
     private void Add(string name, string type, string value, string summary) =>
         members.Add(new SkeletonMember(name, "global::Condyle." + type, value, summary));
 
@@ -70,8 +90,10 @@ internal sealed class SkeletonMembers
 
     private static string Listed(IReadOnlyList<SkeletonJoint> joints) => string.Join(", ", joints.Select(Code));
 
-    private static string Code(SkeletonJoint joint) =>
-        $"<c>{SecurityElement.Escape(new string([.. joint.Name.Where(static character => !char.IsControl(character) && !char.IsSurrogate(character))]))}</c>";
+    private static string Code(SkeletonJoint joint) => Code(joint.Name);
+
+    private static string Code(string name) =>
+        $"<c>{SecurityElement.Escape(new string([.. name.Where(static character => !char.IsControl(character) && !char.IsSurrogate(character))]))}</c>";
 
     private static string PairSummary(SkeletonJoint left, SkeletonJoint right) => left.Role == right.Role
         ? $"The joints {Code(left)} and {Code(right)}: each {Task(left.Role)}."

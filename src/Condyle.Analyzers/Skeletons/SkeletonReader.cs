@@ -45,12 +45,13 @@ internal static class SkeletonReader
         var tree = new NodeTree(named);
         var movesSkin = MovesSkin(root, nodes.Count);
         var inSkeleton = tree.Skeleton(movesSkin);
+        var bones = HumanBones.Of(root, named);
         var joints = new List<SkeletonJoint>();
         foreach (var node in tree.ParentsFirst.Where(node => inSkeleton[node]))
         {
             cancel.ThrowIfCancellationRequested();
             var role = !movesSkin[node] ? JointRole.Helper : MarkedRole(named[node]) ?? naming.RoleOf(names[node]);
-            joints.Add(new SkeletonJoint(node, tree.Parents[node], names[node], role, RestReader.Read(named[node])));
+            joints.Add(new SkeletonJoint(node, tree.Parents[node], names[node], role, RestReader.Read(named[node]), bones.TryGetValue(node, out var bone) ? bone : null));
         }
 
         return joints;

@@ -59,7 +59,8 @@ public sealed class GltfSkeleton
     /// <exception cref="BadInputException">A joint is given as a matrix that is sheared or flattens an axis, or the file has no nodes.</exception>
     public static GltfSkeleton Read(GltfFile file)
     {
-        var tree = NodeTree.Of(file);
+        var root = new JsonSpot(file.Path, "", file.ParseJson());
+        var tree = new NodeTree(root);
         if (tree.Nodes.Count == 0)
             throw new BadInputException(file.Path, "the file has no nodes, so there is no skeleton", "Export the file with its skeleton", place: "/nodes");
 
@@ -74,7 +75,7 @@ public sealed class GltfSkeleton
             indexOf[node] = joints.Count;
             joints.Add(new GltfJoint(names[node], node, parent, rest.Translation, rest.Rotation, rest.Scale, tree.MovesSkin(node)) { IsExact = rest.IsExact });
         }
-        var bones = Reading.HumanBones.Of(new JsonSpot(file.Path, "", file.ParseJson()), tree.Nodes.Count)
+        var bones = Reading.HumanBones.Of(root, tree.Nodes.Count)
             .Where(bone => indexOf[bone.Value] >= 0)
             .ToDictionary(bone => bone.Key, bone => indexOf[bone.Value], StringComparer.Ordinal);
         return new GltfSkeleton(joints, [.. file.Model.LogicalSkins.Select(skin => new GltfSkin(

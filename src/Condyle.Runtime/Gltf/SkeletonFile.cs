@@ -12,7 +12,7 @@ public static class SkeletonFile
 
     /// <summary>
     /// The JSON of a valid <c>.gltf</c> with the nodes (indices, names, hierarchy, transforms and extras as delivered), the scenes and the skins
-    /// (joints and root). Meshes, cameras, inverse bind matrices, extensions and buffers are gone; a node that carried a mesh or camera says so in its extras.
+    /// (joints and root). Meshes, cameras, inverse bind matrices, extensions and buffers are gone; a node that carried a mesh or camera, or that is a humanoid bone of VRM 1.0, says so in its extras.
     /// </summary>
     public static string Extract(GltfFile file)
     {
@@ -22,6 +22,9 @@ public static class SkeletonFile
             skeleton["scene"] = scene.DeepClone();
         AddList("scenes", item => Only(item, "name", "nodes", "extras"));
         AddList("nodes", Node);
+        var nodes = skeleton["nodes"] as JsonArray ?? [];
+        foreach (var (bone, node) in HumanBones.Of(new JsonSpot(file.Path, "", delivered), nodes.Count))
+            Extras(nodes[node]!.AsObject())[HumanBones.Extra] = bone;
         AddList("skins", item => Only(item, "name", "joints", "skeleton", "extras"));
         return Encoding.UTF8.GetString(JsonText.Readable(skeleton)) + "\n";
 
@@ -38,10 +41,15 @@ public static class SkeletonFile
         var carried = delivered["mesh"] is not null ? "mesh" : delivered["camera"] is not null ? "camera" : null;
         if (carried is null)
             return node;
+        Extras(node)[CarriesMember] = carried;
+        return node;
+    }
+
+    private static JsonObject Extras(JsonObject node)
+    {
         if (node["extras"] is not JsonObject extras)
             node["extras"] = extras = [];
-        extras[CarriesMember] = carried;
-        return node;
+        return extras;
     }
 
     private static JsonObject Only(JsonNode source, params ReadOnlySpan<string> members)

@@ -35,6 +35,27 @@ public sealed class HumanBoneTests : IDisposable
         Assert.Equal(place, Assert.Throws<BadInputException>(() => Read(Humanoid(bones))).Place);
 
     [Fact]
+    public void An_extension_that_the_file_forgot_to_declare_is_read_all_the_same()
+    {
+        var undeclared = Humanoid("""{ "hips": { "node": 0 } }""").Replace("\"extensionsUsed\": [\"VRMC_vrm\"],", "", StringComparison.Ordinal)
+            .Replace("{ \"name\": \"J_Bip_L_18\" }", "{ \"name\": \"J_Bip_L_18\", \"extensions\": { \"VRMC_node_constraint\": { \"specVersion\": \"1.0\" } } }", StringComparison.Ordinal);
+        Assert.DoesNotContain("extensionsUsed", undeclared, StringComparison.Ordinal);
+        Assert.Equal("J_Bip_C_01", Read(undeclared).HumanBone("hips").Name);
+        GltfFile.Read(folder["character.gltf"]).Append([new GltfClip("nod", [0], [new GltfTrack(1, Rotations: [System.Numerics.Quaternion.Identity])])]).Write(folder["out.glb"]);
+        Assert.Equal("hips", Assert.Single(GltfSkeleton.Read(GltfFile.Read(folder["out.glb"])).HumanBones).Key);
+    }
+
+    [Fact]
+    public void A_packed_file_says_what_to_do()
+    {
+        var packed = Humanoid("{}").Replace("\"extensionsUsed\": [\"VRMC_vrm\"],", "\"extensionsUsed\": [\"EXT_meshopt_compression\"], \"extensionsRequired\": [\"EXT_meshopt_compression\"],", StringComparison.Ordinal);
+        Assert.EndsWith(
+            " at /extensionsRequired/0 is 'EXT_meshopt_compression': the file's data are packed, and can't be unpacked here. Export it without that compression, and compress what is baked when the engine's files are made.",
+            Assert.Throws<BadInputException>(() => Read(packed)).Message,
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_extension_survives_a_bake()
     {
         var path = folder.Write("character.gltf", Humanoid("""{ "hips": { "node": 0 } }"""));

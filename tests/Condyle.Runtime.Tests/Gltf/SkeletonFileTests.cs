@@ -34,6 +34,21 @@ public sealed class SkeletonFileTests : IDisposable
         Assert.All(json["skins"]!.AsArray(), skin => Assert.Null(skin!["inverseBindMatrices"]));
     }
 
+    [Fact]
+    public void It_remembers_which_nodes_are_humanoid_bones()
+    {
+        var delivered = GltfFile.Read(folder.Write("human.gltf", """
+            {
+              "asset": { "version": "2.0" }, "extensionsUsed": ["VRMC_vrm"],
+              "nodes": [ { "name": "J_01", "extras": { "team": 3 }, "children": [1] }, { "name": "J_17" } ],
+              "extensions": { "VRMC_vrm": { "specVersion": "1.0", "humanoid": { "humanBones": { "hips": { "node": 0 }, "leftUpperArm": { "node": 1 } } } } }
+            }
+            """));
+        var extracted = GltfFile.Read(folder.Write("skeleton.gltf", SkeletonFile.Extract(delivered)));
+        Assert.Equal(GltfSkeleton.Read(delivered).HumanBones, GltfSkeleton.Read(extracted).HumanBones);
+        Assert.Equal("""{"team":3,"condyleHumanBone":"hips"}""", extracted.ParseJson()["nodes"]![0]!["extras"]!.ToJsonString());
+    }
+
     /// <summary>Against gltf-validator, the validator of the glTF 2.0 standard.</summary>
     [SkippableFact]
     public void It_is_valid_to_the_standards_validator()

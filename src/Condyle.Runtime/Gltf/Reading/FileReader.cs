@@ -14,6 +14,7 @@ internal static class FileReader
         var container = isGlb ? GlbContainer.Read(path, bytes) : new GlbContainer(bytes, null, []);
         var root = JsonText.Parse(path, container.Json);
         RequireVersion2(root);
+        RequireUnpacked(root);
 
         var folder = Path.GetDirectoryName(Path.GetFullPath(path)) ?? Path.GetPathRoot(Path.GetFullPath(path))!;
         var resources = new ResourceReader(folder);
@@ -38,6 +39,16 @@ internal static class FileReader
             var missing = problem is FileNotFoundException or DirectoryNotFoundException;
             throw new BadInputException(path, missing ? "the file isn't there" : $"the file can't be read: {problem.Message.TrimEnd('.')}",
                 missing ? "Check the path" : "Check the path and its permissions", inner: problem);
+        }
+    }
+
+    /// <summary>The data of skins and animations may be packed as well as that of meshes, and then nothing of the file can be read.</summary>
+    private static void RequireUnpacked(JsonSpot root)
+    {
+        foreach (var required in root["extensionsRequired"] is { Value: JsonArray } list ? list.Items : [])
+        {
+            if (required.Value is JsonValue value && value.TryGetValue(out string? name) && name.EndsWith("_meshopt_compression", StringComparison.Ordinal))
+                throw required.Wrong($"is '{name}': the file's data are packed, and can't be unpacked here", "Export it without that compression, and compress what is baked when the engine's files are made");
         }
     }
 

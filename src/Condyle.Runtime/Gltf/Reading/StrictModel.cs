@@ -68,7 +68,7 @@ internal static partial class StrictModel
         var subject = Subject().Match(message);
         var place = subject.Success ? $"/{Plural(subject.Groups[1].Value)}/{subject.Groups[2].Value}" : null;
         var remedy = message.StartsWith("Extensions:", StringComparison.Ordinal)
-            ? "The file requires an extension that can't be read; export it without"
+            ? "The file requires an extension that can't be read. Export it without; packed meshes, materials and lights may stay as they are"
             : "Export the file again, or mend it there";
         return new BadInputException(file.Path, $"the file isn't valid glTF 2.0: {message}", remedy, NodeName(file, subject), place, problem);
     }
