@@ -21,12 +21,30 @@ public sealed class ProfileTests
     [InlineData("is no profile of this project. The nearest: 'game'", "--profile", "gane")]
     [InlineData("error: --clip: 'unlode' is no clip of this project. The nearest: 'unload'", "--profile", "game", "--clip", "unlode")]
     [InlineData("--fps is said by the profile.", "--profile", "game", "--fps", "60")]
-    [InlineData("--profile is for the clips of the project", "x.glb", "--profile", "game")]
+    [InlineData("--jobs is for files that are baked without a profile", "x.glb", "--profile", "game", "--jobs", "2")]
     public void What_doesnt_go_with_a_profile_is_told(string told, params string[] args)
     {
         using var program = Harbour(typeof(HarbourProfiles));
         Assert.Equal(2, program.Run(["bake", .. args]));
         Assert.Contains(told, program.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Files_of_clips_become_what_the_profile_writes_each_by_its_name_and_one_fails_alone()
+    {
+        using var program = Harbour(typeof(HarbourProfiles));
+        ClipFiles.Write(program, "swing", 40);
+        ClipFiles.Write(program, "turn", 20);
+        File.WriteAllText(program["clips/broken.glb"], "no file");
+        Assert.Equal(1, program.Run("bake", "--profile", "game", program["clips"], "--out", program["out"]));
+        Assert.Contains("swing.glb: Hoist for game: 100 units to a metre, Z up", program.Output, StringComparison.Ordinal);
+        Assert.Contains("broken.glb: ", program.Output, StringComparison.Ordinal);
+        Assert.EndsWith("2 baked, 1 failed", program.Output.Trim(), StringComparison.Ordinal);
+        Assert.Equal(["swing.game.far.glb", "swing.game.json", "swing.game.near.glb", "turn.game.far.glb", "turn.game.json", "turn.game.near.glb"], program.FileNames.Where(name => name.Contains(".game.", StringComparison.Ordinal)));
+        Assert.Equal(["swing"], Runtime.Gltf.GltfFile.Read(program["out/swing.game.near.glb"]).Model.LogicalAnimations.Select(clip => clip.Name));
+
+        Assert.Equal(0, program.Run("bake", "--profile", "game", program["clips/swing.glb"], "--out", program["out"], "--json"));
+        Assert.Equal("swing", JsonDocument.Parse(program.Output).RootElement.GetProperty("files")[0].GetProperty("clips")[0].GetProperty("clip").GetString());
     }
 
     [Fact]

@@ -17,13 +17,10 @@ internal sealed class BatchCommand(Surroundings surroundings, BatchRequest reque
         var all = BatchInput.Of(request.Files, request.Bake.Folder);
         List<BatchInput> mine = [.. all.Where(input => shard.Holds(input.Name))];
 
-        var rig = CheckedRig.Of(OneRig());
+        var rig = CheckedRig.Of(OneRig(surroundings, request.Bake.Rig));
         if (rig is not { IsGood: true, Rig: { } built, Compiled: { } compiled })
         {
-            if (request.Bake.Json)
-                JsonReport.Write(surroundings.Output, new { rigs = new[] { new RigJson(rig, null) } });
-            else
-                new Report(surroundings).Show([rig]);
+            ShowBad(surroundings, request.Bake.Json, rig);
             return ExitCode.Failed;
         }
 
@@ -44,9 +41,23 @@ internal sealed class BatchCommand(Surroundings surroundings, BatchRequest reque
         return results.All(result => result.State != BatchState.Failed) ? ExitCode.Ok : ExitCode.Failed;
     }
 
-    private RigEntry OneRig()
+    /// <summary>What is told of nodes that a file of clips moves and the rig hasn't.</summary>
+    public static string LeftOut(IReadOnlyList<string> nodes) =>
+        $"the rig has no {Say.Names(nodes)}, so what moves there is left out. Name the nodes as the controls are named now, or put an earlier bake onto the controls with match.";
+
+    /// <summary>What is told of a rig that nothing can be baked by.</summary>
+    public static void ShowBad(Surroundings surroundings, bool json, CheckedRig rig)
     {
-        var rigs = RigCatalogue.Of(surroundings).Choose(request.Bake.Rig);
+        if (json)
+            JsonReport.Write(surroundings.Output, new { rigs = new[] { new RigJson(rig, null) } });
+        else
+            new Report(surroundings).Show([rig]);
+    }
+
+    /// <exception cref="BadInputException">There are several, and none is named.</exception>
+    public static RigEntry OneRig(Surroundings surroundings, string? name)
+    {
+        var rigs = RigCatalogue.Of(surroundings).Choose(name);
         return rigs is [var only] ? only : throw new BadInputException("bake", $"files of clips are baked by one rig, and there are {rigs.Count}", "Say which with --rig");
     }
 
@@ -62,7 +73,7 @@ internal sealed class BatchCommand(Surroundings surroundings, BatchRequest reque
         }
 
         foreach (var result in results.Where(result => result.LeftOut.Count > 0))
-            surroundings.Output.WriteLine($"  {result.Input}: the rig has no {Say.Names(result.LeftOut)}, so what moves there is left out. Name the nodes as the controls are named now, or put an earlier bake onto the controls with match.");
+            surroundings.Output.WriteLine($"  {result.Input}: {LeftOut(result.LeftOut)}");
 
         foreach (var result in failed)
             surroundings.Output.WriteLine(result.Reason!.StartsWith(result.Input, StringComparison.Ordinal) ? $"  {result.Reason}" : $"  {result.Input}: {result.Reason}");

@@ -79,10 +79,13 @@ internal static class CommandTree
         var command = new Command("bake", "Bakes clips into the delivered files, and compares the result with the live motion.") { options.Files, options.Jobs, options.Shard, options.Profile };
         AddBaking(command, surroundings, options, mayHaveNoFile: false);
         command.SetAction((parsed, cancellation) => Task.Run(
-            () => parsed.GetValue(options.Files) is { Length: > 0 } files
-                ? new BatchCommand(surroundings, new BatchRequest(options.Request(parsed, mayHaveNoFile: false), files, parsed.GetValue(options.Jobs), parsed.GetValue(options.Shard))).Run(cancellation)
-                : parsed.GetValue(options.Profile) is { } profile ? new ProfileCommand(surroundings, options.Request(parsed, mayHaveNoFile: false), profile).Run(cancellation)
-                : new BakeCommand(surroundings, options.Request(parsed, mayHaveNoFile: false)).Run(cancellation),
+            () => (Files(parsed), parsed.GetValue(options.Profile)) switch
+            {
+                ({ } files, { } profile) => new ProfileBatchCommand(surroundings, files, profile).Run(cancellation),
+                ({ } files, null) => new BatchCommand(surroundings, files).Run(cancellation),
+                (null, { } profile) => new ProfileCommand(surroundings, options.Request(parsed, mayHaveNoFile: false), profile).Run(cancellation),
+                _ => new BakeCommand(surroundings, options.Request(parsed, mayHaveNoFile: false)).Run(cancellation),
+            },
             cancellation));
         command.Validators.Add(given =>
         {
@@ -94,8 +97,8 @@ internal static class CommandTree
 
             if (given.GetResult(options.Files) is { Tokens.Count: > 0 } files)
             {
-                if (given.GetResult(options.Profile) is { Implicit: false })
-                    given.AddError("--profile is for the clips of the project, and files of clips are named.");
+                if (given.GetResult(options.Profile) is { Implicit: false } && given.GetResult(options.Jobs) is { Implicit: false })
+                    given.AddError("--jobs is for files that are baked without a profile; share them out with --shard.");
                 // What looks like an option and is none would be taken as a file.
                 foreach (var file in files.Tokens.Where(file => file.Value.StartsWith('-')))
                     given.AddError($"There is no option '{file.Value}'. {Nearest.To(file.Value, command.Options.Select(option => option.Name), most: 1)}.");
@@ -108,6 +111,10 @@ internal static class CommandTree
             }
         });
         return command;
+
+        BatchRequest? Files(ParseResult parsed) => parsed.GetValue(options.Files) is { Length: > 0 } files
+            ? new BatchRequest(options.Request(parsed, mayHaveNoFile: false), files, parsed.GetValue(options.Jobs), parsed.GetValue(options.Shard))
+            : null;
     }
 
     private static void AddBaking(Command command, Surroundings surroundings, Options options, bool mayHaveNoFile)
@@ -141,7 +148,7 @@ internal static class CommandTree
         var rate = Options.Number("--fps", "Frames per second, from 1 to 1000; without it, those of the motion, or 30.", "a number of frames per second");
         var command = new Command("match", "Puts motion capture, or a clip of an older skeleton, onto the controls of a rig, says how far each joint is off, and writes the controls with the clip for an animator or for bake.")
         {
-            file, animation, options.Rig, joints, choices, rest, limbs, up, rate, options.Skeleton, options.Folder, options.Json,
+            file, animation, options.Rig, joints, choices, rest, limbs, up, rate, options.Keys, options.Skeleton, options.Folder, options.Json,
         };
         command.SetAction((parsed, cancellation) => Task.Run(
             () => new MatchCommand(surroundings, new MatchRequest(
@@ -150,7 +157,7 @@ internal static class CommandTree
                 parsed.GetValue(options.Rig),
                 parsed.GetValue(joints) ?? [],
                 parsed.GetValue(choices) ?? [],
-                new MotionMatchSettings { Rest = parsed.GetValue(rest), Limbs = parsed.GetValue(limbs), FramesPerSecond = parsed.GetValue(rate) },
+                new MotionMatchSettings { Rest = parsed.GetValue(rest), Limbs = parsed.GetValue(limbs), FramesPerSecond = parsed.GetValue(rate), Keys = parsed.GetValue(options.Keys) },
                 parsed.GetValue(up),
                 parsed.GetValue(options.Skeleton),
                 parsed.GetValue(options.Folder)!,

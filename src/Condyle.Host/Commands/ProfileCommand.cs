@@ -38,7 +38,7 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
             isGood &= reports.All(report => report.Holds);
             results.Add(new { rig = rig.Name, manifest, clips = reports });
             if (!request.Json)
-                Show(manifest, reports);
+                Show(surroundings, request.Folder, manifest, reports);
         }
 
         if (request.Json)
@@ -46,12 +46,12 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
         return isGood ? ExitCode.Ok : ExitCode.Failed;
     }
 
-    private void Show(ProfileManifest manifest, IReadOnlyList<BakeReport> reports)
+    public static void Show(Surroundings surroundings, string folder, ProfileManifest manifest, IReadOnlyList<BakeReport> reports, string? from = null)
     {
-        surroundings.Output.WriteLine(FormattableString.Invariant($"{manifest.Rig} for {manifest.Profile}: {manifest.UnitsPerMetre} units to a metre, {manifest.Up} up"));
+        surroundings.Output.WriteLine(FormattableString.Invariant($"{(from is null ? "" : from + ": ")}{manifest.Rig} for {manifest.Profile}: {manifest.UnitsPerMetre} units to a metre, {manifest.Up} up"));
         foreach (var report in reports)
             surroundings.Output.WriteLine(FormattableString.Invariant($"  {report.Clip}: {report.Frames} frames at {report.FramesPerSecond}/s, on frames within {Say.Both(report.OnFrames)}{(report.Holds ? "" : ": more than is allowed")}"));
         foreach (var file in manifest.Files)
-            surroundings.Output.WriteLine($"  wrote {Path.Combine(request.Folder, file.Name)}, {Say.Bytes(file.Bytes)}");
+            surroundings.Output.WriteLine($"  wrote {Path.Combine(folder, file.Name)}, {Say.Bytes(file.Bytes)}");
     }
 }

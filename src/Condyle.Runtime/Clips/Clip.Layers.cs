@@ -5,6 +5,9 @@ namespace Condyle.Runtime;
 /// <summary>Clips that lie over a clip.</summary>
 public sealed partial class Clip
 {
+    /// <summary>Each layer costs its part of a frame, also where the same clip lies over others many times.</summary>
+    private const int MostLayers = 10_000;
+
     private readonly List<ClipLayer> layers = [];
 
     /// <summary>The clips that lie over its own keys, the lowest first.</summary>
@@ -16,13 +19,14 @@ public sealed partial class Clip
     /// </summary>
     /// <param name="layer">The other clip, and how it lies over this one.</param>
     /// <returns>The clip.</returns>
-    /// <exception cref="BadInputException">The layer's clip is this one, or has it among its own layers.</exception>
+    /// <exception cref="BadInputException">The layer's clip is this one or has it among its own layers, or there are more than 10 000 layers, those of its layers counted.</exception>
     public Clip Layer(ClipLayer layer)
     {
         ArgumentNullException.ThrowIfNull(layer);
-        if (layer.Clip.Holds(this))
+        if (layer.Clip.Holds(this, []))
             throw Wrong($"would lie over itself, as a layer of '{layer.Clip.Name}'", "Begin a new clip and lay both over it");
         layers.Add(layer);
+        CheckLayers();
         return this;
     }
 
@@ -40,5 +44,19 @@ public sealed partial class Clip
             : throw Wrong(string.Create(CultureInfo.InvariantCulture, $"has a layer of weight {weight}"), "A weight goes from 0 to 1", clip.Name);
     }
 
-    private bool Holds(Clip other) => this == other || layers.Any(layer => layer.Clip.Holds(other));
+    /// <summary>Refuses more layers than a clip can have; a layer's clip can have got further ones since it was laid over this one.</summary>
+    internal void CheckLayers()
+    {
+        if (LayerCount([]) > MostLayers)
+            throw Wrong($"has more than {MostLayers} layers, those of its layers counted", "Lay each clip over it once, or bake what repeats into a clip of its own");
+    }
+
+    private bool Holds(Clip other, HashSet<Clip> seen) => this == other || (seen.Add(this) && layers.Any(layer => layer.Clip.Holds(other, seen)));
+
+    private long LayerCount(Dictionary<Clip, long> known)
+    {
+        if (!known.TryGetValue(this, out var count))
+            known[this] = count = Math.Min(layers.Sum(layer => 1 + layer.Clip.LayerCount(known)), MostLayers + 1);
+        return count;
+    }
 }

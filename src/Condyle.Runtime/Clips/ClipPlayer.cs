@@ -23,6 +23,7 @@ public sealed class ClipPlayer
     {
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(clip);
+        clip.CheckLayers();
         (Rig, Clip) = (rig, clip);
         var motion = RigMotion.Of(rig, clip);
         (moves, turns, scales) = (Listed(motion.Moves), Listed(motion.Turns), Listed(motion.Scales));

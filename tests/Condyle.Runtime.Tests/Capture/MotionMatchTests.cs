@@ -105,6 +105,38 @@ public sealed class MotionMatchTests : IDisposable
         Assert.Equal(["ribcage"], lost.NotInRig);
     }
 
+    [Theory]
+    [InlineData(LimbCopy.Turned)]
+    [InlineData(LimbCopy.Solved)]
+    public void Keys_are_left_out_as_far_as_the_tolerance_goes(LimbCopy limbs)
+    {
+        var rig = Walker.Character();
+        var motion = JointMotion.FromBvh(folder.Write("walk.bvh", Walker.Text()));
+        var whole = MotionMatch.Run(rig, motion, Walker.Names, new MotionMatchSettings { Limbs = limbs, FramesPerSecond = 120 });
+        var thin = MotionMatch.Run(rig, motion, Walker.Names, new MotionMatchSettings { Limbs = limbs, FramesPerSecond = 120, Keys = new(0.002, 0.3) });
+        Assert.True(3 * KeysOf(thin.Clip) < 2 * KeysOf(whole.Clip), $"{KeysOf(thin.Clip)} of {KeysOf(whole.Clip)}");
+        var (should, actual) = (rig.NewInstance(), rig.NewInstance());
+        var (wholePlayer, thinPlayer) = (new ClipPlayer(rig, whole.Clip), new ClipPlayer(rig, thin.Clip));
+        for (var frame = 0; frame <= whole.Clip.Seconds * 120; frame++)
+        {
+            wholePlayer.Pose(should, frame / 120f);
+            thinPlayer.Pose(actual, frame / 120f);
+            should.Evaluate();
+            actual.Evaluate();
+            Assert.All(rig.Joints, joint => Assert.True(Vector3.Distance(should.JointWorld(joint.Index).Translation, actual.JointWorld(joint.Index).Translation) <= 0.002 + 1e-5, joint.Name));
+        }
+
+        static int KeysOf(Clip clip) => clip.Moves.Values.Sum(track => track.Times.Count) + clip.Turned.Values.Sum(track => track.Times.Count);
+    }
+
+    [Fact]
+    public void A_tolerance_that_is_rounding_is_told()
+    {
+        var motion = JointMotion.FromBvh(folder.Write("walk.bvh", Walker.Text(frames: 2)));
+        var told = Assert.Throws<BadInputException>(() => MotionMatch.Run(Walker.Character(), motion, Walker.Names, new MotionMatchSettings { Keys = new(0, 1) }));
+        Assert.Contains("can't have keys within 0 mm and 1°", told.Message, StringComparison.Ordinal);
+    }
+
     public static TheoryData<string, string> WrongMaps => new()
     {
         { "hips", " 'hipps' at motion 'walk' is mapped, but the motion has no such joint. The nearest: 'hips', " },

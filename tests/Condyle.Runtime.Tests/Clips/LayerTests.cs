@@ -32,6 +32,22 @@ public sealed class LayerTests
     }
 
     [Fact]
+    public void More_layers_than_a_clip_can_have_are_told_however_few_clips_they_are()
+    {
+        var clip = new Clip("wave", 1).Move("world", 0, x: 1);
+        for (var doubled = 0; doubled < 11; doubled++)
+            clip = new Clip($"wave_{doubled}", 1).Layer(clip).Layer(clip);
+        Assert.Equal(new Vector3(1, 0, 0), Posed(clip, 0).ControlMove(Rig.ControlIndex("world")));
+        clip = new Clip("more", 1).Layer(clip).Layer(clip);
+        Assert.Equal("clip 'most': has more than 10000 layers, those of its layers counted. Lay each clip over it once, or bake what repeats into a clip of its own.",
+            Assert.Throws<BadInputException>(() => new Clip("most", 1).Layer(clip).Layer(clip)).Message);
+        var (low, high) = (new Clip("low", 1).Move("world", 0), new Clip("high", 1));
+        high.Layer(low).Layer(low);
+        low.Layer(clip);
+        Assert.Contains("clip 'high': has more than 10000 layers", Assert.Throws<BadInputException>(() => new ClipPlayer(Rig, high)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_layer_for_a_control_takes_what_is_under_it_and_nothing_else()
     {
         var high = new Clip("high", 2).Move("world", 0, x: 3).TurnAbout("waist", Axis.Y, (0, 60)).TurnAbout("turn_elbow_left", Axis.X, (0, 50)).Move("hand_left", 0, y: 1).Switch("hand_left.fk", 0, 1);

@@ -33,6 +33,8 @@ public static class MotionMatch
         settings ??= new MotionMatchSettings();
         if (settings.Scale is { } scale && !(scale >= 0 && double.IsFinite(scale)))
             throw new BadInputException(motion.File, $"can't be scaled by {Invariant.Short(scale)}", "Give a finite number, not below zero, or none", motion.Name);
+        if (settings.Keys is { CanBe: false } tolerance)
+            throw new BadInputException(motion.File, $"can't have keys within {Invariant.Short(tolerance.Metres * 1000)} mm and {Invariant.Short(tolerance.Degrees)}°", $"Give {BakeTolerance.Least}, or none for a key on every frame", motion.Name);
         var from = (names ?? new JointMap()).Bind(motion, rig);
         var rate = settings.FramesPerSecond ?? motion.FramesPerSecond ?? DefaultRate;
         var seconds = Math.Max(motion.Seconds, rate > 0 ? 1 / rate : 1);
@@ -63,7 +65,10 @@ public static class MotionMatch
             progress?.Report((frame + 1.0) / times.Length);
         }
 
-        var clip = keys.ToClip(motion.Name, seconds, settings.Limbs == LimbCopy.Solved ? plan.ShownSolved() : plan.Shown);
+        IReadOnlyDictionary<int, float> shown = settings.Limbs == LimbCopy.Solved ? plan.ShownSolved() : plan.Shown;
+        var clip = settings.Keys is { } allowed
+            ? ThinnedMotion.Of(rig, times, allowed, share => keys.ToClip(motion.Name, seconds, shown, share))
+            : keys.ToClip(motion.Name, seconds, shown);
         return Report(rig, motion, from, clip, times, wanted, notes);
     }
 

@@ -12,6 +12,9 @@ public sealed record MotionMatchSettings
     /// <summary>By how much moves are scaled; none: by how high the joint that carries the others rests on both skeletons.</summary>
     public double? Scale { get; init; }
 
+    /// <summary>Leaves out keys as long as no joint is further off in the world than this on any frame; none: every control that moves has a key on every frame.</summary>
+    public BakeTolerance? Keys { get; init; }
+
     /// <summary>Whether limbs are shown by the joints that controls turn, or by their ends. Both are set to stand alike, so that an animator can switch at any frame.</summary>
     public LimbCopy Limbs { get; init; }
 
