@@ -56,6 +56,14 @@ public sealed class CheckTests
     }
 
     [Fact]
+    public void A_rig_that_cant_be_compiled_is_told_with_its_place()
+    {
+        using var program = new TestProgram(typeof(Namesakes));
+        Assert.Equal(1, program.Run("check"));
+        Assert.Matches(@"The rig 'Namesakes' can't be compiled: There is more than one control named 'hook'.* \(.*Rigs\.cs:\d+\)", program.Output);
+    }
+
+    [Fact]
     public void A_definition_that_waits_is_told_so()
     {
         using var program = new TestProgram(typeof(Tide), typeof(Hoist));

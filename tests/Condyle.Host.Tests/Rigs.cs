@@ -137,3 +137,13 @@ public sealed class Tide : IRigDefinition
         throw new NotSupportedException("The tide waits for nobody.");
     }
 }
+
+/// <summary>Two controls of one name, which is only a warning, and which nobody could tell apart.</summary>
+public sealed class Namesakes : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        rig.Control("hook").Accept("CDY1002", because: "Nobody looks for it by its name.");
+        rig.Control("hook").Accept("CDY1002", because: "Nobody looks for it by its name.");
+    }
+}

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Reflection;
+using Condyle.Model;
 using Condyle.Runtime;
 
 namespace Condyle.Host.Catalogue;
@@ -34,7 +35,7 @@ internal sealed class RigEntry(Type definition, IReadOnlyList<Type> clipSources)
         }
         catch (Exception problem) when (problem is RigCompileException or RigGeometryException)
         {
-            throw new RigFailure(problem.Message, problem);
+            throw new RigFailure(problem.Message + PlaceOf(problem as RigGeometryException ?? problem.InnerException as RigGeometryException, rig), problem);
         }
     }
 
@@ -66,6 +67,10 @@ internal sealed class RigEntry(Type definition, IReadOnlyList<Type> clipSources)
             throw new RigFailure($"The rig '{Name}' {what}: {kind}{cause.Message.ReplaceLineEndings(" ")}{PlaceOf(cause)}", cause);
         }
     }
+
+    /// <summary>Where in the code that stands whose numbers can't be; nothing where that is no single sentence.</summary>
+    private static string PlaceOf(RigGeometryException? fault, Rig rig) =>
+        fault?.Faults.Select(each => each.About).OfType<RigElement>().Select(about => rig.Places.Find(about.Place)).FirstOrDefault(line => line is not null) is { } place ? $" ({place.File}:{place.Line})" : "";
 
     private string PlaceOf(Exception problem)
     {

@@ -1,3 +1,4 @@
+using Condyle.Model;
 using Condyle.Naming;
 
 namespace Condyle.Runtime.Compilation;
@@ -10,11 +11,14 @@ internal sealed class NameTable(string kind)
     private readonly Dictionary<string, int> indices = new(StringComparer.Ordinal);
 
     /// <summary>A table of things in order, one name each.</summary>
-    public static NameTable Of(string kind, IEnumerable<string> names) => Of(kind, names.Select(name => new[] { name }));
+    public static NameTable Of(string kind, IEnumerable<string> names, IReadOnlyList<RigElement>? elements = null) => Of(kind, names.Select(name => new[] { name }), elements);
 
     /// <summary>A table of things in order, each with all its names.</summary>
+    /// <param name="kind">What they are.</param>
+    /// <param name="namesOfEach">The names of each.</param>
+    /// <param name="elements">What each is in the rig, where it is one thing.</param>
     /// <exception cref="RigGeometryException">Two things have the same name.</exception>
-    public static NameTable Of(string kind, IEnumerable<IEnumerable<string>> namesOfEach)
+    public static NameTable Of(string kind, IEnumerable<IEnumerable<string>> namesOfEach, IReadOnlyList<RigElement>? elements = null)
     {
         var table = new NameTable(kind);
         foreach (var (index, names) in namesOfEach.Index())
@@ -22,7 +26,7 @@ internal sealed class NameTable(string kind)
             foreach (var name in names)
             {
                 if (!table.indices.TryAdd(name, index))
-                    throw new RigGeometryException($"There is more than one {kind} named '{name}', so nobody could say which one is meant. Give each its own name.");
+                    throw new RigGeometryException($"There is more than one {kind} named '{name}', so nobody could say which one is meant. Give each its own name.", elements?[index]);
             }
         }
 

@@ -8,7 +8,8 @@ internal sealed class RigParts
 {
     private RigParts(RigModel model)
     {
-        Controls = [.. model.Nodes.Where(node => node.Kind == NodeKind.Control).Select(ControlOf)];
+        List<RigNode> controls = [.. model.Nodes.Where(node => node.Kind == NodeKind.Control)];
+        Controls = [.. controls.Select(ControlOf)];
         Switches = [.. model.Switches.Select(SwitchOf)];
         Dials = [.. model.Dials.Select(DialOf)];
         Choices = [.. model.Choices.Select(ChoiceOf)];
@@ -16,10 +17,10 @@ internal sealed class RigParts
         Joints = JointsOf(model);
         Labels = [.. model.Labels.Select((label, index) =>
             new CompiledLabel(index, Facts.Known(label.Name, "The name of a label"), Facts.Known(label.Shows, $"The text of {label.Title}")))];
-        ControlNames = NameTable.Of("control", Controls.Select(control => control.Name));
-        SwitchNames = NameTable.Of("switch", Switches.Select(given => given.AlsoKnownAs.Prepend(given.Name)));
-        DialNames = NameTable.Of("dial", Dials.Select(dial => dial.AlsoKnownAs.Prepend(dial.Name)));
-        ChoiceNames = NameTable.Of("choice", Choices.Select(choice => choice.AlsoKnownAs.Prepend(choice.Name)));
+        ControlNames = NameTable.Of("control", Controls.Select(control => control.Name), controls);
+        SwitchNames = NameTable.Of("switch", Switches.Select(given => given.AlsoKnownAs.Prepend(given.Name)), model.Switches);
+        DialNames = NameTable.Of("dial", Dials.Select(dial => dial.AlsoKnownAs.Prepend(dial.Name)), model.Dials);
+        ChoiceNames = NameTable.Of("choice", Choices.Select(choice => choice.AlsoKnownAs.Prepend(choice.Name)), model.Choices);
         MorphNames = NameTable.Of("morph target", Morphs.Select(morph => $"{morph.Mesh}.{morph.Target}"));
         NameTable.Of("switch, dial or choice", Switches.SelectMany(given => given.AlsoKnownAs.Prepend(given.Name))
             .Concat(Dials.SelectMany(dial => dial.AlsoKnownAs.Prepend(dial.Name)))
@@ -70,7 +71,7 @@ internal sealed class RigParts
         var atRest = Facts.Known(given.AtRest, $"The default of {given.Title}");
         return atRest >= 0 && atRest <= 1
             ? new(index, name, others, atRest)
-            : throw new RigGeometryException($"{given.Title} on {given.Control!.Title} is {Invariant.Print(atRest)} at rest. Give a default from 0 to 1.");
+            : throw new RigGeometryException($"{given.Title} on {given.Control!.Title} is {Invariant.Print(atRest)} at rest. Give a default from 0 to 1.", given);
     }
 
     private static CompiledDial DialOf(RigDial dial, int index)
@@ -85,7 +86,7 @@ internal sealed class RigParts
         if (choice.OptionsAreOpen)
             throw new RigGeometryException($"The options of {choice.Title} aren't known.");
         if (choice.Options.Count == 0)
-            throw new RigGeometryException($"{choice.Title} on {choice.Control!.Title} has no option. Give it one, or remove it.");
+            throw new RigGeometryException($"{choice.Title} on {choice.Control!.Title} has no option. Give it one, or remove it.", choice);
         List<string> options = [.. choice.Options.Select(option => Facts.Known(option.Name, $"An option of {choice.Title}"))];
         NameTable.Of($"option of {choice.Title}", options);
         return new(index, name, others, options);

@@ -148,7 +148,7 @@ internal sealed class RigPlan
         foreach (var joint in solver.Joints.Skip(1))
         {
             if (joint.IsHeldByMatrix)
-                throw new RigGeometryException($"{joint.Node.Title} is a joint of {solver.Title} and follows {joint.Base!.Node.Title} by matrix. It can't do both: remove one of the two sentences.");
+                throw new RigGeometryException($"{joint.Node.Title} is a joint of {solver.Title} and follows {joint.Base!.Node.Title} by matrix. It can't do both: remove one of the two sentences.", joint.Node);
         }
     }
 
