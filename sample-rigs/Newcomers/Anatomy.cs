@@ -16,9 +16,13 @@ internal sealed class Anatomy
     /// <summary>A limb's tip is at least this far from its root, as a share of its length: folded onto its root it has no direction.</summary>
     private const float LeastReach = 0.05f;
 
+    /// <summary>What leads so much of the furthest way leads about as far: the fingers of a hand, the little one included, but not its thumb.</summary>
+    private const float AboutAsFar = 0.8f;
+
     private readonly IReadOnlyList<GltfJoint> joints;
     private readonly Vector3[] points;
     private readonly float[] reaches;
+    private readonly int[] ends;
     private readonly JointKinds kinds;
     private readonly bool[] flat;
     private readonly bool[] inLimb;
@@ -28,7 +32,7 @@ internal sealed class Anatomy
         joints = skeleton.Joints;
         kinds = new JointKinds(joints);
         points = [.. skeleton.RestWorld().Select(world => world.Translation)];
-        reaches = Reaches();
+        (reaches, ends) = Reaches();
         flat = FindFlat();
         inLimb = new bool[joints.Count];
         var bones = points.Where((_, joint) => kinds.IsBone(joint)).ToList();
@@ -90,12 +94,22 @@ internal sealed class Anatomy
         && other.Length() + reaches[joint] >= least
         && Vector3.Dot(other, direction) < 0.5f * other.Length() * direction.Length());
 
-    /// <summary>The bone below a bone that leads furthest away from it, or the marker that shows where the bone ends; what lies between is passed over.</summary>
-    private int? Next(int bone) => Below(bone)
-        .OrderByDescending(kinds.IsBone)
-        .ThenByDescending(joint => Vector3.Distance(points[bone], points[joint]) + reaches[joint])
-        .Select(joint => (int?)joint)
-        .FirstOrDefault();
+    /// <summary>
+    /// The bone below a bone that leads furthest away from it, or the marker that shows where the bone ends; what lies between is passed over.
+    /// Of several that lead about as far, as the fingers of a hand do, the one in their middle: which of them is longest by a hair differs from side to side.
+    /// </summary>
+    private int? Next(int bone)
+    {
+        var below = Below(bone).GroupBy(kinds.IsBone).OrderByDescending(kind => kind.Key).FirstOrDefault()?.ToList() ?? [];
+        if (below.Count == 0)
+            return null;
+        var furthest = below.Max(Reach);
+        var equals = below.FindAll(joint => Reach(joint) >= AboutAsFar * furthest);
+        var middle = equals.Aggregate(Vector3.Zero, (sum, joint) => sum + points[ends[joint]]) / equals.Count;
+        return equals.MinBy(joint => Vector3.Distance(points[ends[joint]], middle));
+
+        float Reach(int joint) => Vector3.Distance(points[bone], points[joint]) + reaches[joint];
+    }
 
     private IEnumerable<int> Below(int bone) => Enumerable.Range(bone + 1, joints.Count - bone - 1)
         .Where(joint => (kinds.IsBone(joint) || kinds.IsEnd(joint)) && kinds.BoneAbove(joint) == bone);
@@ -107,17 +121,20 @@ internal sealed class Anatomy
         yield return root;
     }
 
-    /// <summary>How far from each joint the furthest bone below it is.</summary>
-    private float[] Reaches()
+    /// <summary>How far from each joint the furthest bone below it is, and which one that is; a joint that has none below ends in itself.</summary>
+    private (float[] Reaches, int[] Ends) Reaches()
     {
-        var found = new float[joints.Count];
+        var (found, furthest) = (new float[joints.Count], Enumerable.Range(0, joints.Count).ToArray());
         for (var bone = 0; bone < joints.Count; bone++)
         {
             for (var above = joints[bone].Parent; kinds.IsBone(bone) && above >= 0; above = joints[above].Parent)
-                found[above] = MathF.Max(found[above], Vector3.Distance(points[bone], points[above]));
+            {
+                if (Vector3.Distance(points[bone], points[above]) is var reach && reach > found[above])
+                    (found[above], furthest[above]) = (reach, bone);
+            }
         }
 
-        return found;
+        return (found, furthest);
     }
 
     private bool[] FindFlat()

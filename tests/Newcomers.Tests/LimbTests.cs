@@ -29,6 +29,23 @@ public sealed class LimbTests : IDisposable
         Assert.Contains("hip_right knee_right ankle_right", Limbs(character));
     }
 
+    [Theory]
+    [InlineData(0.001f, 0)]
+    [InlineData(0, 0.001f)]
+    public void Of_fingers_that_are_about_as_long_the_middle_one_is_the_hands_tip(float first, float last)
+    {
+        var character = new Character().AddBody();
+        var bones = character.Body.Where(bone => bone.Key != "wrist_left").Select(bone => bone.Value).ToList();
+        foreach (var (name, length, z) in new[] { ("palm_1", 0.26f + first, 0.03f), ("palm_2", 0.26f, 0), ("palm_3", 0.26f + last, -0.03f), ("thumb", 0.15f, 0.06f) })
+        {
+            bones.Add(character.AddNode(new() { ["name"] = name, ["translation"] = Character.Numbers(length, 0, z) }, character.Body["elbow_left"]));
+            bones.Add(character.AddNode(new() { ["name"] = name + "_finger", ["translation"] = Character.Numbers(0.05f, 0, 0) }, bones[^1]));
+        }
+
+        character.AddSkin(bones);
+        Assert.Contains("shoulder_left elbow_left palm_2", Limbs(character));
+    }
+
     [Fact]
     public void A_goal_switched_on_takes_the_limb_and_the_joints_below_it_follow()
     {
