@@ -1,6 +1,5 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
-using Condyle.Model;
 
 namespace Condyle.Tests.Authoring;
 

@@ -39,7 +39,7 @@ internal static class ThinnedMotion
 
             foreach (var joint in rig.Joints)
             {
-                if (Off.Between(actual.Item2.World(joint.Index), should.Item2.World(joint.Index)) is var off && (off.Metres > tolerance.Metres || off.Degrees > tolerance.Degrees))
+                if (Off.Between(actual.Item2.Place(joint.Index), should.Item2.Place(joint.Index)) is var off && (off.Metres > tolerance.Metres || off.Degrees > tolerance.Degrees))
                     return false;
             }
         }
