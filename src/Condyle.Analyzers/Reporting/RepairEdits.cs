@@ -9,7 +9,7 @@ using Microsoft.CodeAnalysis.Text;
 namespace Condyle.Analyzers.Reporting;
 
 /// <summary>Works out the edits of a repair, at the text that is to blame. None where an edit would change anything else of a rig.</summary>
-internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> readingsOf)
+internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadings?> readingsOf)
 {
     private const string Inverse = ".Inverse";
 
@@ -33,6 +33,9 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
         SwapArguments swap => Swap(swap, call),
         GoOn further => Continue(further, call),
         LeaveOut omitted => Omit(omitted, call),
+        PlaceAt placed => Place(placed, call),
+        TakeInstead taken => Take(taken, call),
+        DriveInstead driven => DriveAlone(driven, call),
         _ => null,
     };
 
@@ -42,8 +45,11 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
     {
         foreach (var seam in TextOf(append)?.Seams ?? [])
         {
-            if (readingsOf(seam.Expression.Path) is { } file && file.Uses.EachUseWants(seam, append.Suffix))
-                return Plan(append, file, seam.Expression.Span, new TextEdit(seam.Expression.Path, new TextSpan(seam.Position, 0), append.Suffix));
+            if (readingsOf(seam.Expression.Path) is not { } file || !file.Uses.EachUseWants(seam, append))
+                continue;
+            var instead = TextSpan.FromBounds(Math.Max(seam.Literal.Span.Start, seam.Position - append.Instead.Length), seam.Position);
+            if (file.Tree.GetText().ToString(instead) == append.Instead)
+                return Plan(append, file, seam.Expression.Span, new TextEdit(seam.Expression.Path, instead, append.Suffix));
         }
 
         return null;
@@ -53,6 +59,7 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
     private PlannedRepair? WhereItIsUsed(AppendText append, CallRecord call)
     {
         if (FileOf(call, (nameof(AppendText), append.Suffix, append.Argument), other => other is AppendText same && same.Suffix == append.Suffix && same.Argument == append.Argument) is not { } file
+            || append.Instead.Length > 0
             || ArgumentOf(call, append.Argument, file) is not { } argument)
             return null;
         return Plan(append, file, argument.Span, AppendCode(call.Path, argument, $" + \"{append.Suffix}\"", IsOperand(argument)));
@@ -84,9 +91,23 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
     }
 
     private PlannedRepair? CallOther(CallInstead instead, CallRecord call) =>
-        FileOf(call, (nameof(CallInstead), instead.Method), other => other is CallInstead same && same.Method == instead.Method) is { } file
+        FileOf(call, (nameof(CallInstead), instead.Method), other => other is CallInstead same && same.Method == instead.Method) is { } file && GoesOnAs(instead.Method, call, file)
             ? Plan(instead, file, call.Call.Span, new TextEdit(call.Path, call.Call.NameSpan, instead.Method))
             : null;
+
+    // The sentence may go on with words that the other verb doesn't know, and somebody may keep what it gives.
+    private static bool GoesOnAs(string method, CallRecord call, FileReadings file)
+    {
+        if (InvocationOf(call, file) is not { Expression: MemberAccessExpressionSyntax verb } invocation)
+            return file.Tree.GetRoot().FindNode(call.Call.NameSpan, getInnermostNodeForTie: true) is var name && file.Model.GetSymbolInfo(name).Symbol is IMethodSymbol group
+                && group.ContainingType.GetMembers(method).OfType<IMethodSymbol>().Any(other => SymbolEqualityComparer.Default.Equals(other.ReturnType, group.ReturnType));
+        ExpressionSyntax sentence = invocation;
+        while (sentence.Parent is MemberAccessExpressionSyntax { Parent: InvocationExpressionSyntax next })
+            sentence = next;
+        var other = sentence.ReplaceNode(verb.Name, SyntaxFactory.IdentifierName(method));
+        return file.Model.GetSpeculativeSymbolInfo(sentence.SpanStart, other, SpeculativeBindingOption.BindAsExpression).Symbol is IMethodSymbol said
+            && (sentence.Parent is ExpressionStatementSyntax || SymbolEqualityComparer.Default.Equals(said.ReturnType, file.Model.GetTypeInfo(sentence).Type));
+    }
 
     private PlannedRepair? Replace(ReplaceText replace, CallRecord call) =>
         FileOf(call, (nameof(ReplaceText), replace.Argument, replace.To), other => other is ReplaceText same && same.Argument == replace.Argument && same.To == replace.To) is { } file
@@ -96,9 +117,14 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
 
     private PlannedRepair? Replace(ReplaceNumber replace, CallRecord call) =>
         FileOf(call, (nameof(ReplaceNumber), replace.Argument, replace.To), other => other is ReplaceNumber same && same.Argument == replace.Argument && same.To == replace.To) is { } file
-            && ArgumentOf(call, replace.Argument, file) is { } argument && IsWrittenNumber(argument)
-            ? Plan(replace, file, argument.Span, new TextEdit(call.Path, argument.Span, replace.To.ToString(CultureInfo.InvariantCulture)))
+            ? ArgumentOf(call, replace.Argument, file) is { } argument
+                ? IsWrittenNumber(argument) ? Plan(replace, file, argument.Span, new TextEdit(call.Path, argument.Span, Written(replace.To))) : null
+                : InvocationOf(call, file) is { ArgumentList.Arguments: [.., var last] } invocation && file.Model.GetSymbolInfo(invocation).Symbol is IMethodSymbol called && replace.Argument < called.Parameters.Length
+                    ? Plan(replace, file, call.Call.Span, new TextEdit(call.Path, new TextSpan(last.Span.End, 0), $", {called.Parameters[replace.Argument].Name}: {Written(replace.To)}"))
+                    : null
             : null;
+
+    private static string Written(float number) => number.ToString("R", CultureInfo.InvariantCulture) + (number % 1 == 0 ? "" : "f");
 
     private PlannedRepair? AskOther(CopyOfTarget repair, CallRecord call) =>
         FileOf(call, (nameof(CopyOfTarget), repair.Argument), other => other is CopyOfTarget same && same.Argument == repair.Argument) is { } file
@@ -152,7 +178,9 @@ internal sealed class RepairEdits(ReadPath path, Func<string, FileReadings?> rea
         new(repair.GetType().Name, repair.Title, file.SawAll && !edits.Any(edit => Replaceable.HoldsMore(edit.Span, file.Tree)) ? edits : []) { Blamed = new Origin(file.Tree.FilePath, blamed) };
 
     /// <summary>The file of a call, if all who make the call want the same change.</summary>
-    private FileReadings? FileOf(CallRecord call, object kind, Func<Repair, bool> wanted) =>
+    private FileReadings? FileOf(CallRecord call, object kind, Func<Repair, bool> wanted) => FileOf(call, kind, (_, repair) => wanted(repair));
+
+    private FileReadings? FileOf(CallRecord call, object kind, Func<ReadPath, Repair, bool> wanted) =>
         readingsOf(call.Path) is { } file && file.Uses.EachCallWants(call, kind, wanted) ? file : null;
 
     private static IReadOnlyList<TextEdit> AppendCode(string path, ExpressionSyntax expression, string code, bool stands) => stands

@@ -27,6 +27,12 @@ internal static class Replaceable
         && (StatementAround(code) == StatementAround(there)
             || code.DescendantNodesAndSelf().OfType<IdentifierNameSyntax>().All(name => IsFixed(name, there, function, model)));
 
+    /// <summary>Whether a local has the value that it was declared with at another place of its function.</summary>
+    public static bool MeansTheSame(VariableDeclaratorSyntax local, ExpressionSyntax there, SemanticModel model) =>
+        FunctionAround(local) is { } function && function == FunctionAround(there) && local.Span.End <= there.SpanStart
+        && model.GetDeclaredSymbol(local) is { } meant && model.LookupSymbols(there.SpanStart, name: local.Identifier.ValueText).Contains(meant, SymbolEqualityComparer.Default)
+        && !IsSetIn(function, local.Identifier.ValueText);
+
     private static bool IsFixed(IdentifierNameSyntax name, SyntaxNode there, SyntaxNode function, SemanticModel model)
     {
         if (name.Parent is MemberAccessExpressionSyntax access && access.Name == name)
@@ -34,8 +40,14 @@ internal static class Replaceable
         var meant = model.GetSymbolInfo(name).Symbol;
         return meant is not null
             && model.LookupSymbols(there.SpanStart, name: name.Identifier.ValueText).Contains(meant, SymbolEqualityComparer.Default)
-            && !function.DescendantNodes().OfType<IdentifierNameSyntax>().Any(other => other.Identifier.ValueText == name.Identifier.ValueText && IsSet(other));
+            && (meant is not ILocalSymbol local || local.DeclaringSyntaxReferences.All(declared => IsBefore(declared.GetSyntax(), there)))
+            && !IsSetIn(function, name.Identifier.ValueText);
     }
+
+    // A loop declares its local before its body.
+    private static bool IsBefore(SyntaxNode declared, SyntaxNode there) => declared is ForEachStatementSyntax loop ? loop.Statement.Span.Contains(there.Span) : declared.Span.End <= there.SpanStart;
+
+    private static bool IsSetIn(SyntaxNode function, string name) => function.DescendantNodes().OfType<IdentifierNameSyntax>().Any(other => other.Identifier.ValueText == name && IsSet(other));
 
     private static bool IsSet(ExpressionSyntax name) => name.Parent switch
     {

@@ -11,7 +11,7 @@ internal sealed class SourceUses
     private readonly Dictionary<(ReadPath, int), List<Repair>> repairs = [];
     private readonly Dictionary<Origin, List<(ReadPath Path, int Event, int Argument)>> byLiteral = [];
     private readonly HashSet<Origin> observed = [];
-    private readonly Dictionary<(Seam, string), bool> wantedByUses = [];
+    private readonly Dictionary<(Seam, string, string), bool> wantedByUses = [];
     private readonly Dictionary<(string, TextSpan, object), bool> wantedByCalls = [];
 
     public SourceUses(IEnumerable<ReadPath> paths)
@@ -43,17 +43,21 @@ internal sealed class SourceUses
     /// <param name="call">The call.</param>
     /// <param name="kind">What tells the repair from others: each is worked out once.</param>
     /// <param name="wanted">Whether a repair is of that kind.</param>
-    public bool EachCallWants(CallRecord call, object kind, Func<Repair, bool> wanted) => Once(wantedByCalls, (call.Path, call.Call.Span, kind), () =>
+    public bool EachCallWants(CallRecord call, object kind, Func<ReadPath, Repair, bool> wanted) => Once(wantedByCalls, (call.Path, call.Call.Span, kind), () =>
         byCall.TryGetValue((call.Path, call.Call.Span), out var all)
-        && all.TrueForAll(made => repairs.TryGetValue((made.Path, made.Event), out var its) && its.Exists(repair => wanted(repair))));
+        && all.TrueForAll(made => repairs.TryGetValue((made.Path, made.Event), out var its) && its.Exists(repair => wanted(made.Path, repair))));
+
+    /// <summary>What a call made last before an event of a path; none where it made nothing yet.</summary>
+    public int? LastMade(CallRecord call, ReadPath path, int before) =>
+        byCall.TryGetValue((call.Path, call.Call.Span), out var all) && all.FindLastIndex(made => made.Path == path && made.Event < before) is var last and >= 0 ? all[last].Event : null;
 
     /// <summary>Whether a literal can be appended to: nobody looks at it, and every text that it is part of wants the same at its end.</summary>
-    public bool EachUseWants(Seam seam, string suffix) => Once(wantedByUses, (seam, suffix), () =>
+    public bool EachUseWants(Seam seam, AppendText wanted) => Once(wantedByUses, (seam, wanted.Suffix, wanted.Instead), () =>
         !observed.Contains(seam.Literal)
         && byLiteral.TryGetValue(seam.Literal, out var uses)
         && uses.TrueForAll(use =>
             repairs.TryGetValue((use.Path, use.Event), out var all)
-            && all.Exists(repair => repair is AppendText append && append.Argument == use.Argument && append.Suffix == suffix)
+            && all.Exists(repair => repair is AppendText append && append.Argument == use.Argument && append.Suffix == wanted.Suffix && append.Instead == wanted.Instead)
             && use.Path.Calls.Find(use.Event)!.Arguments[use.Argument] is TextValue text
             && text.Seams.Contains(seam)));
 

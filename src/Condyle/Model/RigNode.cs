@@ -26,6 +26,9 @@ internal sealed class RigNode(int id, RigEvent said, NodeKind kind, Text name) :
     /// <summary>Where it stands at rest; none: at its parent.</summary>
     public Fact<Placement?> Placement { get; set; } = (Placement?)null;
 
+    /// <summary>The sentence that placed it, the last one; none: it wasn't placed.</summary>
+    public int? PlacedBy { get; set; }
+
     public Fact<Channels> Locked { get; set; } = Channels.None;
 
     /// <summary>The sentences that freed channels of it.</summary>

@@ -49,6 +49,8 @@ internal static class RuleBook
         new LimitsWithoutRest(),
         new DialDefaultOutside(),
         new KeysAtOneValue(),
+        new LimitsOfLockedChannel(),
+        new ChannelSetTwice(),
         new SideWithoutCounterpart(),
         new SidesDiffer(),
         new FramesThatDoNotMirror(),

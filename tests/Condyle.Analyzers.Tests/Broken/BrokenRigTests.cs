@@ -24,6 +24,7 @@ public class BrokenRigTests(ITestOutputHelper output)
         var random = new Random(Seed);
         var tallies = Description.All.ToDictionary(description => description.Rule, _ => new Tally());
         var others = new Dictionary<string, int>();
+        var doubles = new SortedDictionary<string, List<string>>(StringComparer.Ordinal);
         var (broken, harmless, failing) = (0, 0, 0);
         while (broken + harmless + failing < Breakages)
         {
@@ -35,6 +36,9 @@ public class BrokenRigTests(ITestOutputHelper output)
                 failing++; // it fails when it runs, or can't be read whole any more
                 continue;
             }
+
+            if (findings.Select(finding => finding.Id).Distinct().Order(StringComparer.Ordinal).ToList() is { Count: > 1 } together)
+                Noted(doubles, string.Join(" and ", together)).Add(what + string.Concat(findings.Select(finding => $"{Environment.NewLine}        {finding.Id} {finding.GetMessage(CultureInfo.InvariantCulture)}")));
 
             var fault = Description.Fault(model); // then much can't be said in numbers
             var spoke = false;
@@ -67,10 +71,14 @@ public class BrokenRigTests(ITestOutputHelper output)
         foreach (var (rule, tally) in tallies)
             output.WriteLine($"{rule}: told {tally.Told}, told by another rule {tally.ToldOtherwise.Count}, missed {tally.Missed.Count}, false {tally.False.Count}{tally}");
         output.WriteLine("Rules that are described nowhere else spoke: " + string.Join(", ", others.OrderBy(pair => pair.Key).Select(pair => $"{pair.Key} {pair.Value}")));
+        foreach (var (rules, whats) in doubles)
+            output.WriteLine($"Of one breakage spoke {rules}, {whats.Count} times:{string.Concat(whats.Select(what => Environment.NewLine + "    " + what))}");
         Assert.All(tallies, tally => Assert.True(tally.Value.False.Count == 0, $"{tally.Key} cries wolf{tally.Value}"));
         var (all, missed) = (tallies.Values.Sum(tally => tally.All), tallies.Values.Sum(tally => tally.Missed.Count));
         Assert.True(missed <= (1 - LeastRecall) * all, $"{missed} of {all} slips are missed.");
     }
+
+    private static List<string> Noted(SortedDictionary<string, List<string>> notes, string key) => notes.TryGetValue(key, out var noted) ? noted : notes[key] = [];
 
     private static (CleanRig After, string What)? Broken(CleanRig rig, Random random)
     {

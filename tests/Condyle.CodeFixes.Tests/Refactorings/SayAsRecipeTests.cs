@@ -138,6 +138,24 @@ public class SayAsRecipeTests
         "private int count; public Control Last { get; set; } public List<Control> All { get; } = [];"));
 
     [Theory]
+    [InlineData("Told($\"leg_root_{side}\")", "private string Told(string name) => Last = name;")]
+    [InlineData("$\"{new Tally()}leg_root_{side}\"", "private sealed class Tally { public static int Made; public Tally() => Made++; public override string ToString() => \"\"; }")]
+    public async Task A_call_that_may_do_something_besides_is_not_offered(string name, string member)
+    {
+        var body = Plain.Replace("$\"leg_root_{side}\"", name, StringComparison.Ordinal);
+        Assert.NotEqual(Plain, body);
+        await OnARig.OffersNothing<SayAsRecipeRefactoring>(Written.Files(body + "\n    }", $"public string Last {{ get; set; }} = \"\"; {member}"));
+    }
+
+    [Fact]
+    public async Task A_call_that_gives_a_text_and_does_nothing_else_is_folded()
+    {
+        var body = Plain.Replace("$\"leg_root_{side}\"", "string.Concat(\"leg_root_\", side)", StringComparison.Ordinal);
+        Assert.NotEqual(Plain, body);
+        Assert.Equal(await Changed(Plain), await Changed(body));
+    }
+
+    [Theory]
     [InlineData("PlacedAt(hold);", "PlacedAt(hold)")]
     [InlineData("var goal =", "var goal")]
     [InlineData("above = turn;", "above = turn. ;")]
@@ -158,6 +176,8 @@ public class SayAsRecipeTests
                 // a group
             }
         """);
+
+    private static Task<string> Changed(string body) => OnARig.Changed<SayAsRecipeRefactoring>(body + "\n    }", code => Written.Files(code), "Say it as a recipe");
 
     private static async Task Offers(string body, string after) =>
         Assert.Equal(after, await OnARig.Changed<SayAsRecipeRefactoring>(body, code => Written.Files(code), "Say it as a recipe"), ignoreLineEndingDifferences: true);

@@ -60,6 +60,15 @@ public partial class RuleBookTests
         Assert.True(File.Exists(Path.Combine(folder, id + ".md")), $"{id}.md is not in {folder}.");
     }
 
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Its_page_says_what_its_fix_does_or_why_it_has_none(string id)
+    {
+        var rule = RuleBook.Find(id)!;
+        Assert.True(rule.Page.Contains("he fix ", StringComparison.Ordinal) == rule.Fix.Length > 0, $"{id} {(rule.Fix.Length > 0 ? "has a fix, and its page doesn't say what it does" : "has no fix, and its page speaks of one")}.");
+        Assert.True(rule.Fix.Length > 0 || rule.Page.ReplaceLineEndings(" ").ToUpperInvariant().Contains("NO FIX ", StringComparison.Ordinal), $"{id} has no fix, and its page doesn't say why.");
+    }
+
     private static string RulesFolder()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);

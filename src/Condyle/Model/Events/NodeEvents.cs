@@ -39,8 +39,10 @@ internal sealed class PlacedAtNode(PlaceId place, int node, int target) : RigEve
 
     public override void Apply(ModelFold fold, int id)
     {
-        if (fold.Find<RigNode>(node) is { } placed)
-            placed.Placement = fold.IsCertain(this, placed) ? new AtNode(fold.Find<RigNode>(target)!) : Fact<Placement?>.Open;
+        if (fold.Find<RigNode>(node) is not { } placed)
+            return;
+        placed.Placement = fold.IsCertain(this, placed) ? new AtNode(fold.Find<RigNode>(target)!) : Fact<Placement?>.Open;
+        placed.PlacedBy = id;
     }
 }
 
@@ -50,8 +52,10 @@ internal sealed class PlacedAtSpot(PlaceId place, int node, int spot) : RigEvent
 
     public override void Apply(ModelFold fold, int id)
     {
-        if (fold.Find<RigNode>(node) is { } placed)
-            placed.Placement = fold.IsCertain(this, placed) && fold.Find<RigSpot>(spot) is { } known ? new AtSpot(known) : Fact<Placement?>.Open;
+        if (fold.Find<RigNode>(node) is not { } placed)
+            return;
+        placed.Placement = fold.IsCertain(this, placed) && fold.Find<RigSpot>(spot) is { } known ? new AtSpot(known) : Fact<Placement?>.Open;
+        placed.PlacedBy = id;
     }
 }
 
@@ -61,8 +65,10 @@ internal sealed class PlacedAsImage(PlaceId place, int node, int of) : RigEvent(
 
     public override void Apply(ModelFold fold, int id)
     {
-        if (fold.Find<RigNode>(node) is { } placed)
-            placed.Placement = fold.IsCertain(this, placed) ? new AsImage(fold.Find<RigNode>(of)!) : Fact<Placement?>.Open;
+        if (fold.Find<RigNode>(node) is not { } placed)
+            return;
+        placed.Placement = fold.IsCertain(this, placed) ? new AsImage(fold.Find<RigNode>(of)!) : Fact<Placement?>.Open;
+        placed.PlacedBy = id;
     }
 }
 

@@ -12,6 +12,8 @@ internal sealed class BlendOfOneSource : ModelRule
 
     public override Severity Severity => Severity.Info;
 
+    public override string Fix => "drive it by channels";
+
     // A chain has no other way to follow its copy than a blend of one.
     protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
         from blend in model.Blends
@@ -26,5 +28,6 @@ internal sealed class BlendOfOneSource : ModelRule
         {
             ActsOn = blend.Node,
             Related = blend.Place == source.Place ? [] : [blend.Place],
+            Repairs = [new DriveInstead(source.Event, blend.Id, $"Drive {blend.Node.Title} by {source.Title}")],
         };
 }

@@ -149,8 +149,12 @@ internal sealed class BlendWithoutInverse : ModelRule
                 decided.Add(repair);
         }
 
-        return decided.Count > 0 ? [decided[0]] : repairs;
+        return decided.Count > 0 ? [decided[0]] : [.. repairs.OrderBy(repair => ReadsAsAWay(blend, repair) ? 0 : 1)];
     }
+
+    // Most blends are written as a way from the first source to the last: the inverse, which is one at zero, and then the switch.
+    private static bool ReadsAsAWay(RigBlend blend, Repair repair) =>
+        blend.Sources.Find(source => source.Event == repair.Event)!.Weight.TryKnown(out var weight) && (repair.Event == blend.Sources[^1].Event) == weight.At(_ => 0) > 0.5;
 
     private static Repair? RepairOf(RigBlend blend, BlendSource source, WeightPolynomial weight, WeightPolynomial needed, RigModel model)
     {
@@ -195,7 +199,7 @@ internal sealed class BlendWithoutInverse : ModelRule
             {
                 if (model.SwitchOf(id) is not { } given)
                     continue;
-                if (given.Name.SameAs(source.Tag) == Answer.Yes)
+                if (IsNamedAfter(given, source))
                 {
                     if (!weight.Equals(WeightPolynomial.Variable(id)))
                         return false;
@@ -206,4 +210,7 @@ internal sealed class BlendWithoutInverse : ModelRule
 
         return fits;
     }
+
+    private static bool IsNamedAfter(RigSwitch given, BlendSource source) =>
+        given.Name.SameAs(source.Tag) == Answer.Yes || (source.Node is { } node && node.Name.TryKnown(out var name) && given.Name.TryKnown(out var word) && $"_{name}_".Contains($"_{word}_"));
 }

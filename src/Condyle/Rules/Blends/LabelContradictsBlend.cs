@@ -39,7 +39,8 @@ internal sealed class LabelContradictsBlend : ModelRule
 
     private static IEnumerable<(int Switch, RigBlend Blend, BlendSource Source, WeightPolynomial Weight)> Sources(RigModel model)
     {
-        foreach (var blend in model.Blends.Where(blend => !blend.IsUnknown && !blend.SourcesAreOpen))
+        // Where weights don't add up, one of them is turned round, and the label may be right.
+        foreach (var blend in model.Blends.Where(blend => !blend.IsUnknown && !blend.SourcesAreOpen && BlendWithoutInverse.AddsUp(blend)))
         {
             foreach (var source in blend.Sources)
             {

@@ -20,10 +20,11 @@ internal sealed class ControlMovesNothing : Rule
         var idle = new HashSet<RigNode?>(rig.Model.Copies.Where(copy => IkCopyWithoutSolver.IsForIk(copy) && !copy.Joints.Exists(motion.IsWritten)).SelectMany(copy => copy.Chain.Joints ?? []));
         // Where something stands at a control, it is wanted for its place; and a control may only be there for its dials and switches.
         var wanted = new HashSet<RigNode>(rig.Model.Nodes.Select(PlaceOf).OfType<RigNode>().Concat(ControlsWithSettings(rig.Model)));
+        var passedOver = new HashSet<RigNode?>(rig.Model.Drives.Where(IsMissed).Select(drive => drive.Target!.Original ?? drive.Target));
         foreach (var control in rig.Model.Nodes)
         {
             // One that isn't placed stands where something else does, and may mark that; one that hangs under itself is told of as a loop.
-            if (control.Kind == NodeKind.Control && control.Placement.TryKnown(out var placement) && placement is not null && !motion.IsUsed(control) && !wanted.Contains(control) && !idle.Contains(JointOf(control)) && !IsTakenFor(control, rig) && !control.Above.Contains(control))
+            if (control.Kind == NodeKind.Control && control.Placement.TryKnown(out var placement) && placement is not null && !motion.IsUsed(control) && !wanted.Contains(control) && !idle.Contains(JointOf(control)) && !IsTakenFor(control, rig) && !control.Above.Contains(control) && !passedOver.Contains(JointOf(control)))
             {
                 yield return new Finding(
                     this,
@@ -34,9 +35,21 @@ internal sealed class ControlMovesNothing : Rule
         }
     }
 
+    /// <summary>The controls that move nothing, by the joint at which each stands.</summary>
+    public static ILookup<RigNode, RigNode> IdleByJoint(CheckedRig rig) => (
+        from control in rig.Model.Nodes
+        where control is { Kind: NodeKind.Control, IsUnknown: false } && !rig.Motion.IsUsed(control)
+        let joint = JointOf(control)
+        where joint is not null
+        select (control, joint)).ToLookup(idle => idle.joint, idle => idle.control);
+
     // Where this side takes the other side's control in its place, that is the slip.
     private static bool IsTakenFor(RigNode control, CheckedRig rig) => rig.Pairs.CounterpartOf(control) is { } other
         && rig.Motion.MovedBy(other).Any(moved => rig.Pairs.SideOf(moved) == rig.Pairs.SideOf(control));
+
+    // What is driven by a node that stands elsewhere leaves its rest, and the control that stands there is the one that was meant.
+    private static bool IsMissed(RigDrive drive) => drive is { Target.IsUnknown: false, Sources: [{ Way: DriveWay.Channels, Source: { Kind: NodeKind.Control } source }] }
+        && drive.KeepsOffset.TryKnown(out var keeps) && !keeps && JointOf(source) != (drive.Target.Original ?? drive.Target);
 
     private static string Advice(RigNode control, RigMotion motion) => PlaceOf(control) is { IsExported: true } joint && !motion.IsWritten(joint)
         ? $"Drive {joint.Title}, where it stands, by its channels, or take the control out."
@@ -58,7 +71,7 @@ internal sealed class ControlMovesNothing : Rule
     // A sentence without its end may be the one that the control is for.
     private static bool IsFinished(RigModel model) =>
         model.Drives.TrueForAll(drive => drive.Sources.Count > 0)
-        && model.Blends.TrueForAll(blend => blend.Sources.Count > 0)
+        && model.Blends.TrueForAll(blend => blend.Sources.Count > 0 && (blend.SourcesAreOpen || BlendWithoutInverse.AddsUp(blend) || blend.Sources.Exists(source => source.Weight.IsOpen)))
         && model.Curves.TrueForAll(curve => curve.Nodes.Count > 1)
         && model.Spaces.TrueForAll(space => space.Parents.Count > 0)
         && model.Aims.TrueForAll(aim => aim.Target.TryKnown(out var target) && target is not null)

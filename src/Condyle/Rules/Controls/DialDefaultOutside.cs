@@ -12,6 +12,8 @@ internal sealed class DialDefaultOutside : ModelRule
 
     public override Severity Severity => Severity.Error;
 
+    public override string Fix => "the nearest end of the range";
+
     protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         foreach (var dial in model.Dials)
@@ -26,6 +28,7 @@ internal sealed class DialDefaultOutside : ModelRule
                 dial.Place)
             {
                 ActsOn = dial.Control,
+                Repairs = [new ReplaceNumber(dial.Id, 3, (float)nearest, $"Let {dial.Title} rest at {Invariant.Short(nearest)}")],
             };
         }
     }

@@ -17,6 +17,19 @@ internal sealed class NodeDrivenTwice : RuleOfMoves
 
     protected override IEnumerable<Finding> Check(RigModel model, Moves moves, Conventions conventions)
     {
+        var taken = Taken(model, moves).Values;
+        if (taken.Count == 0)
+            return [];
+        // Where code runs twice, names that must be given once say so.
+        var repeated = new HashSet<int>(Namesakes.In(model).Where(pair => pair.AreFoundByName).Select(pair => pair.Distance));
+        return taken.Where(nodes => !repeated.Contains(nodes[0].Last.Sentence.Id - nodes[0].Lost.Sentence.Id)).Select(FindingOf);
+    }
+
+    /// <summary>The sentences that take a node from another.</summary>
+    public static IEnumerable<RigElement> Takers(CheckedRig rig) => Taken(rig.Model, rig.Moves).Keys.Select(pair => pair.Last);
+
+    private static Dictionary<(RigElement Lost, RigElement Last), List<(Move Lost, Move Last)>> Taken(RigModel model, Moves moves)
+    {
         var taken = new Dictionary<(RigElement Lost, RigElement Last), List<(Move Lost, Move Last)>>();
         foreach (var node in model.Nodes)
         {
@@ -28,7 +41,7 @@ internal sealed class NodeDrivenTwice : RuleOfMoves
             }
         }
 
-        return taken.Values.Select(FindingOf);
+        return taken;
     }
 
     private static IEnumerable<(Move Lost, Move Last)> LostOf(RigNode node, IReadOnlyList<Move> moves)

@@ -12,6 +12,8 @@ internal sealed class SourceOnTheOtherSide : Rule
 
     public override Severity Severity => Severity.Warning;
 
+    public override string Fix => "this side's, where it has a name";
+
     public override IEnumerable<Finding> Check(CheckedRig rig) => Crossed(rig).Select(FindingOf);
 
     /// <summary>The drives that take the other side's node for this side's.</summary>
@@ -24,7 +26,7 @@ internal sealed class SourceOnTheOtherSide : Rule
                 || SidedName.Of(target.Name, rig.Conventions) is not { } mine || SidedName.Of(source.Name, rig.Conventions) is not { } theirs || mine.Side == theirs.Side)
                 continue;
             if (rig.Pairs.CounterpartOf(source) is { } meant && IsMistaken(drive, target, source, rig.Pairs))
-                crossed.Add(new(drive, said.Place, target, mine.Side, source, meant));
+                crossed.Add(new(drive, said.Event, said.Place, target, mine.Side, source, meant));
         }
 
         return crossed;
@@ -37,6 +39,7 @@ internal sealed class SourceOnTheOtherSide : Rule
         crossed.Place)
     {
         ActsOn = crossed.Target,
+        Repairs = [new TakeInstead(crossed.Said, 0, crossed.Meant.Id, $"Drive {crossed.Target.Title} by {crossed.Meant.Title}")],
         Related = [.. new[] { crossed.Drive.Place, crossed.Meant.Place, crossed.Source.Place }.Where(place => place != crossed.Place && place != PlaceId.None).Distinct()],
     };
 
@@ -52,4 +55,4 @@ internal sealed class SourceOnTheOtherSide : Rule
 }
 
 /// <summary>A drive of a node on one side by a node on the other, and the node that was meant.</summary>
-internal sealed record CrossedDrive(RigDrive Drive, PlaceId Place, RigNode Target, Side Side, RigNode Source, RigNode Meant);
+internal sealed record CrossedDrive(RigDrive Drive, int Said, PlaceId Place, RigNode Target, Side Side, RigNode Source, RigNode Meant);

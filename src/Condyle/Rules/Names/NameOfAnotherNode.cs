@@ -15,13 +15,19 @@ internal sealed class NameOfAnotherNode : ModelRule
     protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var told = new HashSet<RigElement>();
-        foreach (var pair in Namesakes.In(model))
+        var namesakes = Namesakes.In(model).ToList();
+        var repeated = new HashSet<int>(namesakes.Where(pair => pair.AreFoundByName).Select(pair => pair.Distance));
+        foreach (var pair in namesakes)
         {
             var (node, other) = pair;
-            if (!pair.AreFoundByName && told.Add(node.Copy ?? (RigElement)node)) // a chain that is copied twice is one slip
+            // Code that ran twice is told of by what must have one name; and a group that lacks the suffix has another name with it.
+            if (!pair.AreFoundByName && !repeated.Contains(pair.Distance) && !IsNamedAsNoGroup(pair, conventions) && told.Add(node.Copy ?? (RigElement)node)) // a chain that is copied twice is one slip
                 yield return new Finding(this, node.Copy ?? (RigElement)node, MessageOf(node, other), node.Place) { ActsOn = node, Related = [other.Place] };
         }
     }
+
+    private static bool IsNamedAsNoGroup(Namesakes pair, Conventions conventions) =>
+        pair.Node.Kind != pair.Other.Kind && (pair.Node.Kind == NodeKind.Group || pair.Other.Kind == NodeKind.Group) && pair.Node.Name.EndsWith(conventions.GroupSuffix) == Answer.No;
 
     private static string MessageOf(RigNode node, RigNode other)
     {

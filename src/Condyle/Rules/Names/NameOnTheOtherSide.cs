@@ -19,21 +19,27 @@ internal sealed class NameOnTheOtherSide : ModelRule
         var given = new GivenNames(model);
         foreach (var node in model.Nodes)
         {
-            if (node.Kind is not (NodeKind.Control or NodeKind.Group) || node.IsUnknown
-                || SidedName.Of(node.Name, conventions) is not { } own
-                || !node.Placement.TryKnown(out var placement) || placement is not AtNode at
-                || SidedName.Of(at.Target.Name, conventions) is not { } stands || stands.Side == own.Side)
+            if (Contradiction(node, conventions) is not ({ } at, { } own, { } stands))
                 continue;
             var isTaken = given.Contain(own.Counterpart);
             yield return new Finding(
                 this,
                 node,
-                $"'{own.Name}' says {own.Side} and stands at {at.Target.Title}, which is {stands.Side}: whoever takes it by its name, or mirrors a pose by names, moves the wrong side. {(isTaken ? $"Another is called '{own.Counterpart}', so place" : $"Name it '{own.Counterpart}', or place")} it on the {own.Side}.",
+                $"'{own.Name}' says {own.Side} and stands at {at.Title}, which is {stands.Side}: whoever takes it by its name, or mirrors a pose by names, moves the wrong side. {(isTaken ? $"Another is called '{own.Counterpart}', so place" : $"Name it '{own.Counterpart}', or place")} it on the {own.Side}.",
                 node.Place)
             {
-                Related = at.Target.Place == node.Place ? [] : [at.Target.Place],
+                Related = at.Place == node.Place ? [] : [at.Place],
                 Repairs = isTaken ? [] : [new ReplaceText(node.Id, 0, own.Counterpart, $"Rename to '{own.Counterpart}'")],
             };
         }
     }
+
+    /// <summary>The node of one side at which a node stands that is called as if it were of the other; none where it isn't.</summary>
+    public static (RigNode At, SidedName Own, SidedName Stands)? Contradiction(RigNode node, Conventions conventions) =>
+        node is { Kind: NodeKind.Control or NodeKind.Group, IsUnknown: false }
+        && SidedName.Of(node.Name, conventions) is { } own
+        && node.Placement.TryKnown(out var placement) && placement is AtNode { Target: var at }
+        && SidedName.Of(at.Name, conventions) is { } stands && stands.Side != own.Side
+            ? (at, own, stands)
+            : null;
 }

@@ -11,6 +11,9 @@ internal sealed record Namesakes(RigNode Node, RigNode Other)
     /// <summary>Whether both are of a kind that clips and games find by name.</summary>
     public bool AreFoundByName => Node.Kind == Other.Kind && Node.Kind is NodeKind.Control or NodeKind.Joint;
 
+    /// <summary>How much was said between them: the same for all that code makes which runs a second time.</summary>
+    public int Distance => Node.Id - Other.Id;
+
     public static IEnumerable<Namesakes> In(RigModel model)
     {
         var first = new Dictionary<string, List<RigNode>>(StringComparer.Ordinal);

@@ -55,8 +55,8 @@ internal sealed class NotPortable : ModelRule
         return char.IsDigit(name[0]) ? "begins with a digit" : null;
     }
 
-    // Too long a name has no obvious shorter one.
-    private static string? Portable(string name)
+    /// <summary>The portable form; none where the name is portable, or has none. Too long a name has no obvious shorter one.</summary>
+    public static string? Portable(string name)
     {
         var plain = string.Concat(name.Select(letter => Conventions.IsPortable(letter) ? letter : '_')).Trim('_');
         return plain.Length == 0 || name.All(Conventions.IsPortable) && !char.IsDigit(name[0]) ? null : char.IsDigit(plain[0]) ? "_" + plain : plain;

@@ -9,6 +9,8 @@ internal sealed class GoalOutOfReach : EvaluatedRule
 
     public override Severity Severity => Severity.Warning;
 
+    public override string Fix => "place the goal at the tip";
+
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         if (rig.Evaluated is not { } evaluated)
@@ -27,6 +29,7 @@ internal sealed class GoalOutOfReach : EvaluatedRule
             {
                 ActsOn = goal,
                 Related = [goal.Place],
+                Repairs = Placing.Of(goal, solver, (solver.Id, 0), $".{nameof(Copy.Tip)}", "the chain's tip", rig),
             };
         }
     }

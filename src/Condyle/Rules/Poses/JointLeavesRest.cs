@@ -11,7 +11,7 @@ internal sealed class JointLeavesRest : EvaluatedRule
 
     public override Severity Severity => Severity.Warning;
 
-    public override string Fix => "keep the offset, where the source is placed";
+    public override string Fix => "keep the offset where the source is placed, else place it";
 
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
@@ -20,6 +20,8 @@ internal sealed class JointLeavesRest : EvaluatedRule
         var departures = new Departures(rig.Model, evaluated);
         var missed = new HashSet<RigElement>(evaluated.GoalsMissed.Select(each => each.Solver).Concat(PoleOnLine.In(rig).Select(each => each.Solver)));
         missed.UnionWith(SourceOnTheOtherSide.Crossed(rig).Select(each => each.Drive));
+        missed.UnionWith(NodeDrivenTwice.Takers(rig));
+        var idle = new Lazy<ILookup<RigNode, RigNode>>(() => ControlMovesNothing.IdleByJoint(rig));
         var causes = new Dictionary<RigElement, Cause>();
         foreach (var joint in rig.Model.Nodes)
         {
@@ -27,7 +29,7 @@ internal sealed class JointLeavesRest : EvaluatedRule
                 continue;
             var cause = departures.CauseOf(joint);
             var sentence = departures.TrySentenceOf(cause, out var moving) ? moving : cause;
-            if (missed.Contains(sentence) || IsMatrixOntoJoint(sentence, cause))
+            if (missed.Contains(sentence) || IsMatrixOntoJoint(sentence, cause) || SourcesOf(sentence).Any(source => NameOnTheOtherSide.Contradiction(source, rig.Conventions) is not null))
                 continue; // another rule's finding
             if (!causes.TryGetValue(sentence, out var found))
                 causes[sentence] = found = new Cause(sentence, cause, joint, departure);
@@ -35,14 +37,23 @@ internal sealed class JointLeavesRest : EvaluatedRule
                 found.Add(joint, departure);
         }
 
-        return causes.Values.OrderByDescending(cause => cause.Departure.Weight).Select(cause => FindingOf(cause, evaluated));
+        return causes.Values.OrderByDescending(cause => cause.Departure.Weight).Select(cause => FindingOf(cause, MeantBy(cause, idle), evaluated, rig));
     }
+
+    private static IEnumerable<RigNode> SourcesOf(RigElement sentence) => sentence switch
+    {
+        RigDrive drive => drive.Sources.Select(source => source.Source).OfType<RigNode>(),
+        RigBlend blend => blend.Sources.Select(source => source.Node).OfType<RigNode>(),
+        _ => [],
+    };
 
     private static bool IsMatrixOntoJoint(RigElement sentence, RigNode cause) => cause.IsExported && sentence is RigDrive drive && drive.Sources[^1].Way == DriveWay.Matrix;
 
-    private Finding FindingOf(Cause cause, EvaluatedRig rig)
+    private Finding FindingOf(Cause cause, RigNode? meant, EvaluatedRig evaluated, CheckedRig rig)
     {
-        var (because, advice) = Reason(cause, rig);
+        var (because, advice) = Reason(cause, evaluated);
+        if (meant is not null)
+            advice = $"Drive it by {meant.Title}, which stands there and moves nothing.";
         var others = cause.Joints switch { 1 => "", 2 => " and takes another joint with it", _ => $" and takes {cause.Joints - 1} other joints with it" };
         var place = cause.Sentence is RigDrive drive ? drive.Sources[^1].Place : cause.Sentence.Place;
         return new Finding(
@@ -52,15 +63,32 @@ internal sealed class JointLeavesRest : EvaluatedRule
             place)
         {
             ActsOn = cause.Worst,
-            Repairs = cause.Sentence is RigDrive kept && MayKeepOffset(kept, cause.Node) ? [new GoOn(kept.Sources[^1].Event, ".KeepingOffset()", $"Keep the offset that '{cause.Node.Name}' has at rest")] : [],
+            Repairs = meant is not null ? [new TakeInstead(((RigDrive)cause.Sentence).Sources[^1].Event, 0, meant.Id, $"Drive {cause.Node.Title} by {meant.Title}")] : RepairsOf(cause, evaluated, rig),
             Related = [.. new[] { cause.Sentence.Place, cause.Node.Place, cause.Worst.Place }.Where(other => other != place && other != PlaceId.None).Distinct()],
         };
     }
 
-    // A source that stands at its parent for want of a place is to be placed; one that has a place elsewhere is meant to stand there.
+    // The control that stands where the driven node does, if nothing goes by it.
+    private static RigNode? MeantBy(Cause cause, Lazy<ILookup<RigNode, RigNode>> idle) =>
+        cause.Sentence is RigDrive { Sources: [{ Way: DriveWay.Channels }] } drive && drive.Target == cause.Node && idle.Value[cause.Node.Original ?? cause.Node].Take(2).ToList() is [var only] ? only : null;
+
+    private static IReadOnlyList<Repair> RepairsOf(Cause cause, EvaluatedRig evaluated, CheckedRig rig) => cause.Sentence switch
+    {
+        RigDrive drive when MayKeepOffset(drive, cause.Node) => [new GoOn(drive.Sources[^1].Event, ".KeepingOffset()", $"Keep the offset that '{cause.Node.Name}' has at rest")],
+        RigDrive { Sources: [{ Source: { } source }] } drive when drive.Target == cause.Node && Placing.IsMissing(source) => Placing.Of(source, drive, (drive.Id, 0), "", $"'{cause.Node.Name}'", rig),
+        RigSolver solver when MissedGoal(solver, evaluated) is { } goal => Placing.Of(goal.Node, solver, (solver.Id, 0), $".{nameof(Copy.Tip)}", "the chain's tip", rig),
+        RigSolver solver when solver.Pole.TryKnown(out var pole) && pole is not null => PolePlace.For(pole, solver, rig),
+        _ => [],
+    };
+
+    // A source that stands at its parent for want of a place is to be placed; one that has a place elsewhere is meant to stand there. So is what a group follows.
     private static bool MayKeepOffset(RigDrive drive, RigNode moved) =>
-        drive.Target == moved && drive.Sources is [{ Way: DriveWay.Channels, Source: { Kind: NodeKind.Control or NodeKind.Group } source }]
-        && drive.KeepsOffset.TryKnown(out var keeps) && !keeps && source.Placement.TryKnown(out var placement) && placement is not null;
+        drive.Target == moved && drive.Sources is [{ Source: { IsUnknown: false } source } said] && drive.KeepsOffset.TryKnown(out var keeps) && !keeps
+        && (said.Way == DriveWay.Matrix ? moved.Kind == NodeKind.Group && !Placing.IsMissing(source)
+            : source.Kind is NodeKind.Control or NodeKind.Group && source.Placement.TryKnown(out var placement) && placement is not null);
+
+    private static (RigNode Node, double Metres)? MissedGoal(RigSolver solver, EvaluatedRig rig) =>
+        solver.Copy is { } copy && solver.Goal.TryKnown(out var goal) && goal is not null && Distance(goal, copy.Joints[^1], rig) is > Departure.LeastMetres and var miss ? (goal, miss) : null;
 
     private static (string Because, string Advice) Reason(Cause cause, EvaluatedRig rig)
     {
@@ -68,8 +96,8 @@ internal sealed class JointLeavesRest : EvaluatedRule
         {
             case RigDrive drive when drive.Sources[^1].Source is { } source && Apart(source, cause.Node, rig) is { Counts: true } apart:
                 return ($"'{cause.Node.Name}' is driven onto '{source.Name}', which rests {apart} away from it", $"Place '{source.Name}' where '{cause.Node.Name}' rests, or let the drive keep the rest offset.");
-            case RigSolver { Copy: { } copy } solver when solver.Goal.TryKnown(out var goal) && goal is not null && Distance(goal, copy.Joints[^1], rig) is > Departure.LeastMetres and var miss:
-                return ($"{solver.Title} reaches for '{goal.Name}', which rests {Lengths.Of(miss)} from the tip '{copy.Joints[^1].Name}'", $"Place '{goal.Name}' at the chain's tip.");
+            case RigSolver solver when MissedGoal(solver, rig) is { } missed:
+                return ($"{solver.Title} reaches for '{missed.Node.Name}', which rests {Lengths.Of(missed.Metres)} from the tip '{solver.Copy!.Joints[^1].Name}'", $"Place '{missed.Node.Name}' at the chain's tip.");
             case RigSolver solver when solver.Pole.TryKnown(out var pole) && pole is not null:
                 return ($"{solver.Title} turns its bend to '{pole.Name}', which isn't on the side to which the chain bends at rest", $"Place '{pole.Name}' at the chain's pole point.");
             case RigBlend { Node: { } node } blend when blend.Sources.Select(source => source.Node).OfType<RigNode>().OrderByDescending(source => Apart(source, node, rig).Weight).FirstOrDefault() is { } furthest:

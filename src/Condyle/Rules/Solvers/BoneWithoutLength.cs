@@ -12,6 +12,8 @@ internal sealed class BoneWithoutLength : Rule
 
     public override Severity Severity => Severity.Warning;
 
+    public override string Fix => "without twist joints";
+
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         foreach (var chain in SolvedChain.In(rig))
@@ -30,6 +32,7 @@ internal sealed class BoneWithoutLength : Rule
             {
                 ActsOn = below,
                 Related = [chain.Copy.Chain.Place, below.Place],
+                Repairs = isTwist ? [new GoOn(chain.Copy.Chain.Id, $".Without({nameof(JointRole)}.{nameof(JointRole.Twist)})", $"Take the twist joints out of {chain.Copy.Chain.Title}") { LiesElsewhere = true }] : [],
             };
         }
     }

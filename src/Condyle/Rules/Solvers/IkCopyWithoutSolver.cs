@@ -24,7 +24,7 @@ internal sealed class IkCopyWithoutSolver : Rule
             yield break;
         foreach (var copy in copies)
         {
-            if (copy.Joints.Exists(joint => moves.Of(joint).Count > 0))
+            if (copy.Joints.Exists(joint => moves.Of(joint).Count > 0) || IsMistaken(copy, rig.Model, moves))
                 continue;
             yield return new Finding(
                 this,
@@ -37,4 +37,8 @@ internal sealed class IkCopyWithoutSolver : Rule
             };
         }
     }
+
+    // Where another copy of the chain is solved that something drives as well, the solver was meant for this one, and that is told.
+    private static bool IsMistaken(RigCopy copy, RigModel model, Moves moves) => model.TwoBones.Concat<RigSolver>(model.ManyBones)
+        .Any(solver => solver.Copy is { } other && other != copy && other.Chain == copy.Chain && other.Joints.Exists(joint => moves.Of(joint).Count > 1));
 }

@@ -14,6 +14,8 @@ internal sealed class PoleOnLine : EvaluatedRule
 
     public override Severity Severity => Severity.Warning;
 
+    public override string Fix => "place the pole at the chain's pole point";
+
     public override IEnumerable<Finding> Check(CheckedRig rig) => rig.Model.IsPart ? [] :
         from found in In(rig)
         select new Finding(
@@ -24,6 +26,7 @@ internal sealed class PoleOnLine : EvaluatedRule
         {
             ActsOn = found.Pole,
             Related = [found.Pole.Place],
+            Repairs = PolePlace.For(found.Pole, found.Solver, rig),
         };
 
     /// <summary>The solvers with a pole on the line at rest, and how far from it.</summary>

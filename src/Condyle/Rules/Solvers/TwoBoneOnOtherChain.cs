@@ -11,6 +11,8 @@ internal sealed class TwoBoneOnOtherChain : Rule
 
     public override Severity Severity => Severity.Error;
 
+    public override string Fix => "without twist joints, or by many-bone IK";
+
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         foreach (var solver in rig.Model.TwoBones)
@@ -25,14 +27,26 @@ internal sealed class TwoBoneOnOtherChain : Rule
             {
                 ActsOn = joints.Count > 0 ? joints[0] : null,
                 Related = [copy.Place, copy.Chain.Place],
+                Repairs = RepairsOf(solver, copy.Chain),
             };
         }
     }
 
     private static string Count(int bones) => bones == 1 ? "one bone" : bones <= 0 ? "no bone" : $"{bones} bones";
 
+    private static IReadOnlyList<Repair> RepairsOf(RigTwoBone solver, RigChain chain) =>
+        IsTwoBonesWithTwist(chain.Joints!) ? [new GoOn(chain.Id, $".Without({nameof(JointRole)}.{nameof(JointRole.Twist)})", $"Take the twist joints out of {chain.Title}") { LiesElsewhere = true }]
+        : chain.Joints!.Count > 3 && HasManyBoneSentence(solver) ? [new CallInstead(solver.Id, nameof(RigDraft.ManyBone), $"Solve {solver.Copy!.Title} as many bones")]
+        : [];
+
+    // A many-bone IK neither stretches nor softens, nor is its plane turned.
+    private static bool HasManyBoneSentence(RigTwoBone solver) =>
+        solver.Stretch.TryKnown(out var stretch) && stretch is null && solver.PlaneTurn.TryKnown(out var turn) && turn is null && solver.Softness.TryKnown(out var softness) && softness == 0;
+
+    private static bool IsTwoBonesWithTwist(IReadOnlyList<RigNode> joints) => joints.Count(joint => !joint.Role.TryKnown(out var role) || role != JointRole.Twist) == 3;
+
     private static string Advice(IReadOnlyList<RigNode> joints) =>
-        joints.Count(joint => !joint.Role.TryKnown(out var role) || role != JointRole.Twist) == 3 ? "Leave its twist joints out: .Without(JointRole.Twist)."
+        IsTwoBonesWithTwist(joints) ? "Leave its twist joints out: .Without(JointRole.Twist)."
         : joints.Count > 3 ? "Copy a chain of three joints, or solve this one with rig.ManyBone."
         : "Copy a chain of three joints.";
 }

@@ -51,7 +51,10 @@ internal sealed class SidesDiffer : EvaluatedRule
     {
         if (left.Kind != NodeKind.Control)
             return null;
-        var frames = rig.Rest.TryWorldOf(left, out var one) && rig.Rest.TryWorldOf(right, out var other) && MirroredFrames.AreOpposite(one, other) ? MirrorBehaviour.Between(one, other) : null;
+        var areOpposite = rig.Rest.TryWorldOf(left, out var one) & rig.Rest.TryWorldOf(right, out var other) && MirroredFrames.AreOpposite(one, other);
+        var frames = areOpposite ? MirrorBehaviour.Between(one, other) : null;
+        if (areOpposite && frames is null)
+            return null; // no axis of one is an axis of the other, which another rule says
         var isEnd = left.Placement.TryKnown(out var placement) && placement is AtNode at && !above.Contains(at.Target);
         return Freedom.Between(left, right, frames, isEnd);
     }

@@ -12,7 +12,7 @@ internal sealed class AcceptanceWithoutFinding : Rule
 
     public override Severity Severity => Severity.Info;
 
-    public override string Fix => "remove it";
+    public override string Fix => "remove it, or the rule that is meant";
 
     public override bool IsAboutCode => true;
 
@@ -30,12 +30,23 @@ internal sealed class AcceptanceWithoutFinding : Rule
         {
             accepted.Rule.TryKnown(out var id);
             if (RuleBook.Find(id) is null)
-                yield return new Finding(this, accepted.Element, $"There is no rule '{id}', so this accepts nothing. Did you mean '{NearestNames.To(id, RuleBook.All.Select(each => each.Id), 1)[0]}'?", accepted.Place);
+                yield return OfNoRule(accepted, id, rig);
             else if (isKnown ??= ModelText.IsAllKnown(model)) // else the rule may have kept silent for want of a fact
                 yield return new Finding(this, accepted.Element, $"{id} finds nothing on {accepted.Element!.Title}, so there is nothing to accept. Remove it, so that it doesn't hide the next slip.", accepted.Place)
                 {
                     Repairs = [new LeaveOut(accepted.Event, $"Remove the acceptance of {id}")],
                 };
         }
+    }
+
+    // What was meant is the rule with the nearest id, or the only one that finds anything there.
+    private Finding OfNoRule(RigAcceptance accepted, string id, CheckedRig rig)
+    {
+        var found = RuleBook.All.Where(rule => rig.Accepted.IsFoundOn(accepted.Element, rule.Id)).Select(rule => rule.Id).ToList();
+        var meant = found.Count == 1 ? found[0] : NearestNames.To(id, RuleBook.All.Select(each => each.Id), 1)[0];
+        return new Finding(this, accepted.Element, $"There is no rule '{id}', so this accepts nothing. Did you mean '{meant}'?", accepted.Place)
+        {
+            Repairs = found.Contains(meant) ? [new ReplaceText(accepted.Event, 0, meant, $"Accept {meant}")] : [],
+        };
     }
 }

@@ -10,7 +10,7 @@ public sealed class Slip : IRigDefinition
         var (look, nod) = (rig.Control("look").Under(root).PlacedAt(joints.Head), rig.Control("nod").Under(root).PlacedAt(joints.Head));
         var amount = look.Switch("amount");
         rig.Blend((Node)joints.Head)
-            .From(look, amount /* of the look */ .Inverse) // finds CDY2001
-            .From(nod, amount.Inverse);
+            .From(look, amount.Inverse)
+            .From(nod, amount /* of the look */ .Inverse); // finds CDY2001
     }
 }
