@@ -93,7 +93,7 @@ internal sealed partial class RandomRig
         var under = isFirst ? above : parent;
         var (at, turned, scaled) = RandomRest(0);
         var joint = joints[under].Child(Name("joint"), role, at, turned, scaled);
-        AddJoint(joint, under);
+        AddJoint(joint, under, role);
         return joint;
     }
 

@@ -17,6 +17,7 @@ internal sealed partial class RandomRig(int seed, float jitter = 0) : IRigDefini
     private readonly RandomChoices noise = new(~seed);
     private readonly Dictionary<Node, List<Node>> needs = [];
     private readonly List<Joint> joints = [];
+    private readonly HashSet<Joint> twistJoints = [];
     private readonly List<int> parents = [];
     private readonly List<Node> hangers = [];
     private readonly List<Control> controls = [];
@@ -46,13 +47,16 @@ internal sealed partial class RandomRig(int seed, float jitter = 0) : IRigDefini
             // Mostly the last joint is the parent, so that there are chains to solve.
             var parent = choices.Chance(0.7) ? joints.Count - 1 : choices.Below(joints.Count);
             var (at, turned, scaled) = RandomRest(scales);
-            AddJoint(joints[parent].Child(Name("joint"), choices.Chance(0.2) ? JointRole.Twist : JointRole.Deform, at, turned, scaled), parent);
+            var (name, role) = (Name("joint"), choices.Chance(0.2) ? JointRole.Twist : JointRole.Deform);
+            AddJoint(joints[parent].Child(name, role, at, turned, scaled), parent, role);
         });
     }
 
-    private void AddJoint(Joint joint, int parent)
+    private void AddJoint(Joint joint, int parent, JointRole role = JointRole.Deform)
     {
         joints.Add(joint);
+        if (role == JointRole.Twist)
+            twistJoints.Add(joint);
         parents.Add(parent);
         if (parent >= 0)
             Follow(joint, joints[parent]);
@@ -212,7 +216,7 @@ internal sealed partial class RandomRig(int seed, float jitter = 0) : IRigDefini
         if (root == tip)
             return null;
         var chain = rig.Chain(joints[root], joints[tip]);
-        var shorter = choices.Chance(0.3) ? chain.Without(JointRole.Twist) : chain;
+        var shorter = choices.Chance(0.3) && !chain.All(twistJoints.Contains) ? chain.Without(JointRole.Twist) : chain;
         return shorter.Count >= 2 ? shorter : chain;
     }
 
