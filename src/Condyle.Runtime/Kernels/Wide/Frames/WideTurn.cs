@@ -65,7 +65,7 @@ internal struct WideTurn
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane Dot(in WideTurn a, in WideTurn b) =>
-        Lanes.FusedMultiplyAdd(a.X, b.X, Lanes.FusedMultiplyAdd(a.Y, b.Y, Lanes.FusedMultiplyAdd(a.Z, b.Z, a.W * b.W)));
+        Lanes.FusedMultiplyAdd(a.X, b.X, a.Y * b.Y) + Lanes.FusedMultiplyAdd(a.Z, b.Z, a.W * b.W);
 
     /// <summary>|a − sign · b|².</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -75,7 +75,7 @@ internal struct WideTurn
         var y = Rigs.Less(a.Y, sign, b.Y);
         var z = Rigs.Less(a.Z, sign, b.Z);
         var w = Rigs.Less(a.W, sign, b.W);
-        return Lanes.FusedMultiplyAdd(x, x, Lanes.FusedMultiplyAdd(y, y, Lanes.FusedMultiplyAdd(z, z, w * w)));
+        return Lanes.FusedMultiplyAdd(x, x, y * y) + Lanes.FusedMultiplyAdd(z, z, w * w);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
