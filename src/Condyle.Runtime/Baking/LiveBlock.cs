@@ -8,14 +8,15 @@ internal sealed class LiveBlock
 {
     private readonly Travel? travel;
     private readonly RigCrowd crowd;
+    private readonly float[] times;
     private readonly LiveMoment[] moments;
     private readonly Buffers changed;
-    private float last;
 
     public LiveBlock(CompiledRig rig, Travel? travel)
     {
         this.travel = travel;
         crowd = rig.NewCrowd(RigCrowd.Widest);
+        times = new float[crowd.Count];
         moments = new LiveMoment[crowd.Count];
         changed = new Buffers(new BufferSizes { Channels = 1 }, crowd.Count);
     }
@@ -28,17 +29,14 @@ internal sealed class LiveBlock
 
     public void Clear() => Count = 0;
 
-    public void Add(ClipPlayer player, float time)
-    {
-        last = time;
-        player.Pose(crowd[Count++], time);
-    }
+    /// <summary>Adds a moment, by its time in the clip.</summary>
+    public void Add(float time) => times[Count++] = time;
 
     /// <summary>Evaluates all of them. Who has no moment stands where the last one does, so that what is true of all moments is true of all rigs.</summary>
     public void Evaluate(ClipPlayer player)
     {
-        for (var spare = Count; spare < crowd.Count; spare++)
-            player.Pose(crowd[spare], last);
+        times.AsSpan(Count).Fill(times[Count - 1]);
+        player.Pose(crowd.Members, times);
         crowd.Evaluate();
         for (var moment = 0; moment < moments.Length; moment++)
             moments[moment] = new LiveMoment(crowd[moment], travel);

@@ -30,7 +30,7 @@ internal sealed class LiveMotion(ClipPlayer player, Travel? travel, float from, 
         block.Clear();
         foreach (var moment in moments)
         {
-            block.Add(player, (float)(from + moment));
+            block.Add((float)(from + moment));
             if (block.IsFull)
                 Flush();
         }

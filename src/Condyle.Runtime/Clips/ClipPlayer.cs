@@ -42,18 +42,47 @@ public sealed class ClipPlayer
     public void Pose(RigInstance instance, float time)
     {
         ArgumentNullException.ThrowIfNull(instance);
+        Pose([instance], [time]);
+    }
+
+    /// <summary>Poses many instances, each for its own time: curve by curve, since those that lie side by side have a control's numbers in the same places.</summary>
+    internal void Pose(ReadOnlySpan<RigInstance> instances, ReadOnlySpan<float> times)
+    {
         foreach (var (control, motion) in moves)
-            instance.SetMove(control, motion.At(time));
+        {
+            for (var i = 0; i < times.Length; i++)
+                instances[i].SetMove(control, motion.At(times[i]));
+        }
+
         foreach (var (control, motion) in turns)
-            instance.SetTurn(control, motion.At(time));
+        {
+            for (var i = 0; i < times.Length; i++)
+                instances[i].SetTurn(control, motion.At(times[i]));
+        }
+
         foreach (var (control, motion) in scales)
-            instance.SetScale(control, motion.At(time));
+        {
+            for (var i = 0; i < times.Length; i++)
+                instances[i].SetScale(control, motion.At(times[i]));
+        }
+
         foreach (var (sw, motion) in switches)
-            instance.SetSwitch(sw, motion.At(time));
+        {
+            for (var i = 0; i < times.Length; i++)
+                instances[i].SetSwitch(sw, motion.At(times[i]));
+        }
+
         foreach (var (dial, motion) in dials)
-            instance.SetDial(dial, motion.At(time));
+        {
+            for (var i = 0; i < times.Length; i++)
+                instances[i].SetDial(dial, motion.At(times[i]));
+        }
+
         foreach (var (choice, motion) in choices)
-            instance.SetChoice(choice, motion.At(time));
+        {
+            for (var i = 0; i < times.Length; i++)
+                instances[i].SetChoice(choice, motion.At(times[i]));
+        }
     }
 
     private static (int, Motion<T>)[] Listed<T>(SortedDictionary<int, Motion<T>> motions)

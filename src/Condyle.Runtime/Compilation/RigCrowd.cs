@@ -25,6 +25,9 @@ public sealed class RigCrowd
     /// <summary>How many there are.</summary>
     public int Count => members.Length;
 
+    /// <summary>All of them, in order.</summary>
+    internal ReadOnlySpan<RigInstance> Members => members;
+
     /// <summary>How many lie side by side on this machine.</summary>
     internal static int Widest => Vector512.IsHardwareAccelerated ? Kernels.Sixteen.Rigs.Width : Kernels.Eight.Rigs.Width;
 
