@@ -17,7 +17,7 @@ public sealed class PackageTests(Feed feed)
         using var package = ZipFile.OpenRead(Path.Combine(feed.Packages, $"{name}.{Feed.Version}.nupkg"));
         var about = XDocument.Load(package.GetEntry($"{name}.nuspec")!.Open()).Descendants();
         Assert.Equal("MIT", about.Single(element => element.Name.LocalName == "license").Value);
-        Assert.NotNull(package.GetEntry(about.Single(element => element.Name.LocalName == "readme").Value));
+        AssertLeadsNowhere(package.GetEntry(about.Single(element => element.Name.LocalName == "readme").Value));
         Assert.NotNull(package.GetEntry("CHANGELOG.md"));
         Assert.NotNull(package.GetEntry($"lib/{framework}/{name}.xml"));
 
@@ -25,6 +25,17 @@ public sealed class PackageTests(Feed feed)
         var sources = Symbols.SourcesIn(symbols.GetEntry($"lib/{framework}/{name}.pdb")!.Open());
         Assert.NotEmpty(sources);
         Assert.All(sources, source => Assert.True(source.IsEmbedded, $"{source.Path} is not among the symbols."));
+    }
+
+    /// <summary>Where a package is shown there is no repository around its page.</summary>
+    private static void AssertLeadsNowhere(ZipArchiveEntry? page)
+    {
+        Assert.NotNull(page);
+        using var reader = new StreamReader(page.Open());
+        var text = reader.ReadToEnd();
+        Assert.DoesNotMatch(@"\]\((?!https?:)", text);
+        Assert.Contains("; in an editor, *Write out the recipe* does it", text, StringComparison.Ordinal);
+        Assert.EndsWith("MIT licence. For contributors.", text.TrimEnd(), StringComparison.Ordinal);
     }
 
     [Fact]
