@@ -53,7 +53,7 @@ internal static class SharedFiles
                 swing.Lock(Channels.Move).LimitTurn(Axis.Z, -30f, 30f);
                 lid.Lock(Channels.Move).LimitTurn(Axis.X, 0f, 120f);
                 var calm = swing.Switch("calm", 0.5f);
-                rig.Blend(joint).From(swing, calm.Inverse).From(holder, calm);
+                rig.Blend(joint).From(swing, calm.Inverse).From(lid, calm);
             }
 
             private static void Buckle(RigDraft rig, Joint hips, Control belt)

@@ -7,9 +7,9 @@ internal static class ReaderSuite
 {
     public static Dictionary<string, Func<IEnumerable<Result>>> Parts { get; } = new()
     {
-        ["build"] = () => WholeBuild.Measure(rigs: 20, rounds: 15)
-            .Concat(WholeBuild.Measure(rigs: 200, rounds: 7))
-            .Concat(WholeBuild.Measure(rigs: 2_000, rounds: 3)),
+        ["build"] = () => WholeBuild.Measure(rigs: 20, warmUp: 25, rounds: 15)
+            .Concat(WholeBuild.Measure(rigs: 200, warmUp: 2, rounds: 7))
+            .Concat(WholeBuild.Measure(rigs: 2_000, warmUp: 0, rounds: 3)),
         ["sdk"] = () => [SdkAnalyzers.Measure()],
         ["keystroke"] = Keystrokes.Measure,
         ["growth"] = Growth.OfStages,

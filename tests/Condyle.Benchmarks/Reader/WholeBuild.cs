@@ -14,11 +14,14 @@ internal static class WholeBuild
     private const int Read = 1;
     private const int Checked = 2;
 
-    public static IEnumerable<Result> Measure(int rigs, int rounds)
+    /// <param name="rigs">How many rigs the project has.</param>
+    /// <param name="warmUp">Rounds that don't count: many before the first project, or what is measured is how far the runtime has got with compiling the code well.</param>
+    /// <param name="rounds">Rounds that count.</param>
+    public static IEnumerable<Result> Measure(int rigs, int warmUp, int rounds)
     {
         var project = new HarbourProject(rigs);
         var times = SideBySide.Run(
-            warmUp: rigs > 500 ? 0 : 2,
+            warmUp,
             rounds,
             settles: true,
             () => Bind(project.Fresh()),
