@@ -80,7 +80,7 @@ internal sealed class ReadingSession
 
     private Once<ReadingResult> ReadingOf(string id) => readings.GetOrAdd(id, static _ => new Once<ReadingResult>());
 
-    private Program NewProgram(SyntaxTree tree, CancellationToken cancellation) => new(compilation, cache, models, cancellation, FactsOf(tree));
+    private Program NewProgram(SyntaxTree tree, CancellationToken cancellation) => new(compilation, cache, models, cancellation, isLive ? FactsOf(tree) : null);
 
     private DeclaredFacts FactsOf(SyntaxTree tree) => cache.For(tree, compilation).Facts;
 }

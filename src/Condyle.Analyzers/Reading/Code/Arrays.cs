@@ -48,9 +48,7 @@ internal sealed class LoadElement(TypeKey type, int dimensions = 1) : Instructio
 {
     public override void Run(Machine machine, Frame frame)
     {
-        var indices = frame.PopMany(dimensions);
-        var array = frame.Pop();
-        if (Elements.CellOf(array, indices) is { } cell)
+        if (Elements.PopCell(frame, dimensions, out var array) is { } cell)
         {
             frame.Push(cell.Items[cell.Index]);
             return;
@@ -66,9 +64,7 @@ internal sealed class StoreElement(int dimensions = 1) : Instruction
     public override void Run(Machine machine, Frame frame)
     {
         var value = frame.Pop();
-        var indices = frame.PopMany(dimensions);
-        var array = frame.Pop();
-        if (Elements.CellOf(array, indices) is { } cell)
+        if (Elements.PopCell(frame, dimensions, out var array) is { } cell)
             machine.Write(cell.Items, cell.Index, value);
         else if (array is IStretch or ObjectValue)
             Elements.Lose(array, machine, value);
@@ -81,9 +77,7 @@ internal sealed class PushElementCell(int dimensions = 1) : Instruction
 {
     public override void Run(Machine machine, Frame frame)
     {
-        var indices = frame.PopMany(dimensions);
-        var array = frame.Pop();
-        var cell = Elements.CellOf(array, indices);
+        var cell = Elements.PopCell(frame, dimensions, out var array);
         if (cell is null)
             machine.Lost.Add(array);
         frame.Push((object?)cell ?? OpenValue.Any);
@@ -106,7 +100,23 @@ internal sealed class MakeSpan : Instruction
 
 internal static class Elements
 {
-    public static Cell? CellOf(object? array, object? index) => CellOf(array, [index]);
+    /// <summary>Takes the indices of an item, and what it lies in, off the stack.</summary>
+    public static Cell? PopCell(Frame frame, int dimensions, out object? array)
+    {
+        if (dimensions > 1)
+        {
+            var indices = frame.PopMany(dimensions);
+            array = frame.Pop();
+            return CellOf(array, indices);
+        }
+
+        var index = frame.Pop();
+        array = frame.Pop();
+        return CellOf(array, index);
+    }
+
+    public static Cell? CellOf(object? array, object? index) =>
+        array is ArrayValue { Lengths.Length: 1 } row && index is int at && at >= 0 && at < row.Items.Length ? new Cell(row.Items, at) : CellOf(array, [index]);
 
     public static Cell? CellOf(object? array, object?[] indices)
     {

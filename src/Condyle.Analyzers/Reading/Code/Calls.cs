@@ -159,7 +159,7 @@ internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int 
         var shared = captured.Select(pair => (pair.Inner, Cell: frame.Slots[pair.Outer])).ToArray();
         var self = frame.This;
         var typeArguments = TypeArguments(frame);
-        IReadOnlyList<object?> reaches = [self, .. shared.Select(pair => pair.Cell is object?[] cell ? new Cell(cell, 0) : null)];
+        IReadOnlyList<object?> reaches = [self, .. shared.Select(pair => pair.Cell is object?[] cell ? new Cell(cell, 0) : (object?)null)];
 
         Frame Start(object?[] arguments)
         {

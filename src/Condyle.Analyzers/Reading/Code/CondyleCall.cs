@@ -50,7 +50,7 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
             return Opens.Of(returns, machine, canFork: true);
         }
 
-        var taken = member.Take(arguments, machine, member.TakesPlace ? machine.Places.Of(this, path) : default);
+        var taken = member.Take(arguments, machine, member.TakesPlace ? machine.Places.Of(this, path) : null);
         var first = machine.Draft.Log.Count;
         var result = member.Invoke(self, taken);
         var last = machine.Draft.Log.Count;

@@ -59,7 +59,7 @@ internal sealed class DraftMember
     public static IReadOnlyDictionary<string, DraftMember> All => Members;
 
     /// <summary>What it takes for the interpreter's values.</summary>
-    public object?[] Take(object?[] values, Machine machine, PlaceId place)
+    public object?[] Take(object?[] values, Machine machine, object? place)
     {
         var taken = new object?[arguments.Length + (TakesPlace ? 1 : 0)];
         for (var i = 0; i < arguments.Length; i++)

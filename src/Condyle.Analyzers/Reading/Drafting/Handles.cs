@@ -1,8 +1,12 @@
+using System.Collections.Concurrent;
+
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>Handles as code can hold them: one that was never given out, such as a default, belongs to no draft.</summary>
 internal static class Handles
 {
+    private static readonly ConcurrentDictionary<Type, object> NeverGiven = new();
+
     /// <summary>The draft that gave a handle out; an exception of the code that is read where none did.</summary>
     public static RigDraft DraftOf(IHandle handle)
     {
@@ -16,5 +20,5 @@ internal static class Handles
         }
     }
 
-    public static bool IsMade(IHandle handle) => !handle.Equals(Activator.CreateInstance(handle.GetType()));
+    public static bool IsMade(IHandle handle) => !handle.Equals(NeverGiven.GetOrAdd(handle.GetType(), Activator.CreateInstance));
 }

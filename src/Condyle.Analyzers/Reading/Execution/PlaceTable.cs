@@ -6,20 +6,21 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>The places of a reading: each call that recorded something, by its span in its file.</summary>
 internal sealed class PlaceTable
 {
-    private readonly Dictionary<CondyleCall, int> ids = [];
+    // As a call takes them: made into an object once, since a call in a loop is made often.
+    private readonly Dictionary<CondyleCall, object> ids = [];
     private readonly List<(Origin Call, TextSpan Line)> places = [];
     private readonly Dictionary<string, Origin> entries = new(StringComparer.Ordinal);
 
-    /// <summary>The place of a call: what it spans, and where its own parenthesis opens, whose line the program knows.</summary>
-    public PlaceId Of(CondyleCall call, string path)
+    /// <summary>The <see cref="PlaceId"/> of a call: what it spans, and where its own parenthesis opens, whose line the program knows.</summary>
+    public object Of(CondyleCall call, string path)
     {
         if (!ids.TryGetValue(call, out var id))
         {
             places.Add((new Origin(path, call.Span), call.LineSpan));
-            ids[call] = id = places.Count;
+            ids[call] = id = new PlaceId(places.Count);
         }
 
-        return new PlaceId(id);
+        return id;
     }
 
     /// <summary>The place of a stretch of source.</summary>

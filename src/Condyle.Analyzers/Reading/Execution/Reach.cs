@@ -11,7 +11,7 @@ internal static class Reach
         while (pending.Count > 0)
         {
             budget.Spend();
-            if (pending.Pop() is not { } value || value is ValueType and not IHandle || !seen.Add(value))
+            if (pending.Pop() is not { } value || value is ValueType and not (IHandle or Cell) || !seen.Add(value))
                 continue;
             foreach (var part in PartsOf(value))
                 pending.Push(part);

@@ -6,13 +6,17 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>Finds the variables that nested functions share with the function around them.</summary>
 internal static class Captures
 {
-    public static HashSet<ISymbol> In(IEnumerable<IOperation> roots)
+    /// <param name="roots">The function's code.</param>
+    /// <param name="iterates">Whether the function itself hands out items.</param>
+    public static HashSet<ISymbol> In(IEnumerable<IOperation> roots, out bool iterates)
     {
+        iterates = false;
         var found = new HashSet<ISymbol>(SymbolEqualityComparer.Default);
         var pending = new Stack<(IOperation Operation, IMethodSymbol? Around)>(roots.Select(root => (root, (IMethodSymbol?)null)));
         while (pending.Count > 0)
         {
             var (operation, function) = pending.Pop();
+            iterates |= function is null && IsYield(operation);
             ISymbol? variable = operation switch
             {
                 ILocalReferenceOperation local => local.Local,
@@ -33,6 +37,8 @@ internal static class Captures
 
         return found;
     }
+
+    public static bool IsYield(IOperation operation) => operation.Kind is OperationKind.YieldReturn or OperationKind.YieldBreak;
 
     /// <summary>The operations of a function without those of the functions nested in it.</summary>
     public static IEnumerable<IOperation> OwnDescendants(IOperation root)

@@ -139,7 +139,7 @@ internal sealed partial class Lowerer
             return new CondyleCall(reference.Id, hasReceiver, count, order, reference.Returns)
             {
                 Span = SpanOf(syntax),
-                ArgumentSpans = [.. sources.Select(source => source?.Span)],
+                ArgumentSpans = sources.Select(source => source?.Span).ToArray(),
                 NameSpan = NameOf(syntax).Span,
                 LineSpan = ParenthesisOf(syntax),
             };
@@ -198,7 +198,7 @@ internal sealed partial class Lowerer
     {
         for (var candidate = type; candidate is not null; candidate = candidate.BaseType)
         {
-            if (TypeKeys.PlainNameOf(candidate) == "System.Exception")
+            if (candidate.Name == nameof(Exception) && TypeKeys.PlainNameOf(candidate) == "System.Exception")
                 return true;
         }
 

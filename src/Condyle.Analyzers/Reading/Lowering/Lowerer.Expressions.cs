@@ -44,9 +44,7 @@ internal sealed partial class Lowerer
         {
             case ILocalReferenceOperation { Local: var local }: LoadVariable(local, local.IsRef); break;
             case IParameterReferenceOperation or IFieldReferenceOperation or IPropertyReferenceOperation or IArrayElementReferenceOperation or IInlineArrayAccessOperation or IEventReferenceOperation:
-                var target = TargetOf(operation);
-                target.Prepare();
-                target.Load();
+                Read(TargetOf(operation));
                 break;
             case IInstanceReferenceOperation self: Instance(self); break;
             case IParenthesizedOperation { Operand: var inner }: Value(inner); break;
@@ -125,6 +123,18 @@ internal sealed partial class Lowerer
             case IEventAssignmentOperation hooked: Hook(hooked); break;
             default: Other(operation); break;
         }
+    }
+
+    private static void Read(Target target)
+    {
+        if (target.Read is { } read)
+        {
+            read();
+            return;
+        }
+
+        target.Prepare();
+        target.Load();
     }
 
     // Code that doesn't compile yet is read as far as it makes sense; what isn't understood may have done anything.

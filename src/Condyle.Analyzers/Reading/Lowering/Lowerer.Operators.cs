@@ -71,7 +71,7 @@ internal sealed partial class Lowerer
         Value(left);
         foreach (var sum in sums)
         {
-            spans.Push(sum.Syntax.Span);
+            BeginSpan(sum.Syntax);
             Combine(sum);
             spans.Pop();
         }

@@ -221,7 +221,7 @@ internal sealed partial class Lowerer
         Value(loop.Collection);
         if (loop.Syntax is CommonForEachStatementSyntax syntax && loop.SemanticModel?.GetForEachStatementInfo(syntax).GetEnumeratorMethod is { } enumerates && (enumerates.IsExtensionMethod || enumerates.ContainingType.IsExtension))
             EmitCall(enumerates, enumerates.ContainingType.IsExtension ? 0 : 1, null, loop.Collection.Syntax, []);
-        spans.Push(loop.Collection.Syntax.Span);
+        BeginSpan(loop.Collection.Syntax);
         Emit(new StartEnumeration(enumerator, ofPlaces: loop.LoopControlVariable is IVariableDeclaratorOperation { Symbol.IsRef: true }));
         var left = OpenStretch();
         Mark(head);

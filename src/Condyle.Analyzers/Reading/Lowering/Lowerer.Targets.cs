@@ -10,7 +10,11 @@ internal sealed partial class Lowerer
     /// <param name="Prepare">Evaluates what comes before, once: a receiver, an index.</param>
     /// <param name="Load">Pushes what it holds.</param>
     /// <param name="Store">Stores the value on the stack.</param>
-    private sealed record Target(Action Prepare, Action Load, Action Store);
+    private sealed record Target(Action Prepare, Action Load, Action Store)
+    {
+        /// <summary>Pushes what it holds where nothing is stored afterwards, so that what comes before needn't be kept.</summary>
+        public Action? Read { get; init; }
+    }
 
     private readonly List<Action> afterCall = [];
 
@@ -83,7 +87,16 @@ internal sealed partial class Lowerer
                 Operands();
                 Emit(new LoadSlot(value));
                 Emit(new StoreElement(indices.Count));
-            });
+            })
+        {
+            Read = () =>
+            {
+                Value(whole);
+                foreach (var index in at)
+                    Value(index);
+                Emit(isPart ? new PartOf(KeyOf(element)) : new LoadElement(KeyOf(element), at.Count));
+            },
+        };
 
         void Operands()
         {
@@ -230,7 +243,10 @@ internal sealed partial class Lowerer
                 Emit(new LoadSlot(owner));
                 Emit(new LoadSlot(value));
                 Emit(new StoreField(field));
-            });
+            })
+        {
+            Read = () => { Value(instance); Emit(new LoadField(field, type)); },
+        };
     }
 
     private Target StaticTarget(ITypeSymbol type, string field, bool keepsSeam)
@@ -303,7 +319,21 @@ internal sealed partial class Lowerer
                 Emit(new LoadSlot(value));
                 EmitCall(setter, held.Count + 1, null, reference.Syntax, [], isBase, reference.ConstrainedToType);
                 Emit(new Pop());
-            });
+            })
+        {
+            Read = arguments.Count <= 1 && property.GetMethod is { } asked ? () => Ask(asked) : null,
+        };
+
+        void Ask(IMethodSymbol getter)
+        {
+            if (IsOnPlace(property))
+                Place(reference.Instance!);
+            else if (!property.IsStatic)
+                Value(reference.Instance);
+            foreach (var argument in arguments)
+                Value(argument.Value);
+            EmitCall(getter, arguments.Count, null, reference.Syntax, arguments.Select(argument => argument.Syntax), isBase, reference.ConstrainedToType);
+        }
 
         void Receiver()
         {

@@ -16,16 +16,21 @@ internal sealed partial class Lowerer
     private readonly HashSet<ISymbol> shared;
     private readonly List<(int Outer, int Inner)> captured = [];
     private readonly List<JumpTarget> targets = [];
-    private readonly Stack<TextSpan> spans = new();
+    private readonly Stack<(SyntaxNode Syntax, TextSpan Span)> spans = new();
     private readonly Dictionary<ISymbol, CodeBody> localFunctions = new(SymbolEqualityComparer.Default);
     private readonly Dictionary<ISymbol, IReadOnlyList<(int, int)>> localCaptures = new(SymbolEqualityComparer.Default);
     private readonly ISymbol? owner;
     private readonly IAssemblySymbol? home;
+    private readonly bool? iterates;
     private int slotCount;
     private int depth;
 
     private Lowerer(CodeBody body, ISymbol? owner, IReadOnlyList<IOperation> roots)
-        : this(body, owner, null, Captures.In(roots)) => home ??= roots.FirstOrDefault()?.SemanticModel?.Compilation.Assembly;
+        : this(body, owner, null, Captures.In(roots, out var iterates))
+    {
+        home ??= roots.FirstOrDefault()?.SemanticModel?.Compilation.Assembly;
+        this.iterates = iterates;
+    }
 
     private Lowerer(CodeBody body, ISymbol? owner, Lowerer? outer, HashSet<ISymbol> shared)
     {
@@ -58,7 +63,7 @@ internal sealed partial class Lowerer
     }
 
     /// <summary>Whether the source of a type is read: that of another project isn't, even where an editor has it at hand.</summary>
-    private bool IsRead(ITypeSymbol type) => TypeKeys.IsOfUser(type) && SymbolEqualityComparer.Default.Equals(type.ContainingAssembly, home);
+    private bool IsRead(ITypeSymbol type) => SymbolEqualityComparer.Default.Equals(type.ContainingAssembly, home) && TypeKeys.IsOfUser(type);
 
     private void Finish(IReadOnlyList<IOperation> roots)
     {
@@ -73,7 +78,7 @@ internal sealed partial class Lowerer
         body.Handlers = handlers;
         body.SlotCount = slotCount;
         body.CapturedSlots = [.. slots.Where(pair => shared.Contains(pair.Key) && captured.TrueForAll(capture => capture.Inner != pair.Value)).Select(pair => pair.Value)];
-        body.IsIterator = roots.Any(root => Captures.OwnDescendants(root).Any(operation => operation.Kind is OperationKind.YieldReturn or OperationKind.YieldBreak));
+        body.IsIterator = roots.Count > 0 && (iterates ?? roots.Any(root => Captures.OwnDescendants(root).Any(Captures.IsYield)));
     }
 
     private void Body(IOperation root)
@@ -154,7 +159,7 @@ internal sealed partial class Lowerer
     private void Inside(IOperation operation, Action<Lowerer, IOperation> lower, int leaves)
     {
         Budget.Current.Lower();
-        spans.Push(operation.Syntax.Span);
+        BeginSpan(operation.Syntax);
         depth++;
         if (depth <= Limits.CodeDepth && HasStack())
             lower(this, operation);
@@ -163,6 +168,9 @@ internal sealed partial class Lowerer
         depth--;
         spans.Pop();
     }
+
+    // What the compiler adds to an expression, such as a conversion, stands for the same source.
+    private void BeginSpan(SyntaxNode syntax) => spans.Push(spans.Count > 0 && spans.Peek() is var around && around.Syntax == syntax ? around : (syntax, syntax.Span));
 
     private void TooDeep(IOperation operation, int leaves)
     {
@@ -188,9 +196,9 @@ internal sealed partial class Lowerer
     private void Emit(Instruction instruction)
     {
         if (code.Count >= Limits.CodeSize)
-            throw new ReadingStopped($"a function becomes more than {Limits.CodeSize} instructions", new Origin(body.Path, spans.Count > 0 ? spans.Peek() : default));
+            throw new ReadingStopped($"a function becomes more than {Limits.CodeSize} instructions", new Origin(body.Path, spans.Count > 0 ? spans.Peek().Span : default));
         if (instruction.Span == default && spans.Count > 0)
-            instruction.Span = spans.Peek();
+            instruction.Span = spans.Peek().Span;
         code.Add(instruction);
     }
 

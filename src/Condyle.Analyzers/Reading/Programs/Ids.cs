@@ -29,6 +29,19 @@ internal static class Ids
             : DocumentationCommentId.GetSymbolsForDeclarationId(id.Substring(0, file), compilation).FirstOrDefault(symbol => Of(symbol) == id);
     }
 
+    /// <summary>A method by its id, among those of its type, which is known already more often than not: the compiler would look for it anew, and for the types of all parameters.</summary>
+    public static IMethodSymbol? FindMethod(string id, Func<string, ISymbol?> find)
+    {
+        var end = id.IndexOf('(') is >= 0 and var parenthesis ? parenthesis : id.Length;
+        var dot = id.LastIndexOf('.', end - 1);
+        if (!id.StartsWith("M:", StringComparison.Ordinal) || dot < 0 || id.IndexOf(OfFile) >= 0 || find("T:" + id.Substring(2, dot - 2)) is not INamedTypeSymbol type)
+            return null;
+        var name = id.Substring(dot + 1, end - dot - 1);
+        var generic = name.IndexOf('`');
+        name = (generic < 0 ? name : name.Substring(0, generic)).Replace('#', '.');
+        return type.GetMembers(name).OfType<IMethodSymbol>().FirstOrDefault(method => method.GetDocumentationCommentId() == id);
+    }
+
     /// <summary>The simple name of a member.</summary>
     public static string NameIn(string member)
     {

@@ -8,7 +8,7 @@ namespace Condyle.Analyzers.Reading;
 /// <param name="cache">Keeps lowered bodies.</param>
 /// <param name="models">Gives the model of a file.</param>
 /// <param name="cancellation">Stops the reading.</param>
-/// <param name="facts">What is known of the declarations already.</param>
+/// <param name="facts">What is known of the declarations already, and takes what this reading finds out; none where no other compilation will follow.</param>
 internal sealed class Program(Compilation compilation, CodeCache cache, Func<SyntaxTree, SemanticModel> models, CancellationToken cancellation, DeclaredFacts? facts = null)
 {
     // A reading asks for some things at each call, so it has them at hand.
@@ -18,6 +18,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     private readonly Dictionary<string, CodeBody?> bodies = [];
     private readonly Dictionary<(string, string), CodeBody?> dispatched = [];
     private readonly Dictionary<string, bool> constructed = [];
+    private readonly bool isRemembered = facts is not null;
     private readonly DeclaredFacts facts = facts ?? new DeclaredFacts();
     private BodySource? source;
     private TypeRelations? relations;
@@ -57,10 +58,10 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
         return body;
     }
 
-    // The answer is kept where the method's id leads back to it, since that is how the next compilation finds it.
+    // An answer is remembered where the method's id leads back to it, since that is how the next compilation finds it.
     private CodeBody? Body(string question, string about, string with, Func<IMethodSymbol?> find)
     {
-        var place = facts.Of(question, about, with, () => find() is { } method ? PlaceOf(method.OriginalDefinition) : null, place => place is null || IsFound(place));
+        var place = facts.Of(question, about, with, () => find() is { } method ? PlaceOf(method.OriginalDefinition) : null, isRemembered ? place => place is null || IsFound(place) : null);
         return place is null ? null : Source.Of(place);
     }
 
@@ -280,7 +281,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     {
         Budget.Current.Ask();
         if (!symbols.TryGetValue(id, out var symbol))
-            symbols[id] = symbol = Ids.Find(id, compilation);
+            symbols[id] = symbol = Ids.FindMethod(id, Find) ?? Ids.Find(id, compilation);
         return symbol;
     }
 }

@@ -1,4 +1,4 @@
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>A place that holds a value: an item of an array, a field, a local. <c>ref</c> and <c>out</c> hand such places on.</summary>
-internal sealed record Cell(object?[] Items, int Index);
+internal readonly record struct Cell(object?[] Items, int Index);

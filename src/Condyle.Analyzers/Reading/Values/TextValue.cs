@@ -30,18 +30,25 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
     public static TextValue Join(IReadOnlyList<TextValue> parts, Seam? seam)
     {
         Check(parts);
-        var texts = new Text[parts.Count];
         IReadOnlyList<Origin> origins = [];
-        for (var i = 0; i < texts.Length; i++)
-        {
-            texts[i] = parts[i].Text;
+        for (var i = 0; i < parts.Count; i++)
             origins = Union(origins, parts[i].Origins);
+        IReadOnlyList<Seam> seams = parts.Count > 0 ? parts[parts.Count - 1].Seams : [];
+        return seam is null
+            ? new TextValue(TextOf(parts), seams, origins)
+            : new TextValue(TextOf(parts), seams.Count == 0 ? [seam] : [.. seams.Where(inner => inner != seam), seam], Union(origins, [seam.Literal]));
+    }
+
+    private static Text TextOf(IReadOnlyList<TextValue> parts)
+    {
+        var known = new string[parts.Count];
+        for (var i = 0; i < known.Length; i++)
+        {
+            if (!parts[i].TryKnown(out known[i]))
+                return Text.Of([.. parts.Select(part => part.Text)]);
         }
 
-        IReadOnlyList<Seam> seams = texts.Length > 0 ? parts[texts.Length - 1].Seams : [];
-        return seam is null
-            ? new TextValue(Text.Of(texts), seams, origins)
-            : new TextValue(Text.Of(texts), seams.Count == 0 ? [seam] : [.. seams.Where(inner => inner != seam), seam], Union(origins, [seam.Literal]));
+        return string.Concat(known);
     }
 
     /// <summary>All origins of both, each once. Nearly always one of them has none or the other's, so that nothing new is made.</summary>
@@ -55,10 +62,17 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
         for (var i = 0; i < more.Count; i++)
         {
             if (!Holds(all ?? some, more[i]))
-                (all ??= [.. some]).Add(more[i]);
+                (all ??= Copy(some, room: more.Count - i)).Add(more[i]);
         }
 
         return all ?? some;
+    }
+
+    private static List<Origin> Copy(IReadOnlyList<Origin> origins, int room)
+    {
+        var copy = new List<Origin>(origins.Count + room);
+        copy.AddRange(origins);
+        return copy;
     }
 
     private static bool Holds(IReadOnlyList<Origin> origins, Origin origin)
@@ -85,10 +99,10 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
     private static void Check(IReadOnlyList<TextValue> parts)
     {
         var (length, pieces) = (0L, 0L);
-        foreach (var part in parts)
+        for (var i = 0; i < parts.Count; i++)
         {
-            length += part.Text.KnownLength;
-            pieces += part.Text.PieceCount;
+            length += parts[i].Text.KnownLength;
+            pieces += parts[i].Text.PieceCount;
         }
 
         CheckLength(length);

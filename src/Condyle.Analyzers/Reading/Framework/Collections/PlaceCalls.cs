@@ -17,7 +17,7 @@ internal static class PlaceCalls
             FrameworkTable.Add(Marshal, name, call => call[0] is IStretch { Length: > 0 } items ? new Cell(items.Items, items.Start) : OpenValue.Any);
         FrameworkTable.Add(Unsafe, "Add", call => Moved(call, call.Whole(1)));
         FrameworkTable.Add(Unsafe, "Subtract", call => Moved(call, -call.Whole(1)));
-        FrameworkTable.Add(Unsafe, "AsRef", call => call[0] as Cell ?? (object)OpenValue.Any);
+        FrameworkTable.Add(Unsafe, "AsRef", call => call[0] is Cell cell ? cell : OpenValue.Any);
         FrameworkTable.Add(Unsafe, "AreSame", call => call[0] is Cell a && call[1] is Cell b ? ReferenceEquals(a.Items, b.Items) && a.Index == b.Index : throw call.Unknown());
 
         const string pool = "System.Buffers.ArrayPool";
