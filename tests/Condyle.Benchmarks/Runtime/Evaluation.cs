@@ -59,11 +59,12 @@ internal static class Evaluation
             work();
     }
 
-    /// <summary>Runs something until the compiler at run time has done its best with it.</summary>
+    /// <summary>Runs something until the compiler at run time has done its best with it; it works beside this thread, and on a busy machine it needs time to come to its turn.</summary>
     public static void WarmUp(params ReadOnlySpan<Action> ways)
     {
-        for (var turn = 0; turn < 3; turn++)
+        for (var turn = 0; turn < 6; turn++)
         {
+            Thread.Sleep(TimeSpan.FromSeconds(0.4));
             foreach (var work in ways)
             {
                 for (var start = ThreadClock.Seconds(); ThreadClock.Seconds() - start < 0.1;)
