@@ -51,11 +51,31 @@ internal sealed class BlendedChain : IFrameWriter
     {
         var previous = Before(joint);
         var from = (space ?? frames.WorldOf(previous!)).Frame;
-        var each = sources.Select(source =>
+        // All of them are asked, so that a loop is found whatever the switches say.
+        foreach (var source in sources)
         {
-            var start = previous is null ? from : frames.WorldOf(source[previous.Id]).Frame;
-            return start.Inverse() * frames.WorldOf(source[joint.Id]).Frame;
-        }).ToList(); // all of them, so that a loop is found whatever the switches say
-        return BlendWeights.Of(blend, frames) is { } weights ? from * FrameAverage.Of(each, weights) : null;
+            if (previous is not null)
+                frames.WorldOf(source[previous.Id]);
+            frames.WorldOf(source[joint.Id]);
+        }
+
+        if (frames.Once(this, pose => new WeightsInPose(BlendWeights.Of(blend, pose))).Weights is not { } weights)
+            return null;
+        for (var i = 0; i < weights.Count; i++)
+        {
+            if (weights[i] == 1)
+                return from * InPrevious(i);
+        }
+
+        return from * FrameAverage.Of([.. weights.Select((_, i) => InPrevious(i))], weights);
+
+        Affine3d InPrevious(int source)
+        {
+            var start = previous is null ? from : frames.WorldOf(sources[source][previous.Id]).Frame;
+            return start.Inverse() * frames.WorldOf(sources[source][joint.Id]).Frame;
+        }
     }
+
+    /// <summary>The weights of the sources in a pose; none where nobody has the chain.</summary>
+    private sealed record WeightsInPose(IReadOnlyList<double>? Weights);
 }

@@ -9,8 +9,8 @@ internal sealed class PoseFrames(RigSentences sentences, Pose pose, NodeNeeds? n
     private readonly RigWriters writers = sentences.Writers;
     private readonly RigFalloffs falloffs = sentences.Falloffs;
     private readonly RigResponses responses = sentences.Responses;
-    private readonly Dictionary<int, Affine3d> worlds = [];
-    private readonly Dictionary<int, Trs> channels = [];
+    private readonly Dictionary<int, Affine3d> worlds = new(sentences.Nodes);
+    private readonly Dictionary<int, Trs> channels = new(sentences.Nodes);
     private readonly Dictionary<int, double> shears = [];
     private readonly Dictionary<object, object> solved = [];
     private readonly NodePath path = new();
@@ -70,7 +70,10 @@ internal sealed class PoseFrames(RigSentences sentences, Pose pose, NodeNeeds? n
     {
         if (!channels.TryGetValue(node.Id, out var own))
         {
-            own = falloffs.On(node).Aggregate(OwnChannelsOf(node, Channels.All), (below, share) => share.On(below, this));
+            own = OwnChannelsOf(node, Channels.All);
+            var shares = falloffs.On(node);
+            for (var i = 0; i < shares.Count; i++)
+                own = shares[i].On(own, this);
             own = responses.On(node)?.On(own, this) ?? own;
             channels[node.Id] = own;
         }
@@ -114,8 +117,10 @@ internal sealed class PoseFrames(RigSentences sentences, Pose pose, NodeNeeds? n
     private Trs OwnChannelsOf(RigNode node, Channels asked)
     {
         var own = node.Kind is NodeKind.Control or NodeKind.Group ? pose.ChannelsOf(node) : RestPose.ChannelsOf(node);
-        foreach (var (writer, has) in writers.ChannelsOf(node))
+        var owners = writers.ChannelsOf(node);
+        for (var i = 0; i < owners.Count; i++)
         {
+            var (writer, has) = owners[i];
             if ((has & asked) != Channels.None)
                 own = own.Taking(has, writer.ChannelsOf(node, this));
         }

@@ -5,16 +5,14 @@ namespace Condyle.Evaluation;
 /// <summary>Where every node stands at rest, and the placement that makes it stand there with its channels at zero.</summary>
 internal sealed class RestPose
 {
-    private readonly Dictionary<int, Affine3d?> worlds = [];
-    private readonly Dictionary<int, Affine3d> placements = [];
+    private readonly Dictionary<int, Affine3d?> worlds;
+    private readonly Dictionary<int, Affine3d> placements;
     private readonly Dictionary<int, Vector3d?> spots = [];
     private readonly List<GeometryFault> faults = [];
     private readonly HashSet<string> said = [];
     private readonly NodePath path = new();
 
-    private RestPose()
-    {
-    }
+    private RestPose(int nodes) => (worlds, placements) = (new(nodes), new(nodes));
 
     /// <summary>What can't be worked out, in a rigger's words.</summary>
     public IReadOnlyList<GeometryFault> Faults => faults;
@@ -30,7 +28,7 @@ internal sealed class RestPose
     /// <summary>The rest of those nodes for which it is known, as in a rig that is still being typed.</summary>
     public static RestPose KnownOf(RigModel model)
     {
-        var rest = new RestPose();
+        var rest = new RestPose(model.Nodes.Count);
         foreach (var node in model.Nodes)
             rest.Resolve(node);
         return rest;

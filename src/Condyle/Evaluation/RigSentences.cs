@@ -7,6 +7,9 @@ internal sealed class RigSentences(RigModel model, RestPose rest)
 {
     public RestPose Rest => rest;
 
+    /// <summary>How many nodes there are.</summary>
+    public int Nodes => model.Nodes.Count;
+
     public RigWriters Writers { get; } = RigWriters.Of(model, rest);
 
     public RigFalloffs Falloffs { get; } = RigFalloffs.Of(model, rest);

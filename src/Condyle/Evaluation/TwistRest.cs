@@ -51,6 +51,16 @@ internal sealed record TwistRest(RigNode Start, RigNode End, bool IsCarriedByEnd
 
     /// <summary>Where the bone below a node ends: at the first joint below that is no twist joint, else at the last twist joint.</summary>
     private static Vector3d BelowOf(RigNode end, List<RigNode> joints, RigModel model, RestPose rest) => rest.WorldOf(model.Nodes
-        .Where(node => node.IsExported && !joints.Contains(node))
-        .FirstOrDefault(node => node.Above.SkipWhile(joints.Contains).FirstOrDefault() == end) ?? joints[joints.Count - 1]).Origin;
+        .Find(node => node.IsExported && !joints.Contains(node) && AboveTwists(node, joints) == end) ?? joints[joints.Count - 1]).Origin;
+
+    /// <summary>What a node hangs under, its twist joints passed over.</summary>
+    private static RigNode? AboveTwists(RigNode node, List<RigNode> joints)
+    {
+        var at = ParentOf(node);
+        for (var left = joints.Count; left > 0 && at is not null && joints.Contains(at); left--)
+            at = ParentOf(at);
+        return at;
+    }
+
+    private static RigNode? ParentOf(RigNode node) => node.Parent.TryKnown(out var parent) ? parent : null;
 }

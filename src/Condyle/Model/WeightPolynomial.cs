@@ -18,6 +18,7 @@ internal sealed class WeightPolynomial : IEquatable<WeightPolynomial>
     public const double Tolerance = 1e-5;
 
     private readonly List<Term> terms;
+    private IReadOnlyList<int>? switches;
 
     private WeightPolynomial(List<Term> terms) => this.terms = terms;
 
@@ -35,7 +36,7 @@ internal sealed class WeightPolynomial : IEquatable<WeightPolynomial>
     public bool IsTooLarge => terms.Count > MostTerms || terms.Exists(term => term.Factors.Length > MostFactors);
 
     /// <summary>The switches it depends on, each once, in the order in which they were made.</summary>
-    public IReadOnlyList<int> Switches => [.. terms.SelectMany(term => term.Factors).Distinct().OrderBy(id => id)];
+    public IReadOnlyList<int> Switches => switches ??= SwitchesIn(terms);
 
     public static WeightPolynomial operator +(WeightPolynomial left, WeightPolynomial right) => Collect([.. left.terms, .. right.terms]);
 
@@ -115,6 +116,14 @@ internal sealed class WeightPolynomial : IEquatable<WeightPolynomial>
         }
 
         return text.ToString();
+    }
+
+    private static IReadOnlyList<int> SwitchesIn(List<Term> terms)
+    {
+        var all = new SortedSet<int>();
+        foreach (var term in terms)
+            all.UnionWith(term.Factors);
+        return [.. all];
     }
 
     // Takes the list over: brings equal products together, and drops what counts for nothing.

@@ -12,6 +12,8 @@ internal sealed class CheckedRig
     private readonly Lazy<(EvaluatedRig? Rig, IReadOnlyList<GeometryFault> Faults)> evaluated;
     private readonly Lazy<Moves> moves;
     private readonly Lazy<SidePairs> pairs;
+    private readonly Lazy<IReadOnlyList<SolvedChain>> solvedChains;
+    private readonly Lazy<IReadOnlyList<Namesakes>> namesakes;
     private RigMotion? motion;
 
     public CheckedRig(RigModel model, Conventions conventions, CancellationToken cancellation)
@@ -22,6 +24,8 @@ internal sealed class CheckedRig
         evaluated = new(() => EvaluatedRig.Of(model, rest, cancellation));
         moves = new(() => Moves.Of(model));
         pairs = new(() => new(model, conventions));
+        solvedChains = new(() => [.. SolvedChain.In(model, Rest)]);
+        namesakes = new(() => [.. Rules.Namesakes.In(model)]);
     }
 
     public RigModel Model => model;
@@ -44,6 +48,12 @@ internal sealed class CheckedRig
 
     /// <summary>Which nodes are each other's counterparts on the other side.</summary>
     public SidePairs Pairs => pairs.Value;
+
+    /// <summary>The copies that something solves, of which the rest is known.</summary>
+    public IReadOnlyList<SolvedChain> SolvedChains => solvedChains.Value;
+
+    /// <summary>The nodes that are called as one before them is.</summary>
+    public IReadOnlyList<Namesakes> Namesakes => namesakes.Value;
 
     /// <summary>The rig evaluated at rest; none where not all of it is known, where it can't be evaluated or where that is too much work.</summary>
     public EvaluatedRig? Evaluated => evaluated.Value.Rig;

@@ -5,7 +5,7 @@ namespace Condyle.Rules;
 /// <summary>What moves what in a rig: what a node carries, what follows it, and which nodes something moves. What the skeleton itself carries isn't told.</summary>
 internal sealed class RigMotion
 {
-    private readonly Dictionary<RigNode, List<RigNode>> moved = [];
+    private readonly Dictionary<RigNode, List<RigNode>> moved;
     private readonly Dictionary<RigNode, RigNode> ridden = [];
     private readonly HashSet<RigNode> asked = [];
     private readonly HashSet<RigNode> written = [];
@@ -13,13 +13,15 @@ internal sealed class RigMotion
     private RigMotion(RigModel model, Moves moves)
     {
         IsWhole = !moves.AreOpen;
+        moved = new(model.Nodes.Count);
         foreach (var node in model.Nodes)
         {
             var parent = Known(node.Parent);
             if (!node.IsExported || parent is { IsExported: false })
                 Link(parent, node);
-            foreach (var move in moves.Of(node))
-                Add(move);
+            var all = moves.Of(node);
+            for (var i = 0; i < all.Count; i++)
+                Add(all[i]);
         }
 
         // What is taken besides: to show a label, to tell an angle, to reach and face, to bound a twist.
@@ -28,13 +30,27 @@ internal sealed class RigMotion
         foreach (var measure in model.Measures)
             Ask(measure.Node);
         foreach (var solver in model.TwoBones.Cast<RigSolver>().Concat(model.ManyBones))
-            Ask(Known(solver.Goal), Known(solver.Pole), (solver is RigTwoBone both ? Known(both.PlaneTurn) as RigMeasure : null)?.Node);
+        {
+            Ask(Known(solver.Goal));
+            Ask(Known(solver.Pole));
+            if (solver is RigTwoBone both && Known(both.PlaneTurn) is RigMeasure turner)
+                Ask(turner.Node);
+        }
+
         foreach (var curve in model.Curves)
-            Ask([.. curve.Nodes]);
+            curve.Nodes.ForEach(Ask);
         foreach (var aim in model.Aims)
-            Ask(Known(aim.Target), Known(aim.Up)?.Node);
+        {
+            Ask(Known(aim.Target));
+            Ask(Known(aim.Up)?.Node);
+        }
+
         foreach (var twist in model.Twists)
-            Ask(Known(twist.Ends)?.Start, Known(twist.Ends)?.End);
+        {
+            Ask(Known(twist.Ends)?.Start);
+            Ask(Known(twist.Ends)?.End);
+        }
+
         foreach (var falloff in model.Falloffs)
             Ask(Known(falloff.Source));
     }
@@ -77,17 +93,27 @@ internal sealed class RigMotion
 
     private void Add(Move move)
     {
-        var sources = move.Leaders.Select(leader => leader.Node).OfType<RigNode>().ToList();
         if (move.What != Moved.Placement)
             written.Add(move.Node);
-        else if (sources.Count > 0 && (move.Sentence is RigDrive || !ridden.ContainsKey(move.Node)))
-            ridden[move.Node] = sources[0];
+        else if (FirstOf(move.Leaders) is { } source && (move.Sentence is RigDrive || !ridden.ContainsKey(move.Node)))
+            ridden[move.Node] = source;
 
         // The joints of a copy hang under each other, so what moves the first of them moves all: a curve has as many nodes as joints, or nearly.
         if (move is { Sentence: RigCurve { Copy.Joints: [var first, ..] } } && move.Node != first)
             return;
-        foreach (var source in sources)
-            Link(source, move.Node);
+        foreach (var leader in move.Leaders)
+            Link(leader.Node, move.Node);
+    }
+
+    private static RigNode? FirstOf(IReadOnlyList<Leader> leaders)
+    {
+        foreach (var leader in leaders)
+        {
+            if (leader.Node is not null)
+                return leader.Node;
+        }
+
+        return null;
     }
 
     private void Link(RigNode? from, RigNode to)
@@ -99,7 +125,11 @@ internal sealed class RigMotion
         others.Add(to);
     }
 
-    private void Ask(params RigNode?[] nodes) => asked.UnionWith(nodes.OfType<RigNode>());
+    private void Ask(RigNode? node)
+    {
+        if (node is not null)
+            asked.Add(node);
+    }
 
     private T? Known<T>(Fact<T?> fact)
         where T : class

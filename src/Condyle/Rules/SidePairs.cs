@@ -7,7 +7,7 @@ namespace Condyle.Rules;
 internal sealed class SidePairs
 {
     private readonly Conventions conventions;
-    private readonly Dictionary<(NodeKind, string), RigNode> byName = [];
+    private readonly Dictionary<NodeKind, Dictionary<string, RigNode>> byName = [];
     private readonly HashSet<(NodeKind, string)> twice = [];
 
     public SidePairs(RigModel model, Conventions conventions)
@@ -17,10 +17,12 @@ internal sealed class SidePairs
         {
             if (node.IsUnknown || !node.Name.TryKnown(out var name))
                 continue;
-            if (byName.ContainsKey((node.Kind, name)))
+            if (!byName.TryGetValue(node.Kind, out var ofKind))
+                byName[node.Kind] = ofKind = new(StringComparer.Ordinal);
+            if (ofKind.ContainsKey(name))
                 twice.Add((node.Kind, name));
             else
-                byName[(node.Kind, name)] = node;
+                ofKind.Add(name, node);
         }
 
         Pairs = [.. model.Nodes.Where(node => SideOf(node) == Side.Left).Select(left => (left, Right: CounterpartOf(left))).Where(pair => pair.Right is not null)!];
@@ -34,7 +36,7 @@ internal sealed class SidePairs
 
     /// <summary>What a node on one side is on the other; none where there is none, or where names don't tell.</summary>
     public RigNode? CounterpartOf(RigNode node) =>
-        IsNamedOnce(node) && SidedName.Of(node.Name, conventions) is { } own && byName.TryGetValue((node.Kind, own.Counterpart), out var other) && IsNamedOnce(other) && other.Scope == node.Scope ? other : null;
+        IsNamedOnce(node) && SidedName.Of(node.Name, conventions) is { } own && Find(node.Kind, own.Counterpart) is { } other && IsNamedOnce(other) && other.Scope == node.Scope ? other : null;
 
     /// <summary>Whether a node's name, its side apart, has another's in it word for word: <c>turn_elbow_right</c> has that of <c>elbow_left</c>.</summary>
     public bool IsNamedAfter(RigNode node, RigNode other) =>
@@ -45,9 +47,11 @@ internal sealed class SidePairs
 
     /// <summary>Whether there is no node of the kind that could be a node's counterpart.</summary>
     public bool IsAlone(RigNode node) =>
-        IsNamedOnce(node) && SidedName.Of(node.Name, conventions) is { } own && !byName.ContainsKey((node.Kind, own.Counterpart));
+        IsNamedOnce(node) && SidedName.Of(node.Name, conventions) is { } own && Find(node.Kind, own.Counterpart) is null;
 
-    public bool IsNamedOnce(RigNode node) => node.Name.TryKnown(out var name) && !twice.Contains((node.Kind, name));
+    public bool IsNamedOnce(RigNode node) => node.Name.TryKnown(out var name) && (twice.Count == 0 || !twice.Contains((node.Kind, name)));
+
+    private RigNode? Find(NodeKind kind, string name) => byName.TryGetValue(kind, out var ofKind) && ofKind.TryGetValue(name, out var found) ? found : null;
 
     /// <summary>A text in the mirror: the other side's where it says one.</summary>
     public string? MirrorOf(Text text) => !text.TryKnown(out var known) ? null : SidedName.Of(text, conventions)?.Counterpart ?? known;

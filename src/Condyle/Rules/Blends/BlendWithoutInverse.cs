@@ -62,7 +62,7 @@ internal sealed class BlendWithoutInverse : ModelRule
     }
 
     /// <summary>Whether the weights of a blend are known to add up to one.</summary>
-    public static bool AddsUp(RigBlend blend) => SumOf(blend) is { } sum && sum.Equals(WeightPolynomial.One);
+    public static bool AddsUp(RigBlend blend) => blend.AddsUp ??= SumOf(blend) is { } sum && sum.Equals(WeightPolynomial.One);
 
     // All switches at the same value first: that holds even if two switches that are only known by their type are one and the same.
     private static Func<int, double>? WorstOf(WeightPolynomial sum, IReadOnlyList<int> variables, RigModel model)

@@ -16,8 +16,9 @@ internal sealed class SwitchWithoutUse : ModelRule
     {
         if (!model.IsWhole || UsedBy(model) is not { } used)
             yield break;
-        used.UnionWith(SwitchOfTheOtherSide.PassedOver(model, conventions).Select(given => given.Id)); // which CDY2005 says
-        foreach (var given in model.Switches.Where(given => given is { IsUnknown: false, Control: not null } && !used.Contains(given.Id)))
+        var idle = model.Switches.FindAll(given => given is { IsUnknown: false, Control: not null } && !used.Contains(given.Id));
+        var passedOver = idle.Count == 0 ? [] : new HashSet<RigSwitch>(SwitchOfTheOtherSide.PassedOver(model, conventions)); // which CDY2005 says
+        foreach (var given in idle.Where(given => !passedOver.Contains(given)))
             yield return Of(given, given.Control!, "Weight something by it, or remove it.");
         var spaces = new HashSet<RigChoice?>(model.Spaces.Select(space => space.Choice));
         foreach (var given in model.Choices.Where(given => given is { IsUnknown: false, OptionsAreOpen: false, Control: not null } && !spaces.Contains(given) && !given.Options.Exists(option => used.Contains(option.Id))))

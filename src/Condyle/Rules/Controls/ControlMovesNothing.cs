@@ -14,17 +14,15 @@ internal sealed class ControlMovesNothing : Rule
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         var motion = rig.Motion;
-        if (!motion.IsWhole || !IsFinished(rig.Model))
+        if (!motion.IsWhole || !IsFinished(rig.Model) || Unused(rig) is not { Count: > 0 } unused)
             yield break;
         // What stands at a chain of which an IK copy is driven by nothing waits for that copy's solver.
         var idle = new HashSet<RigNode?>(rig.Model.Copies.Where(copy => IkCopyWithoutSolver.IsForIk(copy) && !copy.Joints.Exists(motion.IsWritten)).SelectMany(copy => copy.Chain.Joints ?? []));
-        // Where something stands at a control, it is wanted for its place; and a control may only be there for its dials and switches.
-        var wanted = new HashSet<RigNode>(rig.Model.Nodes.Select(PlaceOf).OfType<RigNode>().Concat(ControlsWithSettings(rig.Model)));
         var passedOver = new HashSet<RigNode?>(rig.Model.Drives.Where(IsMissed).Select(drive => drive.Target!.Original ?? drive.Target));
-        foreach (var control in rig.Model.Nodes)
+        foreach (var control in unused)
         {
-            // One that isn't placed stands where something else does, and may mark that; one that hangs under itself is told of as a loop.
-            if (control.Kind == NodeKind.Control && control.Placement.TryKnown(out var placement) && placement is not null && !motion.IsUsed(control) && !wanted.Contains(control) && !idle.Contains(JointOf(control)) && !IsTakenFor(control, rig) && !control.Above.Contains(control) && !passedOver.Contains(JointOf(control)))
+            // One that hangs under itself is told of as a loop.
+            if (!idle.Contains(JointOf(control)) && !IsTakenFor(control, rig) && !control.Above.Contains(control) && !passedOver.Contains(JointOf(control)))
             {
                 yield return new Finding(
                     this,
@@ -33,6 +31,23 @@ internal sealed class ControlMovesNothing : Rule
                     control.Place);
             }
         }
+    }
+
+    /// <summary>The controls that nothing goes by. One that isn't placed stands where something else does, and may mark that.</summary>
+    private static List<RigNode> Unused(CheckedRig rig)
+    {
+        var unused = new HashSet<RigNode>(rig.Model.Nodes.FindAll(node => node.Kind == NodeKind.Control && node.Placement.TryKnown(out var placement) && placement is not null && !rig.Motion.IsUsed(node)));
+        if (unused.Count == 0)
+            return [];
+        // Where something stands at a control, it is wanted for its place; and a control may only be there for its dials and switches.
+        foreach (var node in rig.Model.Nodes)
+        {
+            if (PlaceOf(node) is { } at)
+                unused.Remove(at);
+        }
+
+        unused.ExceptWith(ControlsWithSettings(rig.Model));
+        return rig.Model.Nodes.FindAll(unused.Contains);
     }
 
     /// <summary>The controls that move nothing, by the joint at which each stands.</summary>

@@ -1,10 +1,9 @@
 using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
 /// <summary>CDY3002: of two sentences that write the same of a node, only the one begun last moves it.</summary>
-internal sealed class NodeDrivenTwice : RuleOfMoves
+internal sealed class NodeDrivenTwice : Rule
 {
     /// <summary>What sentences can share a node by: moves by axis, the rotation whole.</summary>
     private static readonly Channels[] Written = [Channels.MoveX, Channels.MoveY, Channels.MoveZ, Channels.Turn];
@@ -15,13 +14,13 @@ internal sealed class NodeDrivenTwice : RuleOfMoves
 
     public override Severity Severity => Severity.Warning;
 
-    protected override IEnumerable<Finding> Check(RigModel model, Moves moves, Conventions conventions)
+    public override IEnumerable<Finding> Check(CheckedRig rig)
     {
-        var taken = Taken(model, moves).Values;
+        var taken = Taken(rig.Model, rig.Moves).Values;
         if (taken.Count == 0)
             return [];
         // Where code runs twice, names that must be given once say so.
-        var repeated = new HashSet<int>(Namesakes.In(model).Where(pair => pair.AreFoundByName).Select(pair => pair.Distance));
+        var repeated = new HashSet<int>(rig.Namesakes.Where(pair => pair.AreFoundByName).Select(pair => pair.Distance));
         return taken.Where(nodes => !repeated.Contains(nodes[0].Last.Sentence.Id - nodes[0].Lost.Sentence.Id)).Select(FindingOf);
     }
 
@@ -33,7 +32,10 @@ internal sealed class NodeDrivenTwice : RuleOfMoves
         var taken = new Dictionary<(RigElement Lost, RigElement Last), List<(Move Lost, Move Last)>>();
         foreach (var node in model.Nodes)
         {
-            foreach (var (lost, last) in LostOf(node, moves.Of(node)))
+            var all = moves.Of(node);
+            if (all.Count < 2)
+                continue;
+            foreach (var (lost, last) in LostOf(node, all))
             {
                 if (!taken.TryGetValue((lost.Sentence, last.Sentence), out var nodes))
                     taken[(lost.Sentence, last.Sentence)] = nodes = [];
@@ -46,8 +48,6 @@ internal sealed class NodeDrivenTwice : RuleOfMoves
 
     private static IEnumerable<(Move Lost, Move Last)> LostOf(RigNode node, IReadOnlyList<Move> moves)
     {
-        if (moves.Count < 2)
-            yield break;
         foreach (var each in moves.GroupBy(move => move.What))
         {
             // Responses add up; a matrix onto an exported joint is a slip of its own, and so are weights that don't add up.

@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY1006: a node isn't called as another is, even where each can still be found among its own kind.</summary>
-internal sealed class NameOfAnotherNode : ModelRule
+internal sealed class NameOfAnotherNode : Rule
 {
     public override string Id => "CDY1006";
 
@@ -12,16 +12,15 @@ internal sealed class NameOfAnotherNode : ModelRule
 
     public override Severity Severity => Severity.Info;
 
-    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         var told = new HashSet<RigElement>();
-        var namesakes = Namesakes.In(model).ToList();
-        var repeated = new HashSet<int>(namesakes.Where(pair => pair.AreFoundByName).Select(pair => pair.Distance));
-        foreach (var pair in namesakes)
+        var repeated = new HashSet<int>(rig.Namesakes.Where(pair => pair.AreFoundByName).Select(pair => pair.Distance));
+        foreach (var pair in rig.Namesakes)
         {
             var (node, other) = pair;
             // Code that ran twice is told of by what must have one name; and a group that lacks the suffix has another name with it.
-            if (!pair.AreFoundByName && !repeated.Contains(pair.Distance) && !IsNamedAsNoGroup(pair, conventions) && told.Add(node.Copy ?? (RigElement)node)) // a chain that is copied twice is one slip
+            if (!pair.AreFoundByName && !repeated.Contains(pair.Distance) && !IsNamedAsNoGroup(pair, rig.Conventions) && told.Add(node.Copy ?? (RigElement)node)) // a chain that is copied twice is one slip
                 yield return new Finding(this, node.Copy ?? (RigElement)node, MessageOf(node, other), node.Place) { ActsOn = node, Related = [other.Place] };
         }
     }

@@ -1,10 +1,9 @@
 using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
 /// <summary>CDY1002: two controls can't have one name, nor two joints, nor what is set on one control, since clips and games find them by it.</summary>
-internal sealed class NameTwice : ModelRule
+internal sealed class NameTwice : Rule
 {
     public override string Id => "CDY1002";
 
@@ -12,10 +11,10 @@ internal sealed class NameTwice : ModelRule
 
     public override Severity Severity => Severity.Error;
 
-    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions) => Nodes(model).Concat(Settings(model));
+    public override IEnumerable<Finding> Check(CheckedRig rig) => Nodes(rig).Concat(Settings(rig.Model));
 
-    private IEnumerable<Finding> Nodes(RigModel model) =>
-        from pair in Namesakes.In(model)
+    private IEnumerable<Finding> Nodes(CheckedRig rig) =>
+        from pair in rig.Namesakes
         where pair.AreFoundByName
         select new Finding(
             this,

@@ -16,15 +16,22 @@ internal sealed record Namesakes(RigNode Node, RigNode Other)
 
     public static IEnumerable<Namesakes> In(RigModel model)
     {
-        var first = new Dictionary<string, List<RigNode>>(StringComparer.Ordinal);
+        var first = new Dictionary<string, RigNode>(model.Nodes.Count, StringComparer.Ordinal);
+        var several = new Dictionary<string, List<RigNode>>(StringComparer.Ordinal);
         var told = new HashSet<(string Name, PlaceId Place)>();
         foreach (var node in model.Nodes)
         {
             if (node.IsUnknown || !node.Name.TryKnown(out var name))
                 continue;
-            if (!first.TryGetValue(name, out var others))
-                first.Add(name, others = []);
-            if ((others.Find(other => other.Kind == node.Kind) ?? others.FirstOrDefault()) is { } before && BothExist(node, before) && told.Add((name, node.Place))) // a loop says it once
+            if (!first.TryGetValue(name, out var only))
+            {
+                first.Add(name, node);
+                continue;
+            }
+
+            if (!several.TryGetValue(name, out var others))
+                several.Add(name, others = [only]);
+            if ((others.Find(other => other.Kind == node.Kind) ?? others[0]) is { } before && BothExist(node, before) && told.Add((name, node.Place))) // a loop says it once
                 yield return new(node, before);
             if (others.Count < MostOfOneName)
                 others.Add(node);

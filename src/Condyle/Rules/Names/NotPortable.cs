@@ -17,9 +17,9 @@ internal sealed class NotPortable : ModelRule
     protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         // What the delivered joints have in their names the engine copes with, and controls are best called after joints.
-        var delivered = new HashSet<char>(model.Nodes.Where(node => node.IsExported && node.Name.TryKnown(out _)).SelectMany(joint => joint.Name.ToString()).Where(letter => !Conventions.IsPortable(letter)));
+        var delivered = LettersOfJoints(model);
         var given = new GivenNames(model);
-        var byLetters = new Dictionary<string, (string Name, RigNode Node)>(StringComparer.OrdinalIgnoreCase);
+        var byLetters = new Dictionary<string, (string Name, RigNode Node)>(model.Nodes.Count, StringComparer.OrdinalIgnoreCase);
         foreach (var node in model.Nodes)
         {
             if (node.IsUnknown || !node.Name.TryKnown(out var name))
@@ -38,6 +38,23 @@ internal sealed class NotPortable : ModelRule
         }
     }
 
+    private static HashSet<char> LettersOfJoints(RigModel model)
+    {
+        var letters = new HashSet<char>();
+        foreach (var node in model.Nodes)
+        {
+            if (!node.IsExported || !node.Name.TryKnown(out var name))
+                continue;
+            foreach (var letter in name)
+            {
+                if (!Conventions.IsPortable(letter))
+                    letters.Add(letter);
+            }
+        }
+
+        return letters;
+    }
+
     private Finding Of(RigNode node, string name, string fault, string? portable) =>
         new(this, node, $"'{name}' {fault}: elsewhere it can be refused or changed, and a clip no longer finds the node. {(portable is { Length: > 0 } ? $"Name it '{portable}'." : "Give it another name.")}", node.Place)
         {
@@ -50,8 +67,12 @@ internal sealed class NotPortable : ModelRule
             return "is no name";
         if (name.Length > conventions.LongestName)
             return $"has {name.Length} characters, and {conventions.LongestName} are allowed";
-        foreach (var letter in name.Where(letter => !Conventions.IsPortable(letter) && !delivered.Contains(letter)))
-            return char.IsWhiteSpace(letter) ? "has a space in it" : char.IsControl(letter) ? "has an invisible character in it" : $"has '{letter}' in it";
+        foreach (var letter in name)
+        {
+            if (!Conventions.IsPortable(letter) && !delivered.Contains(letter))
+                return char.IsWhiteSpace(letter) ? "has a space in it" : char.IsControl(letter) ? "has an invisible character in it" : $"has '{letter}' in it";
+        }
+
         return char.IsDigit(name[0]) ? "begins with a digit" : null;
     }
 

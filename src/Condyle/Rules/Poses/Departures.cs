@@ -32,6 +32,8 @@ internal sealed class Departures
     // Far below what counts of a departure.
     private static bool IsFarFrom(Vector3d from, Vector3d to, double size) => !((to - from).Length <= 1e-6 * size);
 
+    public bool AreNone => departures.Count == 0;
+
     public bool TryOf(RigNode node, out Departure departure) => departures.TryGetValue(node.Id, out departure);
 
     /// <summary>The first node that leaves on the way to a node: what carries and drives it stays.</summary>

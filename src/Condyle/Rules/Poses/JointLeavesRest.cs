@@ -18,6 +18,8 @@ internal sealed class JointLeavesRest : EvaluatedRule
         if (rig.Evaluated is not { } evaluated)
             return [];
         var departures = new Departures(rig.Model, evaluated);
+        if (departures.AreNone)
+            return [];
         var missed = new HashSet<RigElement>(evaluated.GoalsMissed.Select(each => each.Solver).Concat(PoleOnLine.In(rig).Select(each => each.Solver)));
         missed.UnionWith(SourceOnTheOtherSide.Crossed(rig).Select(each => each.Drive));
         missed.UnionWith(NodeDrivenTwice.Takers(rig));

@@ -16,7 +16,7 @@ internal sealed class BoneWithoutLength : Rule
 
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
-        foreach (var chain in SolvedChain.In(rig))
+        foreach (var chain in rig.SolvedChains)
         {
             var at = Enumerable.Range(1, chain.Joints.Count - 1).FirstOrDefault(i => (chain.Joints[i] - chain.Joints[i - 1]).Length <= None * chain.Length);
             if (at == 0)

@@ -32,7 +32,7 @@ internal sealed class PoleOnLine : EvaluatedRule
     /// <summary>The solvers with a pole on the line at rest, and how far from it.</summary>
     public static IEnumerable<(RigSolver Solver, RigNode Pole, double Distance)> In(CheckedRig rig)
     {
-        foreach (var chain in SolvedChain.In(rig))
+        foreach (var chain in rig.SolvedChains)
         {
             if (chain.By is not RigSolver solver || chain.Joints.Count < 3
                 || !solver.Pole.TryKnown(out var pole) || pole is null || !rig.Rest.TryWorldOf(pole, out var poleWorld)

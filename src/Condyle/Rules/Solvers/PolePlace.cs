@@ -9,7 +9,7 @@ internal static class PolePlace
     /// <summary>The repair that places it there; none where the chain has no pole point, or the pole can't be placed elsewhere alone.</summary>
     public static IReadOnlyList<Repair> For(RigNode pole, RigSolver solver, CheckedRig rig)
     {
-        var chain = SolvedChain.In(rig).FirstOrDefault(solved => solved.By == solver);
+        var chain = rig.SolvedChains.FirstOrDefault(solved => solved.By == solver);
         return chain is { Joints.Count: > 2 } && Bend.Of(chain.Root, chain.Middle, chain.Tip) is not null
             ? Placing.Of(pole, solver, (solver.Id, 0), $".{nameof(Copy.PolePoint)}({Away(chain)}f)", "the chain's pole point", rig)
             : [];

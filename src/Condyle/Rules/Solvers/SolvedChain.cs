@@ -19,23 +19,23 @@ internal sealed record SolvedChain(RigElement By, RigCopy Copy, IReadOnlyList<Ve
     public Vector3d Tip => Joints[^1];
 
     /// <summary>The copies that a two-bone IK, a many-bone IK or a curve certainly solves, of which the rest is known. A two-bone IK on another chain is another rule's.</summary>
-    public static IEnumerable<SolvedChain> In(CheckedRig rig)
+    public static IEnumerable<SolvedChain> In(RigModel model, RestPose rest)
     {
-        foreach (var solver in rig.Model.TwoBones)
+        foreach (var solver in model.TwoBones)
         {
-            if (solver.Copy is { Joints.Count: 3 } copy && Of(solver, copy, rig.Rest) is { } chain)
+            if (solver.Copy is { Joints.Count: 3 } copy && Of(solver, copy, rest) is { } chain)
                 yield return chain;
         }
 
-        foreach (var solver in rig.Model.ManyBones)
+        foreach (var solver in model.ManyBones)
         {
-            if (solver.Copy is { Joints.Count: > 1 } copy && Of(solver, copy, rig.Rest) is { } chain)
+            if (solver.Copy is { Joints.Count: > 1 } copy && Of(solver, copy, rest) is { } chain)
                 yield return chain;
         }
 
-        foreach (var curve in rig.Model.Curves)
+        foreach (var curve in model.Curves)
         {
-            if (curve.Copy is { Joints.Count: > 1 } copy && Of(curve, copy, rig.Rest) is { } chain)
+            if (curve.Copy is { Joints.Count: > 1 } copy && Of(curve, copy, rest) is { } chain)
                 yield return chain;
         }
     }

@@ -28,7 +28,7 @@ internal sealed class StraightChainWithoutBend : EvaluatedRule
     {
         if (rig.Model.IsPart)
             yield break; // whoever calls it may say more of the chain
-        foreach (var chain in SolvedChain.In(rig))
+        foreach (var chain in rig.SolvedChains)
         {
             if (chain.By is not RigSolver solver || chain.Joints.Count < 3 || !solver.Pole.TryKnown(out var pole) || !IsUndefined(chain))
                 continue;

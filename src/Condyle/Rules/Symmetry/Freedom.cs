@@ -13,6 +13,10 @@ internal static class Freedom
 
     public static SideDifference? Between(RigNode left, RigNode right, MirrorBehaviour? frames, bool isEnd) => Locks(left, right) ?? Limits(left, right, frames, isEnd);
 
+    /// <summary>Whether both have the same channels locked, and no limits: then it doesn't matter how their frames lie.</summary>
+    public static bool AreFreeAlike(RigNode left, RigNode right) =>
+        left.Limits.Count == 0 && right.Limits.Count == 0 && left.Locked.TryKnown(out var one) && right.Locked.TryKnown(out var other) && one == other;
+
     private static SideDifference? Locks(RigNode left, RigNode right)
     {
         if (!left.Locked.TryKnown(out var one) || !right.Locked.TryKnown(out var other) || one == other)

@@ -23,6 +23,8 @@ internal sealed class SidedWriters
     // Where a side has none at all, other rules say so.
     public SideDifference? Between(RigNode left, RigNode right)
     {
+        if (!writers.Contains(left) || !writers.Contains(right))
+            return null;
         var (ours, theirs) = (writers[left].ToList(), writers[right].ToList());
         if (ours.Count != 1 || theirs.Count != 1)
             return null;

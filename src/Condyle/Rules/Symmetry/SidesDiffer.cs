@@ -16,7 +16,7 @@ internal sealed class SidesDiffer : EvaluatedRule
     {
         if (!rig.Motion.IsWhole)
             yield break;
-        var above = new HashSet<RigNode?>(rig.Model.Nodes.Where(node => node.IsExported).Select(joint => joint.Parent.TryKnown(out var parent) ? parent : null));
+        var above = new Lazy<HashSet<RigNode?>>(() => [.. rig.Model.Nodes.Where(node => node.IsExported).Select(joint => joint.Parent.TryKnown(out var parent) ? parent : null)]);
         var writers = new SidedWriters(rig.Model, rig.Pairs);
         foreach (var (left, right) in rig.Pairs.Pairs)
         {
@@ -47,15 +47,15 @@ internal sealed class SidesDiffer : EvaluatedRule
 
     private static Side? SideOf(RigNode? node, CheckedRig rig) => node is null ? null : rig.Pairs.SideOf(node);
 
-    private static SideDifference? FreedomOf(RigNode left, RigNode right, CheckedRig rig, HashSet<RigNode?> above)
+    private static SideDifference? FreedomOf(RigNode left, RigNode right, CheckedRig rig, Lazy<HashSet<RigNode?>> above)
     {
-        if (left.Kind != NodeKind.Control)
+        if (left.Kind != NodeKind.Control || Freedom.AreFreeAlike(left, right))
             return null;
         var areOpposite = rig.Rest.TryWorldOf(left, out var one) & rig.Rest.TryWorldOf(right, out var other) && MirroredFrames.AreOpposite(one, other);
         var frames = areOpposite ? MirrorBehaviour.Between(one, other) : null;
         if (areOpposite && frames is null)
             return null; // no axis of one is an axis of the other, which another rule says
-        var isEnd = left.Placement.TryKnown(out var placement) && placement is AtNode at && !above.Contains(at.Target);
+        var isEnd = left.Placement.TryKnown(out var placement) && placement is AtNode at && !above.Value.Contains(at.Target);
         return Freedom.Between(left, right, frames, isEnd);
     }
 
