@@ -35,7 +35,7 @@ internal static class RigReader
         {
             IReadOnlyList<ReadPath> Read() => Paths(entry, budget, run, decisions => new Machine(subject, program, new RigDraft(conventions, new ProgramPlaces()), decisions, budget));
             var paths = Read();
-            if (program.FindsMoreSetOutside())
+            while (program.SetOutside.FindsMore())
                 paths = Read();
             return new ReadingResult(paths, [.. program.Source.Files], [.. program.Source.Methods]);
         });
@@ -116,9 +116,9 @@ internal static class RigReader
         var type = machine.Program.TypeOf(definition.Id) ?? throw new ReadingStopped($"the type '{definition.Name}' has no source");
         machine.Use(definition.Type);
         var self = type.New(machine);
-        if (definition.Constructor is { } constructor && machine.Program.BodyOf(constructor) is { } body)
+        if (machine.OneOf(machine.Program.ConstructorsOf(definition)) is { } constructor && machine.Program.BodyOf(constructor) is { } body)
             machine.Call(body, self, [.. constructor.Parameters.Select(parameter => Opens.Of(parameter, machine, canFork: true))]);
-        machine.OpenSet(type, self.Fields);
+        machine.OpenSet([self]);
         return self;
     }
 

@@ -39,6 +39,15 @@ internal sealed partial class Machine
         return CatchersFrom(from).Any(handler => Catches(handler, thrown)) && Take(2) == 1;
     }
 
+    /// <summary>One of several things of which it isn't known which one is used: each is on a path of its own.</summary>
+    public T? OneOf<T>(IReadOnlyList<T> choices)
+        where T : class => choices.Count switch
+        {
+            0 => null,
+            1 => choices[0],
+            _ => choices[Take(choices.Count)],
+        };
+
     // Where there are too many ways already, the others are left out.
     private int Take(int choices)
     {

@@ -40,15 +40,26 @@ internal sealed partial class Machine
         return failed.TryGetValue(type.FullId, out var failure) ? throw failure : values;
     }
 
-    /// <summary>Opens those fields that whoever builds the rig may have set before.</summary>
-    public void OpenSet(UserType type, object?[] values)
+    /// <summary>Opens what whoever builds the rig may have set before, of all objects that can be got at from some values.</summary>
+    public void OpenSet(IEnumerable<object?> roots)
     {
-        foreach (var field in type.Writable)
+        if (!Program.SetOutside.IsPossible)
+            return;
+        foreach (var own in Reach.From(roots, budget).OfType<ObjectValue>())
+            OpenSet(own.Type, own.Fields);
+    }
+
+    private void OpenSet(UserType type, object?[] values)
+    {
+        for (var i = 0; i < values.Length; i++)
         {
-            if (Program.SetOutside.Contains(field))
-                Write(values, type.IndexOf(field), Opens.Of(type.FieldTypes[type.IndexOf(field)], this, canFork: true));
-            else
-                Program.TakenAsInitialised.Add(field);
+            var write = Program.SetOutside.To(type.Fields[i]);
+            if (write == OutsideWrite.Contents && values[i] is IStretch)
+                Elements.Lose(values[i], this);
+            else if (write == OutsideWrite.Contents && ((values[i] as ObjectValue)?.Collection ?? values[i]) is ICollectionValue collection)
+                collection.IsOpen = true;
+            else if (write != OutsideWrite.None)
+                Write(values, i, Opens.Of(type.FieldTypes[i], this, canFork: true));
         }
     }
 
@@ -59,7 +70,9 @@ internal sealed partial class Machine
         {
             foreach (var body in Program.StaticInitialisersOf(type.Id))
                 Call(body, null, [], known);
-            OpenSet(Program.StaticsOf(type.Id), statics[type.FullId]);
+            if (Program.SetOutside.IsPossible)
+                OpenSet(Program.StaticsOf(type.Id), statics[type.FullId]);
+            OpenSet(statics[type.FullId]);
         }
         catch (ThrownByCode thrown)
         {

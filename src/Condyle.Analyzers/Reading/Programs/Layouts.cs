@@ -9,7 +9,6 @@ internal static class Layouts
     {
         var fields = new List<string>();
         var types = new List<TypeKey?>();
-        var writable = new HashSet<string>();
         if (InlineLengthOf(type) is { } length)
         {
             // Its one field stands for all the items.
@@ -20,11 +19,7 @@ internal static class Layouts
         for (var candidate = type; candidate is not null && TypeKeys.IsOfUser(candidate) && SymbolEqualityComparer.Default.Equals(candidate.ContainingAssembly, type.ContainingAssembly); candidate = candidate.BaseType)
         {
             foreach (var field in candidate.GetMembers().OfType<IFieldSymbol>().Where(field => !field.IsStatic && !field.IsConst))
-            {
                 Add(Members.IdOf(field), field.Type);
-                if (IsWritable(field))
-                    writable.Add(Members.IdOf(field));
-            }
 
             foreach (var raised in candidate.GetMembers().OfType<IEventSymbol>().Where(raised => !raised.IsStatic && Members.IsPlainEvent(raised)))
                 Add(Members.IdOf(raised), raised.Type);
@@ -40,7 +35,6 @@ internal static class Layouts
         return new UserType(id, fields, types, type.IsValueType, type.IsRecord || type.IsValueType)
         {
             Name = type.Name,
-            Writable = writable,
             Collection = collection is null ? null : TypeKeys.Of(collection),
             Parameters = [.. TypeKeys.ParametersOf(type)],
             BaseArguments = [.. Dispatch.BasesOf(type).Skip(1).SelectMany(above => TypeKeys.ParametersOf(above).Zip(TypeKeys.ArgumentsOf(above), (parameter, argument) => new KeyValuePair<string, TypeKey>(parameter, argument)))],
@@ -72,11 +66,6 @@ internal static class Layouts
         return new UserType(id, [.. fields.Select(field => field.Id)], [.. fields.Select(field => (TypeKey?)TypeKeys.Of(field.Type))], false, false)
         {
             Name = type.Name,
-            Writable = [.. own.Where(IsWritable).Select(Members.IdOf).Distinct()],
         };
     }
-
-    private static bool IsWritable(IFieldSymbol field) => field.AssociatedSymbol is IPropertySymbol property
-        ? property.SetMethod is { DeclaredAccessibility: not Accessibility.Private }
-        : field is { IsReadOnly: false, DeclaredAccessibility: not Accessibility.Private };
 }

@@ -1,77 +1,116 @@
-using System.Runtime.CompilerServices;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace Condyle.Analyzers.Reading;
 
-/// <summary>
-/// Where code that builds rigs writes members, by their names alone: what it sets, a definition doesn't find as it was initialised. A file's answer depends on
-/// nothing but its text and is kept with it.
-/// </summary>
-internal static class OutsideWrites
+internal enum OutsideWrite
 {
-    private static readonly ConditionalWeakTable<SyntaxTree, Dictionary<string, List<ExpressionSyntax>>> Kept = new();
-    private static readonly ConditionalWeakTable<Compilation, Dictionary<string, List<ExpressionSyntax>>> OfAll = new();
-    private static readonly Dictionary<string, HashSet<string>> Builders = new() { ["Rig"] = ["Build", "Examine"], ["RigProgram"] = ["Run"] };
+    None,
 
-    /// <summary>The expressions by which something of a name is written.</summary>
-    public static IReadOnlyList<ExpressionSyntax> Of(string name, Compilation compilation, CancellationToken cancellation)
+    /// <summary>What a field holds may have been changed, such as the items of a list.</summary>
+    Contents,
+
+    /// <summary>Something else may have been stored in the field.</summary>
+    Value,
+}
+
+/// <summary>What code that may run before a rig is built does to fields: what it sets, a definition doesn't find as it was initialised.</summary>
+internal sealed class OutsideWrites(Compilation compilation, Func<SyntaxTree, SemanticModel> models, CancellationToken cancellation)
+{
+    public OutsideWrite To(string field)
     {
-        if (!OfAll.TryGetValue(compilation, out var all))
+        var name = Ids.NameIn(field).Trim('<', '>');
+        var most = OutsideWrite.None;
+        foreach (var mention in OutsideCode.Of(compilation, cancellation).Mentioning(name).SelectMany(code => code.DescendantNodes()).OfType<SimpleNameSyntax>().Where(mention => mention.Identifier.ValueText == name))
         {
-            all = [];
-            foreach (var tree in compilation.SyntaxTrees)
-                AddTo(all, WritesIn(tree, cancellation).SelectMany(some => some.Value));
-            all = OfAll.GetValue(compilation, _ => all);
+            var use = UseOf(WholeOf(mention));
+            if (use.Write > most && SymbolOf(mention) is { } symbol && IdOf(symbol) == field && !IsOfConstructor(mention, symbol) && (use.Write == OutsideWrite.Value || Changes(symbol, use)))
+                most = use.Write;
         }
 
-        return all.TryGetValue(name, out var written) ? written : [];
+        return most;
     }
 
-    private static Dictionary<string, List<ExpressionSyntax>> WritesIn(SyntaxTree tree, CancellationToken cancellation)
-    {
-        if (Kept.TryGetValue(tree, out var known))
-            return known;
-        var writes = new Dictionary<string, List<ExpressionSyntax>>();
-        AddTo(writes, Building(tree.GetRoot(cancellation)).SelectMany(code => code.DescendantNodes()).SelectMany(Written));
-        return Kept.GetValue(tree, _ => writes);
-    }
+    private ISymbol? SymbolOf(SyntaxNode node) => models(node.SyntaxTree).GetSymbolInfo(node, cancellation) is var info ? info.Symbol ?? info.CandidateSymbols.FirstOrDefault() : null;
 
-    private static void AddTo(Dictionary<string, List<ExpressionSyntax>> writes, IEnumerable<ExpressionSyntax> written)
+    private static string? IdOf(ISymbol symbol) => symbol switch
     {
-        foreach (var one in written)
-        {
-            if (NameOf(one) is not { } name)
-                continue;
-            if (!writes.TryGetValue(name, out var some))
-                writes[name] = some = [];
-            some.Add(one);
-        }
-    }
-
-    // The types, and the statements of a program, that call what builds a rig, or what makes the main program of a project.
-    private static IEnumerable<SyntaxNode> Building(SyntaxNode file) => file.DescendantNodes().OfType<InvocationExpressionSyntax>()
-        .Where(call => call.Expression is MemberAccessExpressionSyntax { Expression: var type, Name.Identifier.ValueText: var name }
-            && Builders.TryGetValue(NameOf(type) ?? "", out var methods) && methods.Contains(name))
-        .Select(call => (SyntaxNode?)call.FirstAncestorOrSelf<TypeDeclarationSyntax>() ?? file)
-        .Distinct();
-
-    private static IEnumerable<ExpressionSyntax> Written(SyntaxNode node) => node switch
-    {
-        AssignmentExpressionSyntax { Left: TupleExpressionSyntax several } => several.Arguments.Select(argument => argument.Expression),
-        AssignmentExpressionSyntax assignment => [assignment.Left],
-        PrefixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.PreIncrementExpression or (int)SyntaxKind.PreDecrementExpression } counted => [counted.Operand],
-        PostfixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.PostIncrementExpression or (int)SyntaxKind.PostDecrementExpression } counted => [counted.Operand],
-        ArgumentSyntax { RefKindKeyword.RawKind: (int)SyntaxKind.RefKeyword or (int)SyntaxKind.OutKeyword } handed => [handed.Expression],
-        _ => [],
-    };
-
-    private static string? NameOf(ExpressionSyntax written) => written switch
-    {
-        IdentifierNameSyntax name => name.Identifier.ValueText,
-        MemberAccessExpressionSyntax access => access.Name.Identifier.ValueText,
-        MemberBindingExpressionSyntax access => access.Name.Identifier.ValueText,
+        IFieldSymbol field => Members.IdOf(field),
+        IPropertySymbol property => Members.IdOf(property),
+        IEventSymbol raised => Members.IdOf(raised),
+        IParameterSymbol { ContainingSymbol: IMethodSymbol { MethodKind: MethodKind.Constructor } } parameter => Members.FieldOf(parameter),
         _ => null,
     };
+
+    // What the constructor of an object sets of it, a reading runs itself.
+    private static bool IsOfConstructor(SyntaxNode mention, ISymbol symbol) => !symbol.IsStatic
+        && mention.FirstAncestorOrSelf<MemberDeclarationSyntax>() is ConstructorDeclarationSyntax or BaseFieldDeclarationSyntax or PropertyDeclarationSyntax { Initializer: not null }
+        && mention.FirstAncestorOrSelf<AnonymousFunctionExpressionSyntax>() is null
+        && WholeOf(mention) is IdentifierNameSyntax or MemberAccessExpressionSyntax { Expression: ThisExpressionSyntax or BaseExpressionSyntax }
+        && mention.FirstAncestorOrSelf<InitializerExpressionSyntax>() is null;
+
+    // The objects of the user's own have fields of their own, which are asked for by themselves.
+    private bool Changes(ISymbol symbol, Use use)
+    {
+        var type = symbol switch
+        {
+            IFieldSymbol field => field.Type,
+            IPropertySymbol property => property.Type,
+            IParameterSymbol parameter => parameter.Type,
+            _ => null,
+        };
+        if (type is null || (use.IsPartSet && type.IsValueType))
+            return type is not null && !TypeKeys.IsOfUser(type);
+        return Holds(type) && (use.Called is null || (SymbolOf(use.Called) is IMethodSymbol method && !TypeKeys.IsOfUser(method.ContainingType) && FrameworkTable.Find(TypeKeys.MethodOf(method)) is not { Changes: false }));
+    }
+
+    private static bool Holds(ITypeSymbol type) => type is IArrayTypeSymbol || (type.TypeKind is TypeKind.Class or TypeKind.Interface && type.SpecialType != SpecialType.System_String
+        && (!TypeKeys.IsOfUser(type) || Dispatch.BasesOf((INamedTypeSymbol)type).Any(above => above.TypeKind == TypeKind.Class && above.SpecialType == SpecialType.None && !TypeKeys.IsOfUser(above))));
+
+    /// <summary>The member access that a name belongs to, with what only wraps it.</summary>
+    private static SyntaxNode WholeOf(SyntaxNode mention)
+    {
+        var whole = mention.Parent is MemberAccessExpressionSyntax access && access.Name == mention ? access : mention.Parent is MemberBindingExpressionSyntax binding ? binding : mention;
+        while (whole.Parent is ParenthesizedExpressionSyntax or PostfixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.SuppressNullableWarningExpression } or CastExpressionSyntax)
+            whole = whole.Parent;
+        return whole;
+    }
+
+    private static Use UseOf(SyntaxNode whole)
+    {
+        switch (whole.Parent)
+        {
+            case AssignmentExpressionSyntax assignment when assignment.Left == whole:
+            case PrefixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.PreIncrementExpression or (int)SyntaxKind.PreDecrementExpression }:
+            case PostfixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.PostIncrementExpression or (int)SyntaxKind.PostDecrementExpression }:
+            case ArgumentSyntax { RefKindKeyword.RawKind: (int)SyntaxKind.RefKeyword or (int)SyntaxKind.OutKeyword }:
+            case RefExpressionSyntax:
+                return new Use(OutsideWrite.Value);
+            case ArgumentSyntax { Parent: TupleExpressionSyntax tuple }:
+                return UseOf(tuple) is { Write: OutsideWrite.Value } written ? written : new Use(OutsideWrite.Contents);
+            case MemberAccessExpressionSyntax access when access.Expression == whole:
+                return access.Parent is not InvocationExpressionSyntax && UseOf(WholeOf(access.Name)).Write == OutsideWrite.Value ? new Use(OutsideWrite.Contents) { IsPartSet = true } : new Use(OutsideWrite.Contents) { Called = access.Name };
+            case ConditionalAccessExpressionSyntax access when access.Expression == whole:
+                return access.WhenNotNull is InvocationExpressionSyntax { Expression: MemberBindingExpressionSyntax called } ? new Use(OutsideWrite.Contents) { Called = called.Name } : new Use(OutsideWrite.None);
+            case ElementAccessExpressionSyntax access when access.Expression == whole:
+                return new Use(UseOf(access).Write == OutsideWrite.Value ? OutsideWrite.Contents : OutsideWrite.None);
+            case CommonForEachStatementSyntax or InterpolationSyntax or SpreadElementSyntax or InvocationExpressionSyntax or SwitchExpressionSyntax or SwitchStatementSyntax:
+            case IsPatternExpressionSyntax test when !test.Pattern.DescendantNodesAndSelf().Any(part => part is SingleVariableDesignationSyntax):
+            case BinaryExpressionSyntax { RawKind: not ((int)SyntaxKind.CoalesceExpression or (int)SyntaxKind.AsExpression) }:
+                return new Use(OutsideWrite.None);
+            default:
+                return new Use(OutsideWrite.Contents);
+        }
+    }
+
+    /// <summary>What is done to a field where it is mentioned.</summary>
+    private readonly record struct Use(OutsideWrite Write)
+    {
+        /// <summary>The member of what the field holds that is asked for or called.</summary>
+        public SyntaxNode? Called { get; init; }
+
+        /// <summary>Whether a part of what it holds is set.</summary>
+        public bool IsPartSet { get; init; }
+    }
 }

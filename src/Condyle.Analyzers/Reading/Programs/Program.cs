@@ -22,6 +22,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     private readonly DeclaredFacts facts = facts ?? new DeclaredFacts();
     private BodySource? source;
     private TypeRelations? relations;
+    private SetOutside? setOutside;
 
     public BodySource Source => source ??= new(compilation, cache, models, Find, cancellation);
 
@@ -76,27 +77,20 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
 
     private bool IsFound(BodyPlace place) => SymbolEqualityComparer.Default.Equals(Ids.Find(place.Id, compilation), Find(place.Id));
 
-    /// <summary>The fields that a reading found as they were initialised and that others may write.</summary>
-    public HashSet<string> TakenAsInitialised { get; } = [];
+    /// <summary>The fields that others write before a rig is built, so that it isn't known what they hold when a reading begins.</summary>
+    public SetOutside SetOutside => setOutside ??= new SetOutside(compilation, models, cancellation);
 
-    /// <summary>Those of them that some code sets which wasn't run; it isn't known what they hold when a reading begins.</summary>
-    public HashSet<string> SetOutside { get; } = [];
-
-    /// <summary>Looks for code that builds rigs and sets what was taken as it was initialised.</summary>
-    /// <returns>Whether there is more of it than was known.</returns>
-    public bool FindsMoreSetOutside()
+    /// <summary>The constructors by which code makes objects of a definition; where none does, the one with the fewest parameters.</summary>
+    public IReadOnlyList<MethodRef> ConstructorsOf(RigEntry definition)
     {
-        var known = SetOutside.Count;
-        SetOutside.UnionWith(TakenAsInitialised.Where(field => OutsideWrites.Of(Ids.NameIn(field), compilation, cancellation).Any(written => Writes(written, field))));
-        return SetOutside.Count > known;
+        if (definition.Constructors.Count < 2)
+            return definition.Constructors;
+        var outside = OutsideCode.Of(compilation, cancellation);
+        var used = new HashSet<string>(outside.AllMentioning(definition.Name).SelectMany(code => code.DescendantNodes()).OfType<BaseObjectCreationExpressionSyntax>()
+            .Select(creation => models(creation.SyntaxTree).GetSymbolInfo(creation, cancellation).Symbol).OfType<IMethodSymbol>().Select(made => TypeKeys.MethodOf(made.OriginalDefinition).Id));
+        var found = definition.Constructors.Where(constructor => used.Contains(constructor.Id) || (outside.RunsProgram && constructor.Parameters.Count == 0)).ToList();
+        return found.Count > 0 ? found : [definition.Constructors[0]];
     }
-
-    private bool Writes(ExpressionSyntax written, string field) => models(written.SyntaxTree).GetSymbolInfo(written, cancellation).Symbol switch
-    {
-        IFieldSymbol symbol => Members.IdOf(symbol) == field,
-        IPropertySymbol symbol => Members.IdOf(symbol) == field,
-        _ => false,
-    };
 
     public UserType? TypeOf(string id)
     {

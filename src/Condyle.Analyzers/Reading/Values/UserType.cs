@@ -22,9 +22,6 @@ internal sealed class UserType(string id, IReadOnlyList<string> fields, IReadOnl
 
     public IReadOnlyList<string> Fields { get; } = fields;
 
-    /// <summary>Those of its fields that code outside of the type may write.</summary>
-    public IReadOnlyCollection<string> Writable { get; init; } = [];
-
     /// <summary>The type's own parameters, in order.</summary>
     public IReadOnlyList<string> Parameters { get; init; } = [];
 

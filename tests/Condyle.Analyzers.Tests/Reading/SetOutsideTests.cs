@@ -1,0 +1,119 @@
+using Condyle.Analyzers.Tests.Reporting;
+
+namespace Condyle.Analyzers.Tests.Reading;
+
+/// <summary>A definition that others fit out before its rig is built: what they set isn't what its constructor left, and what nobody sets is.</summary>
+public class SetOutsideTests
+{
+    private const string Crane = """
+        public sealed class Crane : IRigDefinition
+        {
+            private readonly List<string> parts = [];
+            private string suffix = "";
+            private int reach;
+            private Vector3 foot;
+            public Options Options { get; } = new();
+            public Dictionary<string, string> Names { get; } = new() { ["arm"] = "arm" };
+            public string Side { get; private set; } = "";
+            public event Action<RigDraft>? Adding;
+            public Crane With(string text) { suffix = text; return this; }
+            public Crane WithReach(int metres) { this.reach = metres; foot.X = metres; return this; }
+            public Crane Part(string name) { parts.Add(name); return this; }
+            public Crane On(string side) { Side = side; return this; }
+            public static Crane Big() => new Crane().With("_group").WithReach(3);
+            public void Define(RigDraft rig)
+            {
+                DEFINE
+            }
+        }
+        public sealed class Options { public string Suffix { get; set; } = ""; public List<string> Parts { get; } = []; }
+        public static class Fleet
+        {
+            public static readonly List<string> Names = [];
+            public static string Suffix = "";
+            public static event Action? Made;
+            public static void Add(string name) => Names.Add(name);
+            public static Crane Fit(Crane crane) { crane.Options.Suffix = "_group"; crane.Options.Parts.Add("x"); return crane.On("_group"); }
+            public static void Raise() => Made?.Invoke();
+        }
+        """;
+
+    [Theory]
+    [InlineData("rig.Group(\"arm\" + suffix);", "new Crane().With(\"_group\")")]
+    [InlineData("rig.Group(\"arm\" + suffix);", "Crane.Big()")]
+    [InlineData("if (reach == 0) throw new InvalidOperationException(\"no reach\");", "Crane.Big()")]
+    [InlineData("if (foot.X == 0) throw new InvalidOperationException(\"no foot\");", "Crane.Big()")]
+    [InlineData("if (parts.Count == 0) throw new InvalidOperationException(\"no parts\");", "new Crane().Part(\"a\")")]
+    [InlineData("rig.Group(\"arm\" + Side);", "Fleet.Fit(new Crane())")]
+    [InlineData("rig.Group(\"arm\" + Options.Suffix);", "Fleet.Fit(new Crane())")]
+    [InlineData("if (Options.Parts.Count == 0) throw new InvalidOperationException();", "Fleet.Fit(new Crane())")]
+    [InlineData("rig.Group(Names[\"arm\"]);", "new Crane { Names = { [\"arm\"] = \"arm_group\" } }")]
+    [InlineData("if (Adding is null) throw new InvalidOperationException();", "Made()")]
+    [InlineData("if (Fleet.Names.Count == 0) throw new InvalidOperationException();", "Made()")]
+    [InlineData("var name = \"arm\"; Fleet.Raise(); rig.Group(name + Fleet.Suffix);", "Made()")]
+    public async Task What_others_set_before_is_not_known(string define, string made) => Assert.Empty(await In(define, made));
+
+    [Theory]
+    [InlineData("rig.Group(\"arm\" + suffix);", "new Crane().WithReach(3)")]
+    [InlineData("rig.Group(\"arm\" + Side);", "Crane.Big()")]
+    [InlineData("rig.Group(\"arm\" + Options.Suffix);", "Crane.Big()")]
+    [InlineData("rig.Group(Names[\"arm\"]);", "Crane.Big()")]
+    [InlineData("if (parts.Count == 0) rig.Group(\"arm\");", "new Crane()")]
+    [InlineData("if (Adding is null) rig.Group(\"arm\");", "new Crane()")]
+    [InlineData("suffix = \"x\"; With(\"arm\"); rig.Group(suffix);", "new Crane()")]
+    public async Task What_nobody_sets_is_as_the_constructor_left_it(string define, string made) => Assert.Equal("CDY1001", Assert.Single(await In(define, made)));
+
+    [Theory]
+    [InlineData("new Docker(\"_group\")")]
+    [InlineData("Docker.Big()", "CDY1001 \"_\"")]
+    [InlineData("new Docker()", "CDY1001 \"x\"")]
+    [InlineData("Docker.Either()", "CDY1001 \"x\"", "CDY1001 \"_\"")]
+    public async Task A_rig_is_made_by_the_constructors_that_are_called(string made, params string[] expected) => Assert.Equal(
+        expected,
+        await Findings.InFiles(
+            ("rig.cs", Oracle.Usings + $$"""
+            public sealed class Docker : IRigDefinition
+            {
+                private readonly string suffix;
+                public Docker() => suffix = "x";
+                public Docker(string suffix) => this.suffix = suffix;
+                private Docker(int size) => suffix = new string('_', size) + "_";
+                {{(made.Contains("Big", StringComparison.Ordinal) ? "public static Docker Big() => new(3);" : made.Contains("Either", StringComparison.Ordinal) ? "public static Docker Either() => Environment.TickCount > 3 ? new Docker() : new Docker(3);" : "")}}
+                public void Define(RigDraft rig) => rig.Group("arm" + suffix);
+            }
+            """),
+            ("program.cs", $"internal static class Program {{ public static void Main() => Condyle.Rig.Examine({made}); }}")));
+
+    [Fact]
+    public async Task The_main_program_makes_rigs_by_the_constructor_without_parameters() => Assert.Equal(
+        ["CDY1001 \"x\""],
+        await Findings.InFiles(
+            ("rig.cs", Oracle.Usings + "public sealed class Docker : IRigDefinition { private readonly string suffix; public Docker() => suffix = \"x\"; public Docker(string suffix) => this.suffix = suffix; public void Define(RigDraft rig) => rig.Group(\"arm\" + suffix); }"),
+            ("program.cs", "internal static class Program { public static int Main(string[] args) { _ = new Docker(\"y\"); return Condyle.Host.RigProgram.Run(args); } }")));
+
+    private const string Made = """
+        private static Crane Made()
+        {
+            var crane = new Crane();
+            crane.Adding += rig => rig.Group("x_group");
+            Fleet.Add("x");
+            Fleet.Made += () => Fleet.Suffix = "_group";
+            return crane;
+        }
+        """;
+
+    private static async Task<IReadOnlyList<string>> In(string define, string made)
+    {
+        var found = await FrontEnds.Read(
+            ("rig.cs", Oracle.Usings + Crane.Replace("DEFINE", define, StringComparison.Ordinal)),
+            ("program.cs", Oracle.Usings + $$"""
+            internal static class Program
+            {
+                public static void Main() => Build({{made}});
+                private static void Build(Crane crane) => Rig.Examine(crane);
+                {{(made == "Made()" ? Made : "")}}
+            }
+            """));
+        return [.. found.Where(finding => RigSnippet.Rules.Contains(finding.Id)).Select(finding => finding.Id)];
+    }
+}
