@@ -36,6 +36,9 @@ internal static class Limits
     /// <summary>Ways through a definition that unknown booleans, enums and sides make.</summary>
     public const int Paths = 16;
 
+    /// <summary>How many of them there may be when a further one is opened because an unknown text may be the one that it is compared with.</summary>
+    public const int PathsOfTexts = 6;
+
     /// <summary>How many of them there may be when a further one is opened because something may be thrown that is caught.</summary>
     public const int PathsThatThrow = 8;
 

@@ -84,4 +84,24 @@ public class OpenStateTests
         Assert.All(found, finding => Assert.True(finding.Id is "CDY1001" or "CDY9002", finding.GetMessage()));
         Assert.DoesNotContain(found, finding => finding.GetMessage().Contains("the reader failed", StringComparison.Ordinal));
     }
+
+    [Theory]
+    [InlineData("if (Environment.TickCount > 3) rig.Group(Told.Kept + \"_x\"); else rig.Group(Told.Kept + \"_group\"); rig.Group(Told.Kept);", "\"_x\"", "Told.Kept")]
+    [InlineData("foreach (var word in Environment.GetCommandLineArgs()) rig.Group($\"{Told.Kept}_{word}_group\"); rig.Group(Told.Kept);", "Told.Kept")]
+    [InlineData("if (Environment.TickCount > 3) { _ = Told.Names; } else if (Told.Names.Count == 0) throw new InvalidOperationException(); rig.Group(Told.Names[0].Text);", "Told.Names[0].Text")]
+    [InlineData("if (Environment.TickCount > 3) { _ = Counting.First; } rig.Group(Told.Made == 0 ? \"never\" : \"a_group\"); _ = Counting.First; rig.Group(Told.Made == 1 ? \"once_group\" : \"b_group\");")]
+    public async Task What_initialisers_make_is_there_whichever_way_is_first(string code, params string[] flagged) => Assert.Equal(
+        flagged.Select(at => $"CDY1001 {at}"),
+        await Findings.In(code, more: """
+        public static class Told { public static int Made; public static readonly string Kept = "kept"; public static readonly List<Word> Names = [new() { Text = "a" }, new() { Text = "b" }]; }
+        public sealed class Word { public string Text { get; set; } = ""; }
+        public static class Counting { public static readonly int First = ++Told.Made; }
+        """));
+
+    [Theory]
+    [InlineData("var one = Environment.TickCount > 3 ? a : b; one.Text = \"x_group\";")]
+    [InlineData("var one = a; if (Environment.TickCount > 3) one = b; one.Text = \"x_group\";")]
+    [InlineData("var some = new List<Word> { a }; if (Environment.TickCount > 3) { some.Clear(); some.Add(b); } some[0].Text = \"x_group\";")]
+    public async Task Of_equal_records_it_is_not_known_which_one_is_meant(string code) => Assert.Empty(
+        await Findings.In($"var (a, b) = (new Word(\"a\"), new Word(\"a\")); {code} rig.Group(a.Text); rig.Group(b.Text);", more: "public sealed record Word(string Text) { public string Text { get; set; } = Text; }"));
 }

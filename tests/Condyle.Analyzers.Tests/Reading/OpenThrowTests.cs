@@ -29,4 +29,23 @@ public class OpenThrowTests
     [InlineData("try { throw Config.Fail(); } catch (Exception e) { rig.Group(e is InvalidOperationException ? \"one_group\" : e is ArgumentException ? \"two_group\" : \"other\"); }")]
     [InlineData("string? name = null; try { name = System.IO.File.ReadAllText(\"none\"); } catch (System.IO.IOException) when (name == null) { } if (name != null) rig.Group(\"a_group\"); else rig.Group(\"b_group\");")]
     public async Task Of_what_kind_something_thrown_is_may_be_open(string code) => Assert.Equal([], await Findings.In(code, more: Config));
+
+    [Theory]
+    [InlineData("string name; var one = Named.Load(); try { name = one!.Name + \"_group\"; name = \"a\"; } catch (NullReferenceException) { name = \"b_group\"; }")]
+    [InlineData("string name; var one = Config.Count > 3 ? new Named() : null; try { one!.Go(); name = \"a\"; } catch (Exception) { name = \"b_group\"; }")]
+    [InlineData("string name; var one = Config.Count > 3 ? new Named() : null; try { one!.Name = \"x\"; name = \"a\"; } catch { name = \"b_group\"; }")]
+    [InlineData("string name; Action? act = Config.Count > 3 ? () => { } : null; try { act!(); name = \"a\"; } catch (Exception) { name = \"b_group\"; }")]
+    [InlineData("string name; var act = (Action?)AppContext.GetData(\"act\"); try { act!.Invoke(); name = \"a\"; } catch (NullReferenceException) { name = \"b_group\"; }")]
+    [InlineData("string name; var some = Config.Count > 3 ? new[] { 1 } : null; try { _ = some![0]; name = \"a\"; } catch (NullReferenceException) { name = \"b_group\"; }")]
+    [InlineData("string name; var some = Config.Count > 3 ? new List<int>() : null; try { foreach (var one in some!) { } name = \"a\"; } catch (NullReferenceException) { name = \"b_group\"; }")]
+    public async Task What_may_be_null_may_fail(string code) => Assert.Equal(
+        ["CDY1001 \"caught\"", "CDY1001 \"not\""],
+        (await Findings.In(code + " if (name == \"b_group\") rig.Group(\"caught\"); else rig.Group(\"not\");", more: Config + "public sealed class Named { public string Name = \"\"; public void Go() { } public static Named? Load() => System.Text.Json.JsonSerializer.Deserialize<Named>(\"\"); }")).Distinct());
+
+    [Fact]
+    public async Task The_same_value_is_null_each_time_or_never() => Assert.Equal(
+        ["CDY1001 \"both\"", "CDY1001 \"none\""],
+        await Findings.In(
+            "var (one, fails) = (Named.Load(), 0); for (var turn = 0; turn < 2; turn++) { try { one!.Go(); } catch (NullReferenceException) { fails++; } } rig.Group(fails == 2 ? \"both\" : fails == 0 ? \"none\" : \"wrong\");",
+            more: Config + "public sealed class Named { public void Go() { } public static Named? Load() => System.Text.Json.JsonSerializer.Deserialize<Named>(\"\"); }"));
 }

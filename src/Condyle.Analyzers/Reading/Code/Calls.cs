@@ -115,7 +115,7 @@ internal sealed class DisposeCall(MethodRef dispose) : Instruction
     }
 }
 
-/// <summary>Waits for the task on the stack: its result is there already, or its exception.</summary>
+/// <summary>Waits for the task on the stack: its result is there, or its exception, now or later.</summary>
 internal sealed class Await(TypeKey type) : Instruction
 {
     public override void Run(Machine machine, Frame frame)
@@ -123,11 +123,13 @@ internal sealed class Await(TypeKey type) : Instruction
         var task = frame.Pop();
         Fields.ThrowIfNull(task);
         frame.Push(task is TaskValue done ? done.Result : Opens.Of(frame.Resolve(type), machine));
+        if (task is not TaskValue { MayBePending: false })
+            machine.WaitIn(frame);
     }
 }
 
 /// <summary>Calls a delegate.</summary>
-internal sealed class InvokeFunction(int count, TypeKey? returns) : Instruction
+internal sealed class InvokeFunction(int count, TypeKey? returns, Waiting waiting) : Instruction
 {
     public override void Run(Machine machine, Frame frame)
     {
@@ -136,10 +138,10 @@ internal sealed class InvokeFunction(int count, TypeKey? returns) : Instruction
         Fields.ThrowIfNull(function);
         if (function is FunctionValue known)
         {
-            if (known.Start is { } start)
-                machine.Begin(start(arguments));
+            if (known is { Start: { } start, IsAsync: false })
+                machine.Begin(start(arguments, waiting == Waiting.Returns ? frame.Waiting : waiting));
             else
-                frame.Push(known.Invoke(machine, arguments));
+                frame.Push(known.InvokeAsync(machine, waiting == Waiting.Returns ? frame.Waiting : waiting, arguments));
             return;
         }
 
@@ -161,21 +163,27 @@ internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int 
         var typeArguments = TypeArguments(frame);
         IReadOnlyList<object?> reaches = [self, .. shared.Select(pair => pair.Cell is object?[] cell ? new Cell(cell, 0) : (object?)null)];
 
-        Frame Start(object?[] arguments)
+        Frame Start(object?[] arguments, Waiting waiting)
         {
             // The framework may offer more arguments than the function takes, such as an item's index.
             object?[] taken = [.. arguments.Take(body.ParameterCount).Select(ValueCopies.Of)];
             var callee = machine.Enter(body, self, taken, typeArguments);
+            callee.Waiting = waiting;
             foreach (var (inner, cell) in shared)
                 callee.Slots[inner] = cell;
             return callee;
         }
 
         return body.IsIterator
-            ? new FunctionValue((_, arguments) => new IteratorValue(() => machine.Iterate(() => Start(arguments)), body.Handlers.Count > 0)) { Takes = body.ParameterCount, Reaches = reaches }
-            : body.IsAsync
-            ? new FunctionValue((running, arguments) => TaskValue.Of(() => running.RunToEnd(Start(arguments)))) { Takes = body.ParameterCount, Reaches = reaches }
-            : new FunctionValue((running, arguments) => running.RunToEnd(Start(arguments))) { Start = Start, Takes = body.ParameterCount, Reaches = reaches, Group = isNamed ? (body, [self, .. shared.Select(pair => pair.Cell)]) : null };
+            ? new FunctionValue((_, arguments) => new IteratorValue(() => machine.Iterate(() => Start(arguments, default)), body.Handlers.Count > 0)) { Takes = body.ParameterCount, Reaches = reaches }
+            : new FunctionValue((running, arguments) => Start(arguments, default) is var frame && body.IsAsync ? running.RunAsync(frame) : running.RunToEnd(frame))
+            {
+                Start = Start,
+                IsAsync = body.IsAsync,
+                Takes = body.ParameterCount,
+                Reaches = reaches,
+                Group = isNamed ? (body, [self, .. shared.Select(pair => pair.Cell)]) : null,
+            };
     }
 
     private IReadOnlyDictionary<string, TypeKey>? TypeArguments(Frame frame)
@@ -199,19 +207,21 @@ internal sealed class MakeMethodFunction(Instruction call, MethodRef method, int
             Fields.ThrowIfNull(self);
         var path = frame.Body.Path;
         var typeArguments = frame.TypeArguments;
-        frame.Push(new FunctionValue((running, arguments) =>
+        var body = new CodeBody(method.Name, path) { Code = [call, new Return(hasValue: true)], ReturnsValue = true };
+
+        Frame Start(object?[] arguments, Waiting waiting)
         {
-            if (call is CondyleCall condyle)
-                return condyle.Call(running, path, self, [.. arguments.Take(count)]);
-            var body = new CodeBody(method.Name, path) { Code = [call, new Return(hasValue: true)], ReturnsValue = true };
-            var callee = new Frame(body, null) { TypeArguments = typeArguments };
+            var callee = new Frame(body, null) { TypeArguments = typeArguments, Waiting = waiting };
             if (!method.IsStatic)
                 callee.Push(self);
             foreach (var argument in arguments.Take(count))
                 callee.Push(argument);
-            return running.RunToEnd(callee);
-        })
+            return callee;
+        }
+
+        frame.Push(new FunctionValue((running, arguments) => call is CondyleCall condyle ? condyle.Call(running, path, self, [.. arguments.Take(count)]) : running.RunToEnd(Start(arguments, default)))
         {
+            Start = call is CondyleCall ? null : Start,
             Group = (method.Id, [self]),
             Takes = count,
             Reaches = [self],

@@ -13,6 +13,9 @@ internal sealed record MethodRef(string Id, string ContainingType, string Name)
     /// <summary>Whether the receiver's own type decides which method runs.</summary>
     public bool IsDispatched { get; init; }
 
+    /// <summary>What the code that calls it does with the task that it may get.</summary>
+    public Waiting Waiting { get; init; }
+
     /// <summary>The type parameter whose static member is called: what it stands for decides which method runs.</summary>
     public TypeKey? On { get; init; }
 

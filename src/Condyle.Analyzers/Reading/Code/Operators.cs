@@ -33,9 +33,39 @@ internal sealed class BinaryOperator(BinaryOperatorKind kind, bool isChecked, Ty
             return left is OpenValue || right is OpenValue ? null : false;
         if (IsLifted && kind is BinaryOperatorKind.And or BinaryOperatorKind.Or && (left is null || right is null))
             return (left ?? right) is bool decided && decided == (kind == BinaryOperatorKind.Or) ? decided : null;
+        if (left is TextValue a && right is TextValue b)
+            return kind is BinaryOperatorKind.Equals or BinaryOperatorKind.NotEquals && machine.AreEqual(a, b) is { } same ? same == (kind == BinaryOperatorKind.Equals) : null;
+        if (OfLeast(left, right) is { } order)
+            return order;
         var known = Arithmetic.Binary(kind, EnumValue.NumberOf(left), EnumValue.NumberOf(right), isChecked);
         return known is not (null or bool) && Unwrapped(result) is { Shape: TypeShape.Enum } type ? new EnumValue(type, NumberConversions.Convert(known, type.Element!.Shape, isChecked)!) : known;
     }
+
+    // A number of which only the least is known.
+    private bool? OfLeast(object? left, object? right) => (left, right) switch
+    {
+        (OpenValue { Least: { } least }, int other) => Order(kind, least, other),
+        (int other, OpenValue { Least: { } least }) => Order(Turned(kind), least, other),
+        _ => null,
+    };
+
+    private static bool? Order(BinaryOperatorKind kind, int least, int other) => kind switch
+    {
+        BinaryOperatorKind.LessThan when least >= other => false,
+        BinaryOperatorKind.LessThanOrEqual or BinaryOperatorKind.Equals when least > other => false,
+        BinaryOperatorKind.GreaterThan or BinaryOperatorKind.NotEquals when least > other => true,
+        BinaryOperatorKind.GreaterThanOrEqual when least >= other => true,
+        _ => null,
+    };
+
+    private static BinaryOperatorKind Turned(BinaryOperatorKind kind) => kind switch
+    {
+        BinaryOperatorKind.LessThan => BinaryOperatorKind.GreaterThan,
+        BinaryOperatorKind.LessThanOrEqual => BinaryOperatorKind.GreaterThanOrEqual,
+        BinaryOperatorKind.GreaterThan => BinaryOperatorKind.LessThan,
+        BinaryOperatorKind.GreaterThanOrEqual => BinaryOperatorKind.LessThanOrEqual,
+        _ => kind,
+    };
 
     private object? OfFunctions(object? left, object? right, Machine machine)
     {

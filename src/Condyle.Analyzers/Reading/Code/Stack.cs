@@ -61,6 +61,22 @@ internal sealed class NullTest : Instruction
     }
 }
 
+/// <summary>Goes on where what lies on the stack isn't null, also where nothing else is known of it.</summary>
+internal sealed class TakeAsThere : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var value = frame.Pop();
+        frame.Push(value is TextValue { MayBeNull: true } text ? new TextValue(text.Text, text.Seams, text.Origins) { IsThere = true, Identity = text.Identity } : value);
+    }
+}
+
+/// <summary>Fails where what lies on the stack is null, also where that isn't known but would be caught.</summary>
+internal sealed class NullCheck : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => machine.MayBeNull(frame.Peek());
+}
+
 /// <summary>Sets a component of the vector on the stack to the value above it.</summary>
 internal sealed class SetComponent(string component) : Instruction
 {

@@ -43,6 +43,21 @@ internal sealed class Frame
     /// <summary>Whether the caller's stack takes the result: not for property setters and other functions without one.</summary>
     public bool PushesResult { get; set; } = true;
 
+    /// <summary>What the code that called it does with the task that it may get.</summary>
+    public Waiting Waiting { get; set; }
+
+    /// <summary>Whether those that called an async function may go on before it is at its end.</summary>
+    public bool IsAwaitedByNobody { get; set; }
+
+    /// <summary>Whether an async function has awaited what may not have been there.</summary>
+    public bool HasWaited { get; set; }
+
+    /// <summary>Whether those that called an async function may have gone on already.</summary>
+    public bool IsLeft { get; set; }
+
+    /// <summary>What an async function threw after those that called it may have gone on.</summary>
+    public ThrownByCode? Thrown { get; set; }
+
     /// <summary>From where on it isn't sure that this still runs: what is written from there on is open in the end.</summary>
     public Uncertainty? Uncertain { get; set; }
 

@@ -10,6 +10,12 @@ internal sealed class Journal
     private HashSet<ICollectionValue> notedCollections = [];
     private int users;
 
+    /// <summary>Whether somebody may want to undo what is written.</summary>
+    public bool IsWatching => users > 0;
+
+    /// <summary>Where the next entry will be.</summary>
+    public int Position => entries.Count;
+
     public int Mark()
     {
         users++;
@@ -60,6 +66,29 @@ internal sealed class Journal
             entries[i].Undo();
         entries.RemoveRange(mark, entries.Count - mark);
         Forget();
+    }
+
+    /// <summary>Takes what was written from a position on for what was there before, so that undoing leaves it; nothing of it where it isn't all part of some values.</summary>
+    public void TryTakeAsGiven(int position, IEnumerable<object> values)
+    {
+        var parts = new HashSet<object>();
+        foreach (var value in values)
+        {
+            parts.Add(value);
+            parts.Add(value switch
+            {
+                ObjectValue own => own.Fields,
+                IStretch items => items.Items,
+                TupleValue tuple => tuple.Items,
+                Cell cell => cell.Items,
+                _ => value,
+            });
+        }
+
+        if (entries.Skip(position).Any(entry => !parts.Contains((object?)entry.Items ?? entry.Collection!)))
+            return;
+        for (var i = position; i < entries.Count; i++)
+            entries[i] = entries[i].Now();
     }
 
     private void Forget()

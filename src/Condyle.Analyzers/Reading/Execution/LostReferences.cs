@@ -93,7 +93,8 @@ internal sealed class LostReferences(Machine machine)
     // Where nothing got lost, what isn't known comes from elsewhere and is none of what the code has.
     private IReadOnlyCollection<object> Live() => values.Count == 0 ? [] : Reach.From([.. machine.Roots, .. values], machine.Budget);
 
-    private void Open(IEnumerable<object> reached)
+    /// <summary>Opens all that lies in some values.</summary>
+    public void Open(IEnumerable<object> reached)
     {
         foreach (var value in reached)
         {

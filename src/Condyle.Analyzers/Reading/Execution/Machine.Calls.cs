@@ -28,15 +28,20 @@ internal sealed partial class Machine
         if (method is { IsStatic: true, Owner: { } owner })
             Use(caller.Resolve(owner)!);
         var typeArguments = TypeArgumentsOf(method, self, caller);
-        if (!body.IsIterator && !body.IsAsync)
+        if (body.IsIterator)
         {
-            Begin(Enter(body, self, arguments, typeArguments), pushesResult);
+            var items = Call(body, self, arguments, typeArguments);
+            if (pushesResult)
+                caller.Push(items);
             return;
         }
 
-        var result = Call(body, self, arguments, typeArguments);
-        if (pushesResult)
-            caller.Push(result);
+        var callee = Enter(body, self, arguments, typeArguments);
+        callee.Waiting = method.Waiting == Waiting.Returns ? caller.Waiting : method.Waiting;
+        if (!body.IsAsync)
+            Begin(callee, pushesResult);
+        else if (RunAsync(callee) is var task && pushesResult)
+            caller.Push(task);
     }
 
     private CodeBody? Target(MethodRef method, object? self)

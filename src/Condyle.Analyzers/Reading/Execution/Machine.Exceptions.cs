@@ -6,12 +6,29 @@ namespace Condyle.Analyzers.Reading;
 /// </summary>
 internal sealed partial class Machine
 {
+    private readonly Dictionary<OpenValue, bool> nulls = [];
+
     /// <summary>Calls code that isn't read, or a method with what it can't know: something may be thrown, which counts where it is caught.</summary>
     public void MayThrow(string what)
     {
         var types = CatchersFrom(top).Select(handler => handler.Catches?.Id ?? "System.Exception").Where(type => !Program.IsRead(type)).Distinct().ToList();
         if (types.Count > 0 && Take(types.Count + 1) is > 0 and var way)
             throw ThrownByCode.OfUnknownKind(types[way - 1], what);
+    }
+
+    /// <summary>Something is asked of a value that may be null: where that would be caught, there is a path for it.</summary>
+    public void MayBeNull(object? value)
+    {
+        const string type = "System.NullReferenceException";
+        if (value is not OpenValue { Type: null or { IsReference: true } } open || !CatchersFrom(top).Any(handler => handler.Catches is null || Program.IsException(type, handler.Catches.Id)))
+            return;
+        if (!nulls.TryGetValue(open, out var isNull))
+            isNull = Take(2) == 1;
+        // Of what isn't known at all, nothing says that it is the same the next time.
+        if (open.Type is not null)
+            nulls[open] = isNull;
+        if (isNull)
+            throw new ThrownByCode(type, "Something that is null was used.");
     }
 
     /// <summary>An exception object that isn't known is thrown: it is one of those that are caught, or none of them.</summary>

@@ -7,9 +7,13 @@ internal sealed partial class Machine
     private int speculation;
     private int speculations;
     private int scopes;
+    private int turns;
 
     /// <summary>Whether what is being read may not happen.</summary>
     public bool IsSpeculating => speculation > 0;
+
+    /// <summary>Whether what is being read stands for any number of turns.</summary>
+    public bool IsInTurn => turns > 0;
 
     /// <summary>Reads both ways that an unknown condition can go, up to where they meet again: the first of the stops, or a later one.</summary>
     public void Both(Frame frame, int first, int second, JumpLabel[] stops)
@@ -60,9 +64,9 @@ internal sealed partial class Machine
         }
 
         foreach (var entry in afterA.Where(entry => !entry.HoldsTheSameNow()))
-            entry.Open(this);
+            Open(entry);
         foreach (var entry in fromB.Where(entry => !afterA.Exists(other => IsSamePlace(entry, other)) && !entry.HoldsTheSameNow()))
-            entry.Open(this);
+            Open(entry);
         Meet(frame, [.. a.All, .. b.All]);
         Journal.Release();
         DoubtAfterOpenItems(frame);
@@ -135,8 +139,9 @@ internal sealed partial class Machine
         var outer = Draft.Log.Scope;
         var mark = Journal.Mark();
         var said = Draft.Log.Count;
+        turns++;
         turn();
-        var written = Journal.Since(mark);
+        var written = Journal.Since(mark).Where(entry => !entry.HoldsTheSameNow()).ToList();
         foreach (var entry in written)
             entry.Lose(this);
         Journal.UndoTo(mark);
@@ -146,7 +151,8 @@ internal sealed partial class Machine
             entry.Open(this);
 
         var last = turn();
-        foreach (var entry in Journal.Since(mark))
+        turns--;
+        foreach (var entry in Journal.Since(mark).Where(entry => !entry.HoldsTheSameNow()).ToList())
             entry.Open(this);
         Draft.Log.Scope = outer;
         speculation--;
@@ -264,7 +270,7 @@ internal sealed partial class Machine
     {
         if (frame.Uncertain is not { } uncertain)
             return;
-        foreach (var entry in Journal.Since(uncertain.JournalMark))
+        foreach (var entry in Journal.Since(uncertain.JournalMark).Where(entry => !entry.HoldsTheSameNow()).ToList())
             entry.Open(this);
         Journal.Release();
         Draft.Log.Scope = uncertain.OuterScope;
@@ -298,9 +304,20 @@ internal sealed partial class Machine
     {
         if (KnownEquality.Same.Equals(a, b))
             return a;
+        if (Either(a, b) is { } text)
+            return text;
         Lost.Add(a);
         Lost.Add(b);
         return OpenValue.Any;
+    }
+
+    // Of what may be either of two texts the parts that they share are known.
+    private void Open(Journal.Entry entry)
+    {
+        if (entry.Items is { } items && Either(entry.Before, items[entry.Index]) is { } text)
+            Write(items, entry.Index, text);
+        else
+            entry.Open(this);
     }
 
     private static bool IsSamePlace(Journal.Entry a, Journal.Entry b) =>

@@ -4,7 +4,7 @@ namespace Condyle.Analyzers.Reading;
 internal sealed partial class Machine
 {
     private readonly Dictionary<string, object?[]> statics = [];
-    private readonly HashSet<string> initialised = [];
+    private readonly Dictionary<string, object?[]> initialised = [];
     private readonly Dictionary<string, ThrownByCode> failed = [];
 
     /// <summary>The static fields that were used.</summary>
@@ -35,8 +35,18 @@ internal sealed partial class Machine
             }
         }
 
-        if (initialised.Add(type.FullId))
+        if (!initialised.TryGetValue(type.FullId, out var begun))
+            initialised[type.FullId] = begun = [null];
+        if (begun[0] is null)
+        {
+            var mark = Journal.Position;
+            Write(begun, 0, true);
             Initialise(type, known);
+            // A type is the same whichever way it is first used on, unless its initialisers do something elsewhere: then each way does that for itself.
+            if (Journal.IsWatching)
+                Journal.TryTakeAsGiven(mark, Reach.From([values, begun], budget));
+        }
+
         return failed.TryGetValue(type.FullId, out var failure) ? throw failure : values;
     }
 

@@ -90,8 +90,8 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
     {
         typeArguments ??= (self as ObjectValue)?.TypeArguments;
         return body.IsIterator ? new IteratorValue(() => Iterate(() => Enter(body, self, arguments, typeArguments)), body.Handlers.Count > 0)
-            : body.IsAsync ? TaskValue.Of(() => RunToEnd(Enter(body, self, arguments, typeArguments)))
-            : RunToEnd(Enter(body, self, arguments, typeArguments));
+            : Enter(body, self, arguments, typeArguments) is var frame && body.IsAsync ? RunAsync(frame)
+            : RunToEnd(frame);
     }
 
     /// <summary>A frame for a function, with its arguments in place.</summary>
@@ -306,7 +306,7 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
     public object? Decide(object? value)
     {
         if (value is not OpenValue open)
-            return value;
+            return value is TextValue text ? Decide(text) : value;
         if (open.NegationOf is { } negated)
             return Decide(negated) is bool known ? !known : value;
         if (!open.CanFork)
@@ -324,7 +324,7 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
         if (Changes.MayHaveChanged(owner, member))
             return Opens.Of(type, this);
         if (!openMembers.TryGetValue((owner, member), out var value))
-            openMembers[(owner, member)] = value = Opens.Of(type, this, canFork: owner.Type is not { Shape: TypeShape.Other, IsReference: false });
+            openMembers[(owner, member)] = value = Opens.Of(type, this, canFork: !owner.IsOfTurn && owner.Type is not { Shape: TypeShape.Other, IsReference: false });
         return value;
     }
 }

@@ -10,14 +10,15 @@ internal static class Opens
         .Where(pair => pair.method is not null)
         .ToDictionary(pair => pair.type, pair => (Func<RigDraft, object?>)(draft => pair.method!.Invoke(null, [draft])));
 
+    /// <summary>An unknown value of a type. What comes about in a turn of a loop that stands for all of them may be another one each time: it can't be decided.</summary>
     public static object? Of(TypeKey? type, Machine machine, bool canFork = false) => type switch
     {
         null => OpenValue.Any,
         { Shape: TypeShape.Void } => null,
-        { Shape: TypeShape.String } => TextValue.Open,
+        { Shape: TypeShape.String } => canFork && !machine.IsInTurn ? new TextValue(Condyle.Model.Text.Open, [], []) { Identity = new object() } : TextValue.Open,
         { Shape: TypeShape.Tuple } => new TupleValue([.. type.Arguments.Select(argument => Of(argument, machine, canFork))]),
         { Host: { } host } when Makers.TryGetValue(host, out var make) => make(machine.Draft),
-        _ => new OpenValue(type, canFork),
+        _ => new OpenValue(type, canFork && !machine.IsInTurn) { IsOfTurn = machine.IsInTurn },
     };
 
     /// <summary>An unknown element of a type of Condyle; none when the type has no such thing.</summary>

@@ -54,7 +54,11 @@ internal sealed record FrameworkMethod(Func<Invocation, object?> Run)
                     UnknownCode.Touch(machine, Sequences.CanBeRead(call[0], machine) ? Sequences.ListOf(call[0], machine) ?? [] : [], machine.Here, "a delegate", UnknownCode.NotKnownWhich);
                     break;
                 case SequenceValue or EnumeratorValue { RunsCode: true }:
+                    machine.Expose(call[i]);
                     machine.Lose(machine.Here, open.Message);
+                    break;
+                case ObjectValue:
+                    machine.Expose(call[i]);
                     break;
             }
         }
@@ -63,6 +67,8 @@ internal sealed record FrameworkMethod(Func<Invocation, object?> Run)
         if (!Changes)
             return OpenValue.Any;
         Open(machine, call[0]);
+        if (call[0] is HashedValue hashed)
+            SureKeys.Change(hashed, call);
 
         // What hands itself on is still itself.
         return call[0] is IFrameworkValue own && call.Method.Returns is { } returns && own.TypeName.EndsWith("." + returns.PlainName, StringComparison.Ordinal) ? own : OpenValue.Any;

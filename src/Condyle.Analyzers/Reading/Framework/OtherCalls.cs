@@ -20,9 +20,16 @@ internal static class OtherCalls
             FrameworkTable.Add(type, "op_Inequality", call => !AreSame(call));
         }
 
-        // Writing to the console or a debugger changes nothing of a rig.
+        // Writing to the console or a debugger changes nothing of a rig, unless the text of an object does.
         foreach (var (type, name) in new[] { ("Console", "WriteLine"), ("Console", "Write"), ("Diagnostics.Debug", "WriteLine"), ("Diagnostics.Debug", "Assert"), ("GC", "SuppressFinalize") })
-            FrameworkTable.Add("System." + type, name, _ => null);
+            FrameworkTable.Add("System." + type, name, call => Written(call.Machine, call.Arguments));
+    }
+
+    private static object? Written(Machine machine, IEnumerable<object?> values)
+    {
+        foreach (var value in values.SelectMany(value => value is IStretch several ? several.Now() : [value]).OfType<ObjectValue>())
+            TextOf.Of(value, machine);
+        return null;
     }
 
     private static bool AreSame(Invocation call) => call[0] is not OpenValue && call[1] is not OpenValue ? Equals(call[0], call[1]) : throw call.Unknown();

@@ -1,6 +1,6 @@
 namespace Condyle.Analyzers.Reading;
 
-/// <summary>Tasks that are done when they are made.</summary>
+/// <summary>Tasks, most of which are done when they are made.</summary>
 internal static class TaskCalls
 {
     private const string Space = "System.Threading.Tasks.";
@@ -18,19 +18,21 @@ internal static class TaskCalls
             FrameworkTable.Add(type, "GetAwaiter", call => call[0]);
             FrameworkTable.Add(type, "get_Result", call => call[0] is TaskValue task ? task.Result : OpenValue.Any);
             FrameworkTable.Add(type, "Wait", call => call[0] is TaskValue task ? Waited(task) : null);
-            FrameworkTable.Add(type, "get_IsCompleted", call => call[0] is TaskValue ? true : null);
-            FrameworkTable.Add(type, "get_IsCompletedSuccessfully", call => call[0] is TaskValue task ? !task.HasThrown : null);
-            FrameworkTable.Add(type, "get_IsFaulted", call => call[0] is TaskValue task ? task.HasThrown : null);
+            FrameworkTable.Add(type, "get_IsCompleted", call => call[0] is TaskValue { MayBePending: false } ? true : null);
+            FrameworkTable.Add(type, "get_IsCompletedSuccessfully", call => call[0] is TaskValue { MayBePending: false } task ? !task.HasThrown : null);
+            FrameworkTable.Add(type, "get_IsFaulted", call => call[0] is TaskValue { MayBePending: false } task ? task.HasThrown : null);
         }
 
+        FrameworkTable.Add(Space + "Task", "Yield", _ => new TaskValue(null) { MayBePending = true });
+        FrameworkTable.Add(Space + "Task", "Delay", call => call.Count == 1 && call[0] is >= 0 ? new TaskValue(null) { MayBePending = true } : throw call.Unknown());
         FrameworkTable.Add(Space + "TaskAsyncEnumerableExtensions", "ConfigureAwait", call => call[0]);
         FrameworkTable.Add(Space + "ValueTask", ".ctor", call => call.Count == 0 ? new TaskValue(null) : call[0] is TaskValue task ? task : new TaskValue(call[0]));
         FrameworkTable.Add(Space + "Task", "WhenAll", call => WhenAll(call.Machine, call.Arguments));
-        FrameworkTable.Add(Space + "Task", "Run", call => call[0] is FunctionValue function ? Run(call.Machine, function) : OpenValue.Any);
+        FrameworkTable.Add(Space + "Task", "Run", call => call[0] is FunctionValue function ? call.Machine.RunElsewhere(function, call.Method.Waiting) : OpenValue.Any);
         foreach (var awaiter in new[] { "TaskAwaiter", "ValueTaskAwaiter", "ConfiguredTaskAwaitable.ConfiguredTaskAwaiter", "ConfiguredValueTaskAwaitable.ConfiguredValueTaskAwaiter" })
         {
             FrameworkTable.Add("System.Runtime.CompilerServices." + awaiter, "GetResult", call => call[0] is TaskValue task ? task.Result : OpenValue.Any);
-            FrameworkTable.Add("System.Runtime.CompilerServices." + awaiter, "get_IsCompleted", call => call[0] is TaskValue ? true : null);
+            FrameworkTable.Add("System.Runtime.CompilerServices." + awaiter, "get_IsCompleted", call => call[0] is TaskValue { MayBePending: false } ? true : null);
         }
 
         FrameworkTable.Add("System.Runtime.CompilerServices.ConfiguredTaskAwaitable", "GetAwaiter", call => call[0]);
@@ -55,17 +57,11 @@ internal static class TaskCalls
     // What waits without awaiting gets the exception wrapped.
     private static object? Waited(TaskValue task) => task.HasThrown ? throw new ThrownByCode("System.AggregateException", "A task failed.") : null;
 
-    private static object? Run(Machine machine, FunctionValue function)
-    {
-        var task = TaskValue.Of(() => function.Invoke(machine));
-        return task is { HasThrown: false, Result: TaskValue inner } ? inner : task;
-    }
-
     private static object? WhenAll(Machine machine, object?[] arguments)
     {
         if ((arguments.Length == 1 && arguments[0] is not TaskValue ? Sequences.ListOf(arguments[0], machine) : [.. arguments]) is not { } tasks || tasks.Exists(task => task is not TaskValue))
             return OpenValue.Any;
         var done = tasks.Cast<TaskValue>().ToList();
-        return done.Find(task => task.HasThrown) ?? new TaskValue(new ArrayValue([.. done.Select(task => task.Result)]));
+        return done.Find(task => task.HasThrown) ?? new TaskValue(new ArrayValue([.. done.Select(task => task.Result)])) { MayBePending = done.Exists(task => task.MayBePending) };
     }
 }

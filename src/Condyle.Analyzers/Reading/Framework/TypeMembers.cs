@@ -15,7 +15,7 @@ internal sealed class TypeMembers<T>(string type)
     /// <summary>A member that changes nothing.</summary>
     public TypeMembers<T> Asks(string name, Func<T, Invocation, object?> run)
     {
-        FrameworkTable.Add(type, name, new FrameworkMethod(call => run(Known(call), call)));
+        FrameworkTable.Add(type, name, new FrameworkMethod(call => call[0] is HashedValue { IsOpen: true } open && SureKeys.TryAnswer(open, call, out var sure) ? sure : run(Known(call), call)));
         return this;
     }
 
@@ -65,6 +65,7 @@ internal sealed class TypeMembers<T>(string type)
     private static object WhileOpen(Invocation call)
     {
         call.Machine.MayThrow($"'{call.Method.Name}' may fail");
+        Note(call);
         for (var i = 1; i < call.Count; i++)
         {
             call.Machine.Lost.Add(call[i]);
@@ -76,6 +77,8 @@ internal sealed class TypeMembers<T>(string type)
             }
         }
 
+        if (call[0] is HashedValue hashed)
+            SureKeys.Change(hashed, call);
         return OpenValue.Any;
     }
 }

@@ -42,8 +42,14 @@ internal static class UnknownCode
             case IStretch items:
                 Open(items.Items);
                 break;
-            case ObjectValue { Type.IsStruct: false } own:
-                Open(own.Fields);
+            case ObjectValue own:
+                machine.Expose(own);
+                if (!own.Type.IsStruct)
+                    Open(own.Fields);
+                break;
+            case SequenceValue or LazyValue when depth > 0:
+                foreach (var item in machine.Expose(value))
+                    Touch(machine, item, at, what, depth - 1);
                 break;
             case TupleValue tuple when depth > 0:
                 foreach (var item in tuple.Items)

@@ -15,7 +15,7 @@ internal sealed partial class Lowerer
         {
             LoadLocalFunction(method);
             var passed = PushArguments(call.Arguments);
-            Emit(new InvokeFunction(passed.Count, TypeKeys.Of(method.ReturnType)));
+            Emit(new InvokeFunction(passed.Count, TypeKeys.Of(method.ReturnType), WaitingFor(call.Syntax)));
             return;
         }
 
@@ -23,7 +23,7 @@ internal sealed partial class Lowerer
         {
             Value(call.Instance);
             var passed = PushArguments(call.Arguments);
-            Emit(new InvokeFunction(passed.Count, TypeKeys.Of(method.ReturnType)));
+            Emit(new InvokeFunction(passed.Count, TypeKeys.Of(method.ReturnType), WaitingFor(call.Syntax)));
             return;
         }
 
@@ -128,9 +128,9 @@ internal sealed partial class Lowerer
         Emit(new PushOpen(TypeKeys.Of(method.ReturnType)));
     }
 
-    private Instruction CallOf(IMethodSymbol method, int count, int[]? order, SyntaxNode syntax, IEnumerable<SyntaxNode?> sources, bool isBase = false, ITypeSymbol? on = null)
+    private Instruction CallOf(IMethodSymbol method, int count, int[]? order, SyntaxNode syntax, IEnumerable<SyntaxNode?> sources, bool isBase = false, ITypeSymbol? on = null, Waiting? waiting = null)
     {
-        var reference = TypeKeys.MethodOf(method);
+        var reference = TypeKeys.MethodOf(method) with { Waiting = waiting ?? WaitingFor(syntax) };
         if (on is not null && method.IsStatic)
             reference = reference with { On = TypeKeys.Of(on) };
         var hasReceiver = !method.IsStatic && method.MethodKind != MethodKind.Constructor;

@@ -1,4 +1,5 @@
 using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Microsoft.CodeAnalysis.Operations;
 
@@ -26,6 +27,22 @@ internal sealed partial class Lowerer
             Constant(operation, constant);
         else
             Compute(operation);
+        if (!operation.IsImplicit && IsUsedAsIfThere(operation.Syntax))
+            Emit(new NullCheck());
+    }
+
+    // What the code vouches for itself: anything else that may be null the compiler warns of where it is used.
+    private static bool IsUsedAsIfThere(SyntaxNode value)
+    {
+        var vouched = value.Parent is PostfixUnaryExpressionSyntax ? value.Parent : value;
+        return vouched.IsKind(SyntaxKind.SuppressNullableWarningExpression) && vouched.Parent switch
+        {
+            MemberAccessExpressionSyntax access => access.Expression == vouched,
+            ElementAccessExpressionSyntax access => access.Expression == vouched,
+            InvocationExpressionSyntax call => call.Expression == vouched,
+            CommonForEachStatementSyntax loop => loop.Expression == vouched,
+            _ => false,
+        };
     }
 
     /// <summary>A value that is about to be stored: a struct's copy.</summary>
@@ -286,11 +303,14 @@ internal sealed partial class Lowerer
 
     private void Coalesce(ICoalesceOperation coalesce)
     {
-        var end = new JumpLabel();
+        var (isNull, end) = (new JumpLabel(), new JumpLabel());
         Value(coalesce.Value);
         Emit(new Duplicate());
         Emit(new NullTest());
-        Emit(new Branch(end, false, Stops(end)));
+        Emit(new Branch(isNull, true, Stops(end)));
+        Emit(new TakeAsThere());
+        Emit(new Jump(end));
+        Mark(isNull);
         Emit(new Pop());
         Value(coalesce.WhenNull);
         Mark(end);

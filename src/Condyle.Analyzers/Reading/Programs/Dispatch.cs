@@ -39,6 +39,25 @@ internal static class Dispatch
         return null;
     }
 
+    /// <summary>The members by which code elsewhere can run code of a type: what it overrides or implements that isn't the user's own, and its properties.</summary>
+    public static IEnumerable<IMethodSymbol> ExposedMembersOf(INamedTypeSymbol type)
+    {
+        var own = BasesOf(type).Where(candidate => candidate.TypeKind != TypeKind.Interface && TypeKeys.IsOfUser(candidate)).SelectMany(candidate => candidate.GetMembers()).OfType<IMethodSymbol>().Where(IsOfOthers);
+        var implemented = type.AllInterfaces.Where(contract => !TypeKeys.IsOfUser(contract) && contract.Name != "IRigDefinition")
+            .SelectMany(contract => contract.GetMembers()).Select(type.FindImplementationForInterfaceMember).OfType<IMethodSymbol>().Where(method => TypeKeys.IsOfUser(method.ContainingType));
+        return own.Concat(implemented).Where(method => method is { IsImplicitlyDeclared: false, IsStatic: false, IsAbstract: false }).Distinct<IMethodSymbol>(SymbolEqualityComparer.Default);
+    }
+
+    private static bool IsOfOthers(IMethodSymbol method)
+    {
+        if (method is { MethodKind: MethodKind.PropertyGet, DeclaredAccessibility: Accessibility.Public, AssociatedSymbol: IPropertySymbol property })
+            return !Members.IsAuto(property);
+        var first = method;
+        while (first.OverriddenMethod is { } overridden)
+            first = overridden;
+        return !TypeKeys.IsOfUser(first.ContainingType);
+    }
+
     /// <summary>A type, its bases and its interfaces.</summary>
     public static IEnumerable<INamedTypeSymbol> BasesOf(INamedTypeSymbol type)
     {

@@ -214,6 +214,11 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
         return printed;
     }
 
+    /// <summary>The user's own code that others can run who are handed an object: what it overrides or implements of theirs, and its properties.</summary>
+    public IEnumerable<CodeBody> ExposedMembersOf(UserType type) => facts.Of("exposed", type.Id, "", () => (IReadOnlyList<BodyPlace>)(Find(type.Id) is INamedTypeSymbol symbol
+            ? [.. Dispatch.ExposedMembersOf(symbol).Select(method => PlaceOf(method.OriginalDefinition)).OfType<BodyPlace>()]
+            : []), places => places.All(IsFound)).Select(Source.Of).OfType<CodeBody>();
+
     /// <summary>The name that an object has as text if its type says nothing else.</summary>
     public string? FullNameOf(UserType type)
     {

@@ -4,7 +4,10 @@ namespace Condyle.Analyzers.Reading;
 internal sealed class FunctionValue(Func<Machine, object?[], object?> call)
 {
     /// <summary>Makes the frame of a call, where it is one of the user's functions that can run on the machine's own stack.</summary>
-    public Func<object?[], Frame>? Start { get; init; }
+    public Func<object?[], Waiting, Frame>? Start { get; init; }
+
+    /// <summary>Whether its result comes in a task.</summary>
+    public bool IsAsync { get; init; }
 
     /// <summary>The method with its receiver or what it captured, where it is made of a method group: two of the same are equal.</summary>
     public (object Method, IReadOnlyList<object?> Receivers)? Group { get; init; }
@@ -29,6 +32,11 @@ internal sealed class FunctionValue(Func<Machine, object?[], object?> call)
 
     /// <summary>Calls it with its arguments and gives back what it returns.</summary>
     public object? Invoke(Machine machine, params object?[] arguments) => call(machine, arguments);
+
+    /// <summary>The same where it is known what the caller does with the task that it may get.</summary>
+    public object? InvokeAsync(Machine machine, Waiting waiting, params object?[] arguments) => Start is null ? call(machine, arguments)
+        : Start(arguments, waiting) is var frame && IsAsync ? machine.RunAsync(frame)
+        : machine.RunToEnd(frame);
 
     /// <summary>What <c>+</c> makes of two delegates.</summary>
     public static FunctionValue? Combine(FunctionValue? first, FunctionValue? second)

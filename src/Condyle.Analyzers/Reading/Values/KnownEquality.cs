@@ -5,8 +5,8 @@ internal class KnownEquality : IEqualityComparer<object?>
 {
     public static KnownEquality Instance { get; } = new();
 
-    /// <summary>The same for values that may be null.</summary>
-    public static IEqualityComparer<object?> Same => Instance;
+    /// <summary>Whether two places hold the very same, so that it makes no difference which of them is meant.</summary>
+    public static IEqualityComparer<object?> Same { get; } = new SameState();
 
     protected KnownEquality()
     {

@@ -8,6 +8,12 @@ internal sealed class OpenValue(TypeKey? type, bool canFork = false)
     /// <summary>Whether it is a boolean, an enum or a side that came from outside, which is read both ways.</summary>
     public bool CanFork { get; } = canFork && type is { IsForkable: true };
 
+    /// <summary>What a whole number is at least.</summary>
+    public int? Least { get; init; }
+
+    /// <summary>Whether it stands for the values that all turns of a loop have.</summary>
+    public bool IsOfTurn { get; init; }
+
     /// <summary>The unknown of which this is the negation.</summary>
     public OpenValue? NegationOf { get; init; }
 

@@ -15,7 +15,13 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
     public IReadOnlyList<Origin> Origins { get; } = origins;
 
     /// <summary>Whether nothing is known of it, not even that it is there.</summary>
-    public bool MayBeNull => Text.IsOpen && Origins.Count == 0;
+    public bool MayBeNull => Text.IsOpen && Origins.Count == 0 && !IsThere;
+
+    /// <summary>Whether it is one of several, none of which is missing.</summary>
+    public bool IsThere { get; init; }
+
+    /// <summary>What tells an unknown text from others: compared with the same text it gives the same answer each time. None where it may be another one each time.</summary>
+    public object? Identity { get; init; }
 
     public static TextValue Open { get; } = new(Text.Open, [], []);
 

@@ -28,7 +28,7 @@ public class ModernTests
     public void A_program_of_statements_may_build_its_rigs() => Oracle.AgreesOn(
         ("program.cs", Oracle.Usings + """
             var names = new[] { "a", "b" };
-            var rig = Rig.Build(new Buoy(names.Length));
+            var rig = Rig.Build(new Buoy());
             static class Names { public static string Of(int i) => $"buoy_{i}"; }
             public sealed class Buoy : IRigDefinition { private readonly int count; public Buoy() : this(2) { } public Buoy(int count) => this.count = count; public void Define(RigDraft rig) { for (var i = 0; i < count; i++) rig.Control(Names.Of(i)); } }
             """));

@@ -18,7 +18,7 @@ internal static class EnumCalls
             _ => throw call.Unknown(),
         });
         FrameworkTable.Add(Type, "Parse", call => Read(call) is { } read ? read.Value ?? throw new ThrownByCode("System.ArgumentException", "The enum has no such value.")
-            : new OpenValue(call.Method.Returns, canFork: true));
+            : Opens.Of(call.Method.Returns, call.Machine, canFork: true));
         FrameworkTable.Add(Type, "TryParse", call =>
         {
             if (Read(call) is not { } read)

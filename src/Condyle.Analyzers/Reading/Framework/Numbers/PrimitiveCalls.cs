@@ -20,7 +20,7 @@ internal static class PrimitiveCalls
     }
 
     // Not a number equals itself here, unlike with the operator.
-    private static bool AreEqual(object? a, object? b) => KnownEquality.Same.Equals(a, b);
+    private static bool AreEqual(object? a, object? b) => KnownEquality.Instance.Equals(a, b);
 
     private static object? Compare(Invocation call)
     {

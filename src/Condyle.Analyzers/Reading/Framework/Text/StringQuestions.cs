@@ -16,7 +16,7 @@ internal static class StringQuestions
         Parts();
         Places();
         Order();
-        PartlyKnown();
+        FromParts();
     }
 
     private static void Parts()
@@ -78,10 +78,17 @@ internal static class StringQuestions
     }
 
     // Of a text that is known in parts its ends may be enough.
-    private static void PartlyKnown()
+    private static void FromParts()
     {
-        Ends("StartsWith", StartsWith, TextComparison.StartsWith);
-        Ends("EndsWith", (text, end) => text.EndsWith(end), TextComparison.EndsWith);
+        Ends("StartsWith", PartlyKnown.StartsWith, TextComparison.StartsWith);
+        Ends("EndsWith", PartlyKnown.EndsWith, TextComparison.EndsWith);
+        foreach (var name in new[] { "Equals", "op_Equality", "op_Inequality" })
+            Partly(name, (text, call) => call[1] is TextValue other && IsOrdinal(call) && call.Machine.AreEqual(text, other) is { } same ? same == (name != "op_Inequality") : null);
+        Partly("Contains", (text, call) => IsOrdinal(call) ? PartlyKnown.Contains(text.Text, PartOf(call)) : null);
+        Partly("IndexOf", (text, call) => call[1] is char || (IsOrdinal(call) && call.Count == 3) ? PartlyKnown.IndexOf(text.Text, PartOf(call)) : null);
+        Partly("IsNullOrWhiteSpace", (text, _) => text.Text.Pieces.Any(piece => !string.IsNullOrWhiteSpace(piece)) ? false : null);
+        Partly("get_Length", (text, call) => new OpenValue(call.Method.Returns) { Least = text.Text.KnownLength });
+        Partly("get_Chars", (text, call) => call[1] is int at && at >= 0 && text.Text.Pieces[0] is { } head && at < head.Length ? head[at] : null);
         FrameworkTable.Add("System.String", "IsNullOrEmpty", call =>
         {
             call.Machine.Calls.Observe(call[0]);
@@ -94,7 +101,25 @@ internal static class StringQuestions
         });
     }
 
-    private static void Ends(string name, Func<Text, string, Answer> partly, Func<string, string, StringComparison, bool?> whole) =>
+    private static bool IsOrdinal(Invocation call) => call.Count == 2 || call[2] is EnumValue { Number: (int)StringComparison.Ordinal };
+
+    private static string PartOf(Invocation call) => call[1] is char character ? character.ToString() : call.Text(1);
+
+    // The parts of a text that are known may give an answer; otherwise it is as for any text.
+    private static void Partly(string name, Func<TextValue, Invocation, object?> answer)
+    {
+        var others = FrameworkTable.Find("System.String", name)!;
+        FrameworkTable.Add("System.String", name, new FrameworkMethod(call =>
+        {
+            if (call[0] is not TextValue { MayBeNull: false } text || (text.TryKnown(out _) && call[1] is not TextValue { Text.IsOpen: true }))
+                return others.Call(call);
+            foreach (var argument in call.Arguments)
+                call.Machine.Calls.Observe(argument);
+            return answer(text, call) ?? others.Call(call);
+        }));
+    }
+
+    private static void Ends(string name, Func<Text, string, StringComparison, bool?> partly, Func<string, string, StringComparison, bool?> whole) =>
         FrameworkTable.Add("System.String", name, call =>
         {
             if (call[0] is not TextValue text)
@@ -103,21 +128,8 @@ internal static class StringQuestions
             var part = call[1] is char character ? character.ToString() : call.Text(1);
             var how = call[1] is char || call.Count == 2 ? call[1] is char ? StringComparison.Ordinal : Culture
                 : call[2] is EnumValue { Number: int number } ? (StringComparison)number : throw call.Unknown();
-            if (text.TryKnown(out var known))
-                return whole(known, part, how);
-            return how != StringComparison.Ordinal ? null : partly(text.Text, part) switch
-            {
-                Answer.Yes => true,
-                Answer.No => false,
-                _ => null,
-            };
+            return text.TryKnown(out var known) ? whole(known, part, how) : partly(text.Text, part, how);
         });
-
-    private static Answer StartsWith(Text text, string start)
-    {
-        var head = text.Pieces[0] ?? "";
-        return head.StartsWith(start, StringComparison.Ordinal) ? Answer.Yes : start.StartsWith(head, StringComparison.Ordinal) ? Answer.Open : Answer.No;
-    }
 
     private static string? Stretch(string? text, int at, int length) => text is null ? null
         : at < 0 || at > text.Length || length < 0 ? throw new ArgumentOutOfRangeException(nameof(at))

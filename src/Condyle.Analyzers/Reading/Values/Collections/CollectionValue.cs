@@ -48,6 +48,13 @@ internal abstract class CollectionValue(string typeName) : ICollectionValue, IFr
     /// <summary>Becomes what another one holds.</summary>
     protected abstract void Take(CollectionValue other);
 
+    /// <summary>Takes over what another one holds for certain while it isn't known what else it does.</summary>
+    protected virtual void TakeSure(CollectionValue other)
+    {
+    }
+
+    protected virtual bool HoldsAsSurely(CollectionValue other) => true;
+
     /// <summary>What it holds now.</summary>
     public IReadOnlyList<object?> Now()
     {
@@ -65,6 +72,7 @@ internal abstract class CollectionValue(string typeName) : ICollectionValue, IFr
         Budget.Current.Make(Count);
         var copy = Copy(TypeName);
         copy.IsOpen = IsOpen;
+        copy.TakeSure(this);
         copy.Version = Version;
         copy.TypeArguments = TypeArguments;
         return copy;
@@ -75,6 +83,7 @@ internal abstract class CollectionValue(string typeName) : ICollectionValue, IFr
         var before = (CollectionValue)snapshot;
         Take(before.Copy(TypeName));
         IsOpen = before.IsOpen;
+        TakeSure(before);
         Version = before.Version;
     }
 
@@ -82,7 +91,7 @@ internal abstract class CollectionValue(string typeName) : ICollectionValue, IFr
     {
         var before = (CollectionValue)snapshot;
         Budget.Current.Spend(Count);
-        return before.IsOpen == IsOpen && Items().SequenceEqual(before.Items(), KnownEquality.Same);
+        return before.IsOpen == IsOpen && HoldsAsSurely(before) && Items().SequenceEqual(before.Items(), KnownEquality.Same);
     }
 
     private IEnumerator<object?> Enumerate(int version)
