@@ -121,8 +121,16 @@ internal sealed class Journal
         /// <summary>Notes that what it held and what it holds now may be either from here on.</summary>
         public void Lose(Machine machine)
         {
-            machine.Lost.Add(Items is null ? Snapshot : Before);
-            machine.Lost.Add(Items is null ? Collection : Items[Index]);
+            if (Items is not null)
+            {
+                machine.Lost.Add(Before);
+                machine.Lost.Add(Items[Index]);
+                return;
+            }
+
+            // What the collection held, not the copy of it: nobody can change that, and there are ever more of them.
+            machine.Lost.AddAll(Reach.PartsOf(Snapshot!));
+            machine.Lost.Add(Collection);
         }
 
         public void Open(Machine machine)

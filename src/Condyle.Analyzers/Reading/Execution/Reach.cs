@@ -20,7 +20,8 @@ internal static class Reach
         return seen;
     }
 
-    private static IEnumerable<object?> PartsOf(object value) => value switch
+    /// <summary>What can be got at from a value in one step.</summary>
+    public static IEnumerable<object?> PartsOf(object value) => value switch
     {
         Frame frame => [frame.This, .. frame.Slots, .. frame.CopyStack()],
         ObjectValue own => own.Fields,

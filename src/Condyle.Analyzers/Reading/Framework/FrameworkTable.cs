@@ -51,6 +51,7 @@ internal static class FrameworkTable
         BuilderCalls.Register();
         ReaderCalls.Register();
         CharCalls.Register();
+        PathCalls.Register();
         ComparerCalls.Register();
     }
 
@@ -69,6 +70,8 @@ internal static class FrameworkTable
         QuaternionCalls.Register();
         MatrixCalls.Register();
         ComplexCalls.Register();
+        DurationCalls.Register();
+        RandomCalls.Register();
     }
 
     private static void Collections()

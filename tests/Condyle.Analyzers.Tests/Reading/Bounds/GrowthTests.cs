@@ -13,5 +13,7 @@ public class GrowthTests
     [InlineData("var joint = rig.Skeleton(\"s\").Root(\"r\"); for (var i = 0; i < 10000; i++) { var c = rig.Control($\"c{i}\"); rig.Blend(joint).From(c, c.Switch(\"a\")).From(c, c.Switch(\"b\")); }")]
     [InlineData("if (Environment.TickCount > 3) { var all = new List<int>(); for (var i = 0; i < 10000; i++) { all.Add(i); rig.Control($\"c{all.Count}\"); } }")]
     [InlineData("var all = new int[10000]; for (var i = 0; i < 10000; i++) { if (Environment.TickCount > i) all[i] = i; foreach (var arg in Environment.GetCommandLineArgs()) rig.Control(arg); }")]
+    [InlineData("var (a, b) = (new List<int>(), new List<int>()); var n = Environment.TickCount; for (var i = 0; i < n; i++) for (var j = 0; j < n; j++) for (var k = 0; k < n; k++) for (var l = 0; l < n; l++) for (var m = 0; m < n; m++) for (var o = 0; o < n; o++) { var some = i > j ? a : b; some.Add(m); if (some.Count > o) b = some; foreach (var one in some) a = some; }")]
+    [InlineData("IEnumerable<string> Some() { foreach (var word in Environment.GetCommandLineArgs()) { if (word.Length > 3) yield return word; else yield return \"b\"; } } var all = new List<string>(); foreach (var a in Environment.GetCommandLineArgs()) foreach (var b in Environment.GetCommandLineArgs()) foreach (var c in Some().ToList()) all.Add(a + b + c);")]
     public void Many_of_the_same(string code) => BoundedReading.Of(code).FindsTheSlip();
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Numerics;
 
 namespace Condyle.Analyzers.Reading;
 
@@ -30,6 +31,8 @@ internal static class TextOf
             IndexValue or RangeValue => TextValue.Plain(value.ToString()),
             float or double or decimal => OfReal((IFormattable)value, format, isInvariant),
             sbyte or byte or short or ushort or int or uint or long or ulong => isInvariant || IsFreeOfCulture(format) ? Formatted((IFormattable)value, format) : TextValue.Open,
+            TimeSpan time when string.IsNullOrEmpty(format) || format is "c" or "t" or "T" => TextValue.Plain(time.ToString("c", CultureInfo.InvariantCulture)),
+            Vector2 or Vector3 or Vector4 when isInvariant => OfVector((IFormattable)value, format),
             _ => TextValue.Open,
         };
     }
@@ -122,6 +125,27 @@ internal static class TextOf
 
         parts.Add(TextValue.Plain(tuple.IsPair ? "]" : ")"));
         return TextValue.Join(parts, null);
+    }
+
+    // Hosts may write vectors otherwise, so their components are put together here.
+    private static TextValue OfVector(IFormattable vector, string? format)
+    {
+        float[] components = vector switch
+        {
+            Vector2 two => [two.X, two.Y],
+            Vector3 three => [three.X, three.Y, three.Z],
+            Vector4 four => [four.X, four.Y, four.Z, four.W],
+            _ => [],
+        };
+        List<TextValue> parts = [TextValue.Plain("<")];
+        for (var i = 0; i < components.Length; i++)
+        {
+            if (i > 0)
+                parts.Add(TextValue.Plain(", "));
+            parts.Add(OfReal(components[i], format, isInvariant: true));
+        }
+
+        return TextValue.Join([.. parts, TextValue.Plain(">")], null);
     }
 
     // A real number that is whole is written without a point, alike in every culture.

@@ -24,6 +24,8 @@ internal static class VectorCalls
             Pure.Add(Four + name, (Vector3 v, float w) => new Vector4(v, w));
         }
 
+        foreach (var name in new[] { "Vector2", "Vector3", "Vector4" })
+            FrameworkTable.Add("System.Numerics." + name, "ToString", call => call.Count == 3 && call[1] is null or TextValue { Text.IsOpen: false } ? TextOf.Of(call[0], call.Machine, call[1]?.ToString(), call[2] == OtherCalls.InvariantCulture) : TextValue.Open);
         Constants();
         Alike<Vector2>(Two, (v, f) => new Vector2(f(v.X), f(v.Y)), (a, b, f) => new Vector2(f(a.X, b.X), f(a.Y, b.Y)), v => v.X + v.Y);
         Alike<Vector3>(Three, (v, f) => new Vector3(f(v.X), f(v.Y), f(v.Z)), (a, b, f) => new Vector3(f(a.X, b.X), f(a.Y, b.Y), f(a.Z, b.Z)), v => v.X + v.Y + v.Z);
