@@ -68,15 +68,15 @@ internal sealed class Journal
         Forget();
     }
 
-    /// <summary>Takes what was written from a position on for what was there before, so that undoing leaves it; nothing of it where it isn't all part of some values.</summary>
-    public void TryTakeAsGiven(int position, IEnumerable<object> values)
+    /// <summary>Takes what was written from a position on for what was there before, so that undoing leaves it; nothing of it where some was written elsewhere.</summary>
+    public void TryTakeAsGiven(int position, IEnumerable<object> elsewhere)
     {
-        var parts = new HashSet<object>();
-        foreach (var value in values)
+        var places = new HashSet<object>();
+        foreach (var value in elsewhere)
         {
-            parts.Add(value);
-            parts.Add(value switch
+            places.Add(value switch
             {
+                Frame frame => frame.Slots,
                 ObjectValue own => own.Fields,
                 IStretch items => items.Items,
                 TupleValue tuple => tuple.Items,
@@ -85,7 +85,7 @@ internal sealed class Journal
             });
         }
 
-        if (entries.Skip(position).Any(entry => !parts.Contains((object?)entry.Items ?? entry.Collection!)))
+        if (entries.Skip(position).Any(entry => places.Contains((object?)entry.Items ?? entry.Collection!) && !entry.HoldsTheSameNow()))
             return;
         for (var i = position; i < entries.Count; i++)
             entries[i] = entries[i].Now();

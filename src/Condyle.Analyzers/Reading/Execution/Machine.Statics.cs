@@ -44,7 +44,7 @@ internal sealed partial class Machine
             Initialise(type, known);
             // A type is the same whichever way it is first used on, unless its initialisers do something elsewhere: then each way does that for itself.
             if (Journal.IsWatching)
-                Journal.TryTakeAsGiven(mark, Reach.From([values, begun], budget));
+                Journal.TryTakeAsGiven(mark, Reach.From(Roots.Where(root => !ReferenceEquals(root, values)), budget));
         }
 
         return failed.TryGetValue(type.FullId, out var failure) ? throw failure : values;

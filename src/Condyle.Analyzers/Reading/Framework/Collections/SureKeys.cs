@@ -18,7 +18,7 @@ internal static class SureKeys
                 Put(call[2]);
                 break;
             case "TryAdd":
-                if (own.Sure is null || own.Sure.Find(key) < 0)
+                if (CanBeFound(own, key) && (own.Sure is null || own.Sure.Find(key) < 0))
                     Put(OpenValue.Any);
                 break;
             case "UnionWith" or "EnsureCapacity" or "TrimExcess":
@@ -30,7 +30,7 @@ internal static class SureKeys
 
         void Put(object? value)
         {
-            if (IsKnown(key) || key is TextValue { Identity: not null })
+            if (CanBeFound(own, key))
                 own.PutSurely(key, value);
         }
     }
@@ -42,16 +42,18 @@ internal static class SureKeys
         var asksForValue = call.Method.Name is "get_Item" or "TryGetValue" or "GetValueOrDefault";
         if (own.Sure is not { } sure || call.Count < 2 || !(call.Method.Name is "ContainsKey" or "Contains" || (asksForValue && own is MapValue)))
             return false;
-        var place = sure.Find(call.Machine.Decide(call[1]));
-        if (place < 0)
+        if (call.Machine.Decide(call[1]) is var key && (!CanBeFound(own, key) || sure.Find(key) < 0))
             return false;
         call.Machine.Calls.Observe(call[1]);
-        var value = sure.At(place)!.Value;
+        var value = sure.At(sure.Find(key))!.Value;
         answer = asksForValue && call.Method.Name != "TryGetValue" ? value : true;
         if (call.Method.Name == "TryGetValue")
             call.Out(2, value);
         return true;
     }
+
+    // A comparer may look into a key in ways of its own.
+    private static bool CanBeFound(HashedValue own, object? key) => IsKnown(key) ? own.Comparer is null || key is TextValue : own.Comparer is null && key is TextValue { Identity: not null };
 
     private static bool IsKnown(object? key) => KnownEquality.IsKnown(key);
 }

@@ -91,7 +91,7 @@ internal abstract class CollectionValue(string typeName) : ICollectionValue, IFr
     {
         var before = (CollectionValue)snapshot;
         Budget.Current.Spend(Count);
-        return before.IsOpen == IsOpen && HoldsAsSurely(before) && Items().SequenceEqual(before.Items(), KnownEquality.Same);
+        return before.IsOpen == IsOpen && HoldsAsSurely(before) && Reach.PartsOf(this).SequenceEqual(Reach.PartsOf(before), KnownEquality.Same);
     }
 
     private IEnumerator<object?> Enumerate(int version)
