@@ -88,7 +88,7 @@ public class OpenStateTests
     [Theory]
     [InlineData("if (Environment.TickCount > 3) rig.Group(Told.Kept + \"_x\"); else rig.Group(Told.Kept + \"_group\"); rig.Group(Told.Kept);", "\"_x\"", "Told.Kept")]
     [InlineData("foreach (var word in Environment.GetCommandLineArgs()) rig.Group($\"{Told.Kept}_{word}_group\"); rig.Group(Told.Kept);", "Told.Kept")]
-    [InlineData("if (Environment.TickCount > 3) { _ = Told.Names; } else if (Told.Names.Count == 0) throw new InvalidOperationException(); rig.Group(Told.Names[0].Text);", "Told.Names[0].Text")]
+    [InlineData("if (Environment.TickCount > 3) { _ = Told.Names; } else if (Told.Names.Count == 0) throw new InvalidOperationException(); rig.Group(Told.Names[0].Text);", "\"a\"")]
     [InlineData("if (Environment.TickCount > 3) { _ = Counting.First; } rig.Group(Told.Made == 0 ? \"never\" : \"a_group\"); _ = Counting.First; rig.Group(Told.Made == 1 ? \"once_group\" : \"b_group\");")]
     public async Task What_initialisers_make_is_there_whichever_way_is_first(string code, params string[] flagged) => Assert.Equal(
         flagged.Select(at => $"CDY1001 {at}"),

@@ -84,7 +84,7 @@ public class OpenTextTests
     [Theory]
     [InlineData("rig.Group(Config.Count > 3 ? \"arm_group\" : \"leg_group\");")]
     [InlineData("var name = \"arm_group\"; if (Config.Count > 3) name = \"leg_group\"; rig.Group(name);")]
-    [InlineData("rig.Group(Config.Count > 3 ? \"arm_grp\" : \"leg_grp\");", "CDY1001 Config.Count > 3 ? \"arm_grp\" : \"leg_grp\"")]
+    [InlineData("rig.Group(Config.Count > 3 ? \"arm_grp\" : \"leg_grp\");", "CDY1001 Group(Config.Count > 3 ? \"arm_grp\" : \"leg_grp\")")]
     [InlineData("string? name = Config.Count > 3 ? \"arm\" : null; if (name is null) rig.Group(\"none\"); else rig.Group(\"some\");", "CDY1001 \"none\"", "CDY1001 \"some\"")]
     [InlineData("var name = Config.Count > 3 ? \"aa\" : \"aaa\"; if (name.Length < 2) rig.Group(\"never\"); if (!name.StartsWith(\"aa\", StringComparison.Ordinal)) rig.Group(\"never\");")]
     public async Task What_several_texts_have_in_common_is_known_of_each(string code, params string[] expected) => Assert.Equal(expected, await Findings.In(code, more: Config));

@@ -37,7 +37,7 @@ public class PureTypeTests
 
     [Fact]
     public async Task What_platforms_do_otherwise_is_open() => Assert.Equal(
-        ["CDY1001 System.IO.Path.Combine(\"a\", \"b_grp\")"],
+        ["CDY1001 Group(System.IO.Path.Combine(\"a\", \"b_grp\"))"],
         await Findings.In("rig.Group(System.IO.Path.GetFileName(@\"a\\b\")); rig.Group(System.IO.Path.Combine(\"a\", \"b_group\")); rig.Group(System.IO.Path.Combine(\"a\", \"b_grp\"));"));
 
     [Fact]
