@@ -118,7 +118,7 @@ public class LimbTests
     }
 
     [Theory]
-    [InlineData("rig.Limb(rig.Chain(joints.Hip.Left, Console.ReadLine() == \"\" ? joints.Ankle.Left : joints.Toes.Left), \"leg\", Side.Left, root, systems, root);")]
+    [InlineData("rig.Limb(rig.Chain(joints.Hip.Left, Environment.TickCount > 9 ? joints.Ankle.Left : joints.Toes.Left), \"leg\", Side.Left, root, systems, root);")]
     [InlineData("rig.Limb(rig.Chain(joints.Hip.Left, joints.Ankle.Left), \"leg\", Side.Left, root, systems, root, new LimbOptions { Stretches = Console.ReadLine()!.Length > 3 });")]
     [InlineData("rig.Limb(rig.Chain(joints.Hip.Left, joints.Ankle.Left), \"leg\", Side.Left, root, systems, root, Options());")]
     public async Task What_it_would_have_to_guess_is_left_open_and_said(string sentence)

@@ -51,7 +51,7 @@ public class SpineTests
         Written.FilesOnTheWorld("rig.Spine(rig.Chain(joints.Pelvis, joints.Pelvis), \"spine\", systems, world);"))).Select(finding => finding.Id));
 
     [Theory]
-    [InlineData("rig.Chain(joints.Pelvis, Console.ReadLine() == \"\" ? joints.Chest : joints.Head), \"spine\", systems, world")]
+    [InlineData("rig.Chain(joints.Pelvis, Environment.TickCount > 9 ? joints.Chest : joints.Head), \"spine\", systems, world")]
     [InlineData("rig.Chain(joints.Pelvis, joints.Head), \"spine\", systems, world, new SpineOptions { Curves = Console.ReadLine()!.Length > 3 }")]
     public async Task What_it_would_have_to_guess_is_left_open_and_said(string given)
     {

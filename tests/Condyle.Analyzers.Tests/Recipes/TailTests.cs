@@ -59,7 +59,7 @@ public class TailTests
     [Fact]
     public async Task A_chain_that_is_not_known_is_left_open_and_said()
     {
-        var found = await FrontEnds.Read(Written.Files("rig.Tail(rig.Chain(joints.Hip.Left, Console.ReadLine() == \"\" ? joints.Ankle.Left : joints.Toes.Left), \"tail\", root);"));
+        var found = await FrontEnds.Read(Written.Files("rig.Tail(rig.Chain(joints.Hip.Left, Environment.TickCount > 9 ? joints.Ankle.Left : joints.Toes.Left), \"tail\", root);"));
         Assert.NotEmpty(found);
         Assert.All(found, finding => Assert.Equal("CDY9002", finding.Id));
     }
