@@ -160,6 +160,6 @@ internal sealed class CaughtObject : Instruction
     {
         var thrown = (ThrownByCode)frame.Pop()!;
         // What the framework writes in its own exceptions isn't known.
-        frame.Push(thrown.Value ?? new ExceptionValue(thrown.Type, []));
+        frame.Push(thrown.Value ?? ExceptionValue.OfFramework(thrown.Type));
     }
 }

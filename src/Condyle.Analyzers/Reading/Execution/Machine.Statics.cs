@@ -87,7 +87,7 @@ internal sealed partial class Machine
         catch (ThrownByCode thrown)
         {
             const string failure = "System.TypeInitializationException";
-            var inner = thrown.Value ?? new ExceptionValue(thrown.Type, []);
+            var inner = thrown.Value ?? ExceptionValue.OfFramework(thrown.Type);
             failed[type.FullId] = new ThrownByCode(failure, $"The initialisers of '{type.Id}' throw.", new ExceptionValue(failure, [TextValue.Open, inner])) { Place = thrown.Place };
         }
     }

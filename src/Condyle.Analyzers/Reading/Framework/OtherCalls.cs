@@ -73,9 +73,13 @@ internal static class OtherCalls
 
     private static void Exceptions()
     {
-        foreach (var type in new[] { "System.Exception", "System.ArgumentException" })
+        foreach (var type in new[] { "System.Exception", "System.ArgumentException", "System.AggregateException" })
             FrameworkTable.Add(type, "get_Message", call => ExceptionValue.Of(call[0])?.Message ?? TextValue.Open);
-        FrameworkTable.Add("System.Exception", "get_InnerException", call => ExceptionValue.Of(call[0]) is { } known ? known.Inner : OpenValue.Any);
+        FrameworkTable.Add("System.Exception", "get_InnerException", call => ExceptionValue.Of(call[0]) is { } known ? known.Inner : Unsaid(call));
+        foreach (var name in new[] { "get_StackTrace", "get_Data", "get_Source", "get_HelpLink", "get_HResult", "get_TargetSite", "GetBaseException" })
+            FrameworkTable.Add("System.Exception", name, Unsaid);
+        foreach (var name in new[] { "get_InnerExceptions", "Flatten", "GetBaseException" })
+            FrameworkTable.Add("System.AggregateException", name, Unsaid);
         FrameworkTable.Add("System.ArgumentException", "get_ParamName", call => ExceptionValue.Of(call[0]) is { } known ? known.Parameter : TextValue.Open);
         Guard("ArgumentNullException", "ThrowIfNull", call => call[0] is null);
         Guard("ArgumentException", "ThrowIfNullOrEmpty", call => IsEmpty(call, string.IsNullOrEmpty));
@@ -91,6 +95,10 @@ internal static class OtherCalls
         Guard("ArgumentOutOfRangeException", "ThrowIfEqual", call => call.Machine.Equality.Equals(call.Key(0), call.Key(1)));
         Guard("ArgumentOutOfRangeException", "ThrowIfNotEqual", call => !call.Machine.Equality.Equals(call.Key(0), call.Key(1)));
     }
+
+    // Asking never fails, and what isn't known at all says the same each time.
+    private static object? Unsaid(Invocation call) =>
+        call[0] is OpenValue owner ? call.Machine.MemberOf(owner, call.Method.Id, call.Method.Returns) : OpenValue.Any;
 
     private static bool IsEmpty(Invocation call, Func<string, bool> isEmpty) =>
         call[0] is null ? throw new ThrownByCode("System.ArgumentNullException", "A text that must be given is null.") : isEmpty(call.Text(0));

@@ -16,7 +16,7 @@ internal static class TaskCalls
             FrameworkTable.Add(type, "ConfigureAwait", call => call[0]);
             FrameworkTable.Add(type, "AsTask", call => call[0]);
             FrameworkTable.Add(type, "GetAwaiter", call => call[0]);
-            FrameworkTable.Add(type, "get_Result", call => call[0] is TaskValue task ? task.Result : OpenValue.Any);
+            FrameworkTable.Add(type, "get_Result", call => call[0] is TaskValue task ? ResultOf(task, type) : OpenValue.Any);
             FrameworkTable.Add(type, "Wait", call => call[0] is TaskValue task ? Waited(task) : null);
             FrameworkTable.Add(type, "get_IsCompleted", call => call[0] is TaskValue { MayBePending: false } ? true : null);
             FrameworkTable.Add(type, "get_IsCompletedSuccessfully", call => call[0] is TaskValue { MayBePending: false } task ? !task.HasThrown : null);
@@ -56,6 +56,8 @@ internal static class TaskCalls
 
     // What waits without awaiting gets the exception wrapped.
     private static object? Waited(TaskValue task) => task.HasThrown ? throw new ThrownByCode("System.AggregateException", "A task failed.") : null;
+
+    private static object? ResultOf(TaskValue task, string type) => task.HasThrown && type == Space + "Task" ? Waited(task) : task.Result;
 
     private static object? WhenAll(Machine machine, object?[] arguments)
     {

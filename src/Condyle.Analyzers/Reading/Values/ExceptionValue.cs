@@ -6,15 +6,20 @@ internal sealed class ExceptionValue(string type, IReadOnlyList<object?> argumen
     /// <summary>The field of the user's own exceptions that holds what their base was made of.</summary>
     public const string BaseField = "<exception>";
 
+    private const string Several = "System.AggregateException";
+
     public string Type { get; } = type;
 
+    /// <summary>One that the framework made, of which only the type is known.</summary>
+    public static ExceptionValue OfFramework(string type) => new(type, []) { Inner = OpenValue.Any };
+
     /// <summary>What it says; an unknown text where the framework chooses the words.</summary>
-    public TextValue Message { get; } = arguments.Count == 0 || arguments[0] is not TextValue message || NamesParameterFirst(type) ? TextValue.Open
+    public TextValue Message { get; } = arguments.Count == 0 || arguments[0] is not TextValue message || NamesParameterFirst(type) || (type == Several && arguments.Count > 1) ? TextValue.Open
         : ParameterOf(type, arguments) is TextValue parameter ? TextValue.Join([message, TextValue.Plain(" (Parameter '"), parameter, TextValue.Plain("')")], null)
         : message;
 
     /// <summary>The exception that it was made for; none where there is none.</summary>
-    public object? Inner { get; } = arguments.FirstOrDefault(argument => argument is ExceptionValue or ObjectValue);
+    public object? Inner { get; init; } = InnerOf(type, arguments);
 
     /// <summary>The name of the parameter that it is about.</summary>
     public object? Parameter { get; } = ParameterOf(type, arguments);
@@ -26,6 +31,19 @@ internal sealed class ExceptionValue(string type, IReadOnlyList<object?> argumen
         ObjectValue own when own.Type.IndexOf(BaseField) is >= 0 and var field => own.Fields[field] as ExceptionValue,
         _ => null,
     };
+
+    private static object? InnerOf(string type, IReadOnlyList<object?> arguments)
+    {
+        if (arguments.Any(argument => argument is OpenValue))
+            return OpenValue.Any;
+        if (arguments.FirstOrDefault(IsException) is { } one)
+            return one;
+        if (type != Several || arguments.All(argument => argument is null or TextValue))
+            return null;
+        return arguments.OfType<IStretch>().FirstOrDefault() is { } several ? several.Now().FirstOrDefault() : OpenValue.Any;
+    }
+
+    private static bool IsException(object? value) => value is ExceptionValue || (value is ObjectValue own && own.Type.IndexOf(BaseField) >= 0);
 
     private static object? ParameterOf(string type, IReadOnlyList<object?> arguments) => type switch
     {

@@ -1,0 +1,54 @@
+namespace Condyle.Analyzers.Tests.Reading;
+
+/// <summary>What an exception holds that the framework made: it isn't known, so a rig that asks for it stays silent, and what the code put there is known.</summary>
+public class OpenExceptionTests
+{
+    private const string Loads = """
+        public static class Loads
+        {
+            public static async System.Threading.Tasks.Task Load() { await System.Threading.Tasks.Task.CompletedTask; throw new InvalidOperationException("arm"); }
+            public static async System.Threading.Tasks.Task<int> Count() { await System.Threading.Tasks.Task.CompletedTask; throw new InvalidOperationException("arm"); }
+            public static async System.Threading.Tasks.ValueTask<int> Plain() { await System.Threading.Tasks.Task.CompletedTask; throw new InvalidOperationException("arm"); }
+        }
+        public sealed class Failed(string message, Exception inner) : Exception(message, inner) { }
+        """;
+
+    [Theory]
+    [InlineData("try { Loads.Load().Wait(); } catch (AggregateException e) { rig.Group(e.InnerException!.Message + \"_group\"); }")]
+    [InlineData("try { _ = Loads.Count().Result; } catch (AggregateException e) when (e.InnerException is InvalidOperationException) { }")]
+    [InlineData("try { _ = Loads.Plain().Result; } catch (InvalidOperationException) { }")]
+    [InlineData("try { Loads.Count().GetAwaiter().GetResult(); } catch (InvalidOperationException) { }")]
+    [InlineData("try { System.Threading.Tasks.Task.Run(() => throw new FormatException()).Wait(); } catch (AggregateException e) when (e.InnerExceptions.Count == 1) { }")]
+    [InlineData("try { Loads.Load().Wait(); } catch (AggregateException e) when (e.Flatten().InnerExceptions[0] is InvalidOperationException) { }")]
+    [InlineData("try { Loads.Load().Wait(); } catch (AggregateException e) { if (e.GetBaseException() is not InvalidOperationException) throw new NotSupportedException(); }")]
+    [InlineData("try { Loads.Load().Wait(); } catch (Exception e) when (e is AggregateException { InnerException: InvalidOperationException }) { }")]
+    [InlineData("try { throw new AggregateException(new FormatException()); } catch (AggregateException e) when (e.InnerException is FormatException) { }")]
+    [InlineData("try { throw new AggregateException(\"several\", new FormatException(), new NotSupportedException()); } catch (AggregateException e) when (e.InnerException is FormatException && e.InnerExceptions.Count == 2) { }")]
+    [InlineData("try { throw new AggregateException(new List<Exception> { new FormatException() }); } catch (AggregateException e) when (e.InnerException is FormatException) { }")]
+    [InlineData("try { try { Loads.Load().Wait(); } catch (AggregateException e) { throw new Failed(\"b\", e.InnerException!); } } catch (Failed e) when (e.InnerException is InvalidOperationException) { }")]
+    [InlineData("try { int.Parse(\"z\"); } catch (FormatException e) { if (e.StackTrace is null || e.Source is null || e.Data is null || e.HResult == 0) throw new NotSupportedException(); }")]
+    [InlineData("try { int.Parse(\"z\"); } catch (FormatException e) when (e.StackTrace != null && e.Data.Count == 0) { }")]
+    public async Task A_rig_that_builds_has_not_failed(string code) => Assert.Equal(
+        ["CDY1001 \"crate\""],
+        await Findings.In(code + " rig.Group(\"crate\");", more: Loads));
+
+    [Theory]
+    [InlineData("throw new AggregateException(new FormatException(\"arm\"));", "e.InnerException!.Message")]
+    [InlineData("throw new AggregateException(\"several\", new FormatException(\"arm\"), new NotSupportedException());", "e.InnerException!.Message")]
+    [InlineData("throw new InvalidOperationException(\"more\", new FormatException(\"arm\"));", "e.InnerException!.Message")]
+    [InlineData("throw new Failed(\"more\", new FormatException(\"arm\"));", "e.InnerException!.Message")]
+    [InlineData("throw new InvalidOperationException(\"arm\");", "e.InnerException is null ? e.Message : \"x_group\"")]
+    [InlineData("throw new AggregateException(\"arm\");", "e.InnerException is null ? e.Message : \"x_group\"")]
+    public async Task What_the_code_put_there_is_known(string thrown, string name) => Assert.Equal(
+        ["CDY1001 \"arm\""],
+        await Findings.In($"try {{ {thrown} }} catch (Exception e) {{ rig.Group({name}); }}", more: Loads));
+
+    [Fact]
+    public async Task What_several_exceptions_say_together_is_not_known() => Assert.Empty(
+        await Findings.In("try { throw new AggregateException(\"arm\", new FormatException(\"_group\")); } catch (AggregateException e) { rig.Group(e.Message); }"));
+
+    [Fact]
+    public async Task A_result_that_is_asked_for_throws_what_holds_the_exception() => Assert.Equal(
+        ["CDY1001 \"wrapped\""],
+        await Findings.In("try { _ = Loads.Count().Result; } catch (AggregateException) { rig.Group(\"wrapped\"); } catch (InvalidOperationException) { rig.Group(\"bare\"); }", more: Loads));
+}
