@@ -14,6 +14,30 @@ internal static class RandomCalls
         random.Changes("NextInt64", (_, call) => throw call.Unknown());
         random.Changes("NextBytes", (_, call) => throw call.Unknown());
         random.Changes("GetItems", (_, call) => throw call.Unknown());
+        Writes("Shuffle", call => call[0] is RandomValue { IsOpen: false });
+        Writes("NextBytes", _ => false);
+        Writes("GetItems", _ => false);
+    }
+
+    // What isn't drawn here is written all the same into the array or the span that comes last.
+    private static void Writes(string name, Func<Invocation, bool> isDrawn)
+    {
+        var method = FrameworkTable.Find("System.Random", name)!;
+        FrameworkTable.Add("System.Random", name, method with { Run = Run });
+
+        object? Run(Invocation call)
+        {
+            if (!isDrawn(call))
+                Lose(call[call.Count - 1], call.Machine);
+            return method.Run(call);
+        }
+    }
+
+    private static void Lose(object? written, Machine machine)
+    {
+        if (written is OpenValue)
+            machine.Lost.StoreItem(OpenValue.Any);
+        Elements.Lose(written, machine);
     }
 
     private static object Next(RandomValue own, Invocation call)
