@@ -21,6 +21,8 @@ public sealed class ProfileTests
     [InlineData("is no profile of this project. The nearest: 'game'", "--profile", "gane")]
     [InlineData("error: --clip: 'unlode' is no clip of this project. The nearest: 'unload'", "--profile", "game", "--clip", "unlode")]
     [InlineData("--fps is said by the profile.", "--profile", "game", "--fps", "60")]
+    [InlineData("--report is for bakes without a profile.", "--profile", "game", "--report")]
+    [InlineData("--replace is for bakes without a profile.", "x.glb", "--profile", "game", "--replace")]
     [InlineData("--jobs is for files that are baked without a profile", "x.glb", "--profile", "game", "--jobs", "2")]
     public void What_doesnt_go_with_a_profile_is_told(string told, params string[] args)
     {

@@ -53,6 +53,22 @@ public sealed class SheetTests
     }
 
     [Fact]
+    public void A_curve_that_goes_on_beyond_its_keys_and_how_steep_it_is_are_told()
+    {
+        var tree = SheetText.Of(SheetWriter.Of(Rig.Examine(new Winder())));
+        Assert.Contains("<- response, turn Y: crank_control.wind; 0: 0, 1: 360 (slope 90), going on beyond", tree, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_picture_has_room_for_what_explains_its_colours()
+    {
+        var picture = SheetPicture.Of(SheetWriter.Of(Rig.Examine(new Winder())));
+        var width = int.Parse(picture.Split("width=\"")[1].Split('"')[0], System.Globalization.CultureInfo.InvariantCulture);
+        var last = picture.Split("<text x=\"").Single(text => text.Contains("solver, aim, twist, falloff", StringComparison.Ordinal));
+        Assert.True(int.Parse(last.Split('"')[0], System.Globalization.CultureInfo.InvariantCulture) + ("solver, aim, twist, falloff".Length * 6) < width, picture[..200]);
+    }
+
+    [Fact]
     public void Labels_and_limits_are_shown_as_lines_in_the_picture_and_as_data()
     {
         using var program = new TestProgram(typeof(Capstan));
@@ -254,4 +270,10 @@ public sealed class LongDerrick : Derrick
 public sealed class Graffiti : IRigDefinition
 {
     public void Define(RigDraft rig) => rig.Control("<script>'\u0001\"</script>");
+}
+
+/// <summary>A drum that a crank winds by a dial.</summary>
+internal sealed class Winder : IRigDefinition
+{
+    public void Define(RigDraft rig) => rig.Response(rig.Control("crank_control").Dial("wind", 0, 1)).Key(0, 0).Key(1, 360, slope: 90).Continued().OntoTurn(rig.Group("drum_group"), Axis.Y);
 }

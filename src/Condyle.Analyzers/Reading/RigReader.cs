@@ -77,7 +77,7 @@ internal static class RigReader
         }
         catch (ThrownByCode thrown)
         {
-            return new Stop(thrown.Message.Length > 0 ? thrown.Message : thrown.Type, IsFailure: true, thrown.Place);
+            return new Stop(thrown.Message.Length > 0 ? Messages.OfRefusal(thrown.Message) : thrown.Type, IsFailure: true, thrown.Place);
         }
         catch (ReadingStopped stopped)
         {

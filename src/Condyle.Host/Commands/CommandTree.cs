@@ -93,6 +93,8 @@ internal static class CommandTree
             {
                 foreach (var fixedByProfile in options.OfSettings.Where(option => given.GetResult(option) is { Implicit: false }))
                     given.AddError($"{fixedByProfile.Name} is said by the profile.");
+                foreach (var alone in new Option[] { options.Report, options.Replace }.Where(option => given.GetResult(option) is { Implicit: false }))
+                    given.AddError($"{alone.Name} is for bakes without a profile.");
             }
 
             if (given.GetResult(options.Files) is { Tokens.Count: > 0 } files)

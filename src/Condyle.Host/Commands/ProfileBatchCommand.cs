@@ -43,7 +43,7 @@ internal sealed class ProfileBatchCommand(Surroundings surroundings, BatchReques
                 failed++;
                 results.Add(new { input = input.Path, error = problem.Message });
                 if (!request.Bake.Json)
-                    surroundings.Output.WriteLine($"{input.Path}: {problem.Message}");
+                    surroundings.Output.WriteLine(problem.File == input.Path ? problem.Message : $"{input.Path}: {problem.Message}");
             }
         }
 

@@ -29,7 +29,7 @@ internal static class SheetPicture
         List<(int From, int To, SheetRelation Relation, SheetSource Source)> arcs = [.. sheet.Relations
             .Where(relation => rows.ContainsKey(relation.Of))
             .SelectMany(relation => relation.Sources.Where(source => RowOf(source, rows) is not null).Select(source => (RowOf(source, rows)!.Value, rows[relation.Of], relation, source)))];
-        var (width, height) = (arcsFrom + 40 + Bulge(sheet.Nodes.Count), Top + (Row * sheet.Nodes.Count) + 16);
+        var (width, height) = (Math.Max(arcsFrom + 40 + Bulge(sheet.Nodes.Count), LegendWidth), Top + (Row * sheet.Nodes.Count) + 16);
 
         var svg = new StringBuilder(Say($"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}\" height=\"{height}\" viewBox=\"0 0 {width} {height}\" font-family=\"system-ui, sans-serif\" font-size=\"12\">\n"));
         svg.Append(Say($"<rect width=\"{width}\" height=\"{height}\" fill=\"#fbfcfc\"/>\n<text x=\"{Left}\" y=\"24\" font-size=\"17\" font-weight=\"600\" fill=\"#1d2b33\">{Escaped(sheet.Rig)}</text>\n"));
@@ -46,13 +46,19 @@ internal static class SheetPicture
         return svg.Append("</svg>\n").ToString();
     }
 
+    private static IEnumerable<(string Starts, string Colour, string Says)> Explained => Ways.Where(way => way.Says.Length > 0);
+
+    private static int LegendWidth => Left + Explained.Sum(way => WidthOf(way.Says));
+
+    private static int WidthOf(string explained) => 44 + (explained.Length * LetterWidth);
+
     private static void Legend(StringBuilder svg)
     {
         var x = Left;
-        foreach (var (_, colour, says) in Ways.Where(way => way.Says.Length > 0))
+        foreach (var (_, colour, says) in Explained)
         {
             svg.Append(Say($"<line x1=\"{x}\" x2=\"{x + 20}\" y1=\"42\" y2=\"42\" stroke=\"{colour}\" stroke-width=\"2\"/><text x=\"{x + 26}\" y=\"46\" fill=\"#5f7480\">{says}</text>\n"));
-            x += 44 + (says.Length * LetterWidth);
+            x += WidthOf(says);
         }
     }
 

@@ -160,7 +160,7 @@ internal sealed class SheetWriter
                 RigMeasure { Node: { } node } measure => new SheetSource(Name(node), $"angle about {measure.Axis}", null),
                 _ => new SheetSource(Text.Hole, null, null),
             };
-            var keys = string.Join(", ", response.Keys.Select(key => $"{key.At}: {key.Value}"));
+            var keys = string.Join(", ", response.Keys.Select(key => $"{key.At}: {key.Value}{Slope(key)}")) + (response.IsContinued.TryKnown(out var goesOn) && goesOn ? ", going on beyond" : "");
             foreach (var target in response.Targets)
             {
                 var of = target.Node is { } node ? Name(node) : $"morph {target.Morph.Mesh}.{target.Morph.Target}";
@@ -168,6 +168,8 @@ internal sealed class SheetWriter
             }
         }
     }
+
+    private static string Slope(ResponseKey key) => key.Slope.TryKnown(out var slope) && slope is { } given ? $" (slope {Invariant.Print(given)})" : "";
 
     private void AddLabels()
     {

@@ -6,7 +6,8 @@ namespace Condyle.Runtime;
 public sealed partial class Clip
 {
     /// <summary>Each layer costs its part of a frame, also where the same clip lies over others many times.</summary>
-    private const int MostLayers = 10_000;
+    // They can lie over each other in a row, and each one is a step down the stack.
+    private const int MostLayers = 1_000;
 
     private readonly List<ClipLayer> layers = [];
 
@@ -19,7 +20,7 @@ public sealed partial class Clip
     /// </summary>
     /// <param name="layer">The other clip, and how it lies over this one.</param>
     /// <returns>The clip.</returns>
-    /// <exception cref="BadInputException">The layer's clip is this one or has it among its own layers, or there are more than 10 000 layers, those of its layers counted.</exception>
+    /// <exception cref="BadInputException">The layer's clip is this one or has it among its own layers, or there are more than 1 000 layers, those of its layers counted.</exception>
     public Clip Layer(ClipLayer layer)
     {
         ArgumentNullException.ThrowIfNull(layer);

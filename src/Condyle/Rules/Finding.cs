@@ -5,6 +5,8 @@ namespace Condyle.Rules;
 /// <summary>What a rule reports: the element it is about, a message that stands alone, the place, related places, and how to repair it where that is known.</summary>
 internal sealed record Finding(Rule Rule, RigElement? Subject, string Message, PlaceId Place)
 {
+    public string Message { get; } = Messages.OnOneLine(Message);
+
     /// <summary>The node that the element acts on: the finding can be accepted there as well.</summary>
     public RigNode? ActsOn { get; init; }
 

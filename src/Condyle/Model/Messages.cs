@@ -1,0 +1,35 @@
+using System.Text;
+using System.Text.RegularExpressions;
+
+namespace Condyle.Model;
+
+/// <summary>What messages must be for people and for the tools that read a build's lines.</summary>
+internal static class Messages
+{
+    // As .NET writes it behind the message of an argument that was refused, and as .NET Framework does.
+    private static readonly Regex Parameter = new(@"(\s\(Parameter '[^']*'\)|\s+Parameter name: \S*)$", RegexOptions.CultureInvariant);
+
+    /// <summary>The message with its line breaks and other characters that aren't shown written as C# writes them: a name may hold any.</summary>
+    public static string OnOneLine(string message)
+    {
+        if (!message.Any(char.IsControl))
+            return message;
+        var line = new StringBuilder(message.Length + 8);
+        foreach (var character in message)
+        {
+            _ = character switch
+            {
+                '\n' => line.Append(@"\n"),
+                '\r' => line.Append(@"\r"),
+                '\t' => line.Append(@"\t"),
+                _ when char.IsControl(character) => line.Append($@"\u{(int)character:x4}"),
+                _ => line.Append(character),
+            };
+        }
+
+        return line.ToString();
+    }
+
+    /// <summary>The message of a refused argument without the name of the parameter, which says nothing to who wrote the rig.</summary>
+    public static string OfRefusal(string message) => Parameter.Replace(message, "");
+}

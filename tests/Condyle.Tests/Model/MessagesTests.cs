@@ -1,0 +1,25 @@
+using Condyle.Model;
+
+namespace Condyle.Tests.Model;
+
+public class MessagesTests
+{
+    [Theory]
+    [InlineData("'lamp' is free.", "'lamp' is free.")]
+    [InlineData("'la\r\nmp\t\u0001' is free.", @"'la\r\nmp\t\u0001' is free.")]
+    public void A_message_is_one_line_whatever_the_names_hold(string message, string shown) => Assert.Equal(shown, Messages.OnOneLine(message));
+
+    [Fact]
+    public void A_finding_is_one_line() => Assert.All(Rig.Examine(new Broken()).Findings, finding => Assert.DoesNotContain('\n', finding.Message));
+
+    [Theory]
+    [InlineData("A switch needs a name. (Parameter 'name')", "A switch needs a name.")]
+    [InlineData("A switch needs a name.\r\nParameter name: name", "A switch needs a name.")]
+    [InlineData("A switch needs a name.", "A switch needs a name.")]
+    public void A_refusal_says_nothing_of_parameters(string message, string shown) => Assert.Equal(shown, Messages.OfRefusal(message));
+
+    private sealed class Broken : IRigDefinition
+    {
+        public void Define(RigDraft rig) => rig.Control("world\n");
+    }
+}
