@@ -18,7 +18,7 @@ public sealed class BakeTests
         Assert.Contains("range_of_motion: 97 frames at 30/s, 3.2 s", program.Output, StringComparison.Ordinal);
         Assert.Contains("unload: 61 frames at 30/s, 2 s", program.Output, StringComparison.Ordinal);
         Assert.Matches(@"on frames, baked motion is live motion within \S+ mm and \S+°", program.Output);
-        Assert.Matches(@"between frames, .* within \S+ mm and \S+° \(most at '\w+', \S+ s, \w+ move [XYZ]\)", program.Output);
+        Assert.Matches(@"between frames, .* within \S+ mm and \S+° \(most at '\w+', \S+ s, \w+ move [XYZ](; in degrees at .*)?\)", program.Output);
         Assert.Matches(@"wrote .*hoist\.glb, \d+ kB", program.Output);
         Assert.Contains("not baked: it names no delivered file", program.Output, StringComparison.Ordinal);
         Assert.Equal(["hoist.glb", "hoist.gltf"], program.FileNames);

@@ -77,10 +77,9 @@ internal sealed class Report
 
     private void Show(BakeReport report, Clip clip)
     {
-        var worst = report.Between.Metres;
         Line($"  {report.Clip}: {ReportText.Length(report)}");
         Line($"    on frames, baked motion is live motion within {Say.Both(report.OnFrames)}");
-        Line($"    between frames, where the engine interpolates, within {Say.Both(report.Between)} (most at '{worst.Joint}', {Say.Seconds(worst.At)}{Moment(clip, worst.At)})");
+        Line($"    between frames, where the engine interpolates, within {Say.Both(report.Between)} ({Figures.MostAt(report.Between, peak => Moment(clip, peak.At))})");
         if (report.Keys < report.KeysOfEveryFrame)
             Line(FormattableString.Invariant($"    {report.Keys} keys instead of {report.KeysOfEveryFrame}"));
         if (!report.BetweenBound.Holds)

@@ -13,6 +13,15 @@ internal static class Figures
 
     public static string Both(Deviation deviation) => $"{Metres(deviation.Metres.Value)} and {Degrees(deviation.Degrees.Value)}";
 
+    /// <summary>Where a deviation is largest, and where in degrees if that is another joint; <paramref name="moment"/> says what goes on then.</summary>
+    public static string MostAt(Deviation deviation, Func<Peak, string>? moment = null)
+    {
+        var (metres, degrees) = deviation;
+        return $"most at {At(metres)}" + (degrees.Joint == metres.Joint ? "" : $"; in degrees at {At(degrees)}");
+
+        string At(Peak peak) => $"'{peak.Joint}', {Seconds(peak.At)}{moment?.Invoke(peak)}";
+    }
+
     public static string Seconds(double seconds) => string.Create(CultureInfo.InvariantCulture, $"{seconds:0.##} s");
 
     public static string Short(double value)

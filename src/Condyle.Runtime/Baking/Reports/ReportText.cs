@@ -30,7 +30,7 @@ internal static class ReportText
         yield return $"on frames, baked motion is live motion within {Figures.Both(report.OnFrames)}"
             + (report.Holds ? "" : $": more than the {Figures.Metres(report.AllowedMetres)} and {Figures.Degrees(report.AllowedDegrees)} that are allowed");
         var between = report.Between;
-        yield return $"between frames, where the engine interpolates, within {Figures.Both(between)} (most at '{between.Metres.Joint}', {Figures.Seconds(between.Metres.At)})";
+        yield return $"between frames, where the engine interpolates, within {Figures.Both(between)} ({Figures.MostAt(between)})";
         var bound = report.BetweenBound;
         var what = bound.IsAsked ? "what was asked for" : "what the frame rate allows";
         if (!bound.Holds)
