@@ -12,6 +12,18 @@ internal sealed record ReadPath(EventLog Log, RigModel Model, PlaceTable Places,
 
     /// <summary>What the rules say of the model, once they were asked.</summary>
     public IReadOnlyList<Finding> Findings { get; init; } = [];
+
+    /// <summary>Whether a sentence is said of one of some elements, or is given one.</summary>
+    public bool Names(IReadOnlyCollection<int> elements) => elements.Count > 0 && Enumerable.Range(0, Log.Count).Select(said => Log[said].SaidIn(Log)).OfType<Saying>()
+        .Any(saying => (saying.Of is { } of && elements.Contains(of)) || saying.Given.Any(given => IsOneOf(elements, given)));
+
+    private static bool IsOneOf(IReadOnlyCollection<int> elements, object? given) => given switch
+    {
+        Saying.Element element => elements.Contains(element.Id),
+        Saying.Set set => set.Joints.Any(elements.Contains),
+        Saying.Left left => IsOneOf(elements, left.Value),
+        _ => false,
+    };
 }
 
 /// <summary>What a reading of a definition, or of a helper on its own, found.</summary>

@@ -14,7 +14,7 @@ internal sealed partial class RepairEdits
     {
         if (path.Calls.Find(placed.OtherEvent) is not { } other || other.Path != call.Path
             || FileOf(call, (nameof(PlaceAt), placed.Member, placed.IsPlaced, other.Call.Span), (at, repair) => repair is PlaceAt same && same.Member == placed.Member && same.IsPlaced == placed.IsPlaced && at.Calls.Find(same.OtherEvent)?.Call.Span == other.Call.Span) is not { } file
-            || InvocationOf(call, file) is not { } invocation || ArgumentOf(other, placed.OtherArgument, file) is not { } where || !IsPlace(where) || !Replaceable.MeanTheSame(where, invocation, file.Model))
+            || InvocationOf(call, file) is not { } invocation || ArgumentOf(other, placed.OtherArgument, file) is not { } where || !IsPlace(where) || !Replaceable.MeanTheSame(where, invocation, file.Model) || !Replaceable.IsGivenAt(where, invocation, file.Model))
             return null;
         var spot = where + placed.Member;
         if (!placed.IsPlaced)
@@ -26,8 +26,9 @@ internal sealed partial class RepairEdits
     {
         if (readingsOf(call.Path) is not { } file || ArgumentOf(call, taken.Argument, file) is not { } argument)
             return null;
-        if (Opposite(argument, file.Model) is { } side)
-            return FileOf(call, nameof(TakeInstead), other => other is TakeInstead same && same.Argument == taken.Argument) is not null ? Plan(taken, file, argument.Span, new TextEdit(call.Path, TextSpan.FromBounds(side.Expression.Span.End, side.Span.End), "")) : null;
+        if (Opposite(argument, file.Model) is { } side && SideTable.FilledBy(argument, taken.Meant, path, file) is { } filling
+            && FileOf(call, (nameof(TakeInstead), filling), (at, other) => other is TakeInstead same && same.Argument == taken.Argument && SideTable.FilledBy(argument, same.Meant, at, file) == filling) is not null)
+            return Plan(taken, file, argument.Span, new TextEdit(call.Path, TextSpan.FromBounds(side.Expression.Span.End, side.Span.End), ""));
         // A local has what its declaration made last.
         return LocalOf(taken.Meant, argument, file) is (var local, { } making) && !Replaceable.MayDo(argument, file.Model)
             && FileOf(call, (nameof(TakeInstead), local), (at, other) => other is TakeInstead same && same.Argument == taken.Argument && file.Uses.LastMade(making, at, same.Event) == same.Meant) is not null
@@ -39,7 +40,7 @@ internal sealed partial class RepairEdits
     private PlannedRepair? DriveAlone(DriveInstead driven, CallRecord call)
     {
         if (FileOf(call, nameof(DriveInstead), other => other is DriveInstead) is not { } file || path.Calls.Find(driven.Begun) is not { } begun || begun.Path != call.Path
-            || InvocationOf(call, file) is not { Parent: ExpressionStatementSyntax or ArrowExpressionClauseSyntax, Expression: MemberAccessExpressionSyntax { Expression: InvocationExpressionSyntax begin } } from
+            || InvocationOf(call, file) is not { Expression: MemberAccessExpressionSyntax { Expression: InvocationExpressionSyntax begin } } from || !IsDropped(from, file)
             || begin != InvocationOf(begun, file) || begin.Expression is not MemberAccessExpressionSyntax { Expression: var rig } || ArgumentOf(call, 0, file) is not { } source
             || from.ArgumentList.Arguments is not [{ NameColon: null } first, ..] || first.Expression != source || from.ArgumentList.Arguments.Skip(1).Any(weight => Replaceable.MayDo(weight, file.Model))
             || !Binds(from, $"{rig}.{nameof(RigDraft.Drive)}{begin.ArgumentList}.{nameof(Drive.ByChannels)}({source})", file))
@@ -52,6 +53,10 @@ internal sealed partial class RepairEdits
             new TextEdit(call.Path, call.Call.NameSpan, nameof(Drive.ByChannels)),
             new TextEdit(call.Path, TextSpan.FromBounds(source.Span.End, from.ArgumentList.CloseParenToken.SpanStart), ""));
     }
+
+    // A drive isn't a blend to whoever takes it.
+    private static bool IsDropped(InvocationExpressionSyntax sentence, FileReadings file) => sentence.Parent is ExpressionStatementSyntax
+        || (sentence.Parent is ArrowExpressionClauseSyntax { Parent: { } member } && file.Model.GetDeclaredSymbol(member) is IMethodSymbol { ReturnsVoid: true });
 
     /// <summary>The index of a table that is asked for the other side.</summary>
     private static MemberAccessExpressionSyntax? Opposite(ExpressionSyntax argument, SemanticModel model) =>
@@ -67,7 +72,7 @@ internal sealed partial class RepairEdits
     }
 
     /// <summary>Whether a sentence begins with a call: each link of it gives back what it was said of.</summary>
-    private static bool Begins(ExpressionSyntax sentence, InvocationExpressionSyntax call) =>
+    public static bool Begins(ExpressionSyntax sentence, InvocationExpressionSyntax call) =>
         sentence == call || (sentence is InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax { Expression: var before } } && Begins(before, call));
 
     private static bool Binds(SyntaxNode there, string code, FileReadings file) =>

@@ -143,7 +143,7 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
             : null;
 
     private PlannedRepair? Continue(GoOn further, CallRecord call) =>
-        FileOf(call, (nameof(GoOn), further.Call), other => other is GoOn same && same.Call == further.Call) is { } file && InvocationOf(call, file) is { } invocation
+        FileOf(call, (nameof(GoOn), further.Call), (at, other) => other is GoOn same && same.Call == further.Call && !at.Names(same.Gone)) is { } file && InvocationOf(call, file) is { } invocation
             && file.Model.GetSpeculativeSymbolInfo(invocation.SpanStart, SyntaxFactory.ParseExpression(invocation + further.Call), SpeculativeBindingOption.BindAsExpression).Symbol is not null // what it names may be called otherwise there
             ? Plan(further, file, call.Call.Span, new TextEdit(call.Path, new TextSpan(invocation.Span.End, 0), further.Call))
             : null;
@@ -168,7 +168,7 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
         _ => false,
     };
 
-    private static InvocationExpressionSyntax? InvocationOf(CallRecord call, FileReadings file) =>
+    public static InvocationExpressionSyntax? InvocationOf(CallRecord call, FileReadings file) =>
         file.Tree.GetRoot().FindNode(call.Call.NameSpan, getInnermostNodeForTie: true) is SimpleNameSyntax name
             ? (name.Parent is MemberAccessExpressionSyntax access && access.Name == name ? access.Parent : name.Parent) as InvocationExpressionSyntax
             : null;

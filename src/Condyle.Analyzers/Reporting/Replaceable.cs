@@ -33,6 +33,25 @@ internal static class Replaceable
         && model.GetDeclaredSymbol(local) is { } meant && model.LookupSymbols(there.SpanStart, name: local.Identifier.ValueText).Contains(meant, SymbolEqualityComparer.Default)
         && !IsSetIn(function, local.Identifier.ValueText);
 
+    /// <summary>Whether code already gives something at an earlier place: it asks locals and parameters that have their value there, and those only for what nobody sets.</summary>
+    public static bool IsGivenAt(ExpressionSyntax code, ExpressionSyntax there, SemanticModel model) =>
+        model.AnalyzeDataFlow(there) is { Succeeded: true } flow && code.DescendantNodesAndSelf().OfType<ExpressionSyntax>().All(part => part is LiteralExpressionSyntax or MemberAccessExpressionSyntax || model.GetSymbolInfo(part).Symbol switch
+        {
+            ILocalSymbol local => flow.DefinitelyAssignedOnEntry.Contains(local, SymbolEqualityComparer.Default),
+            IParameterSymbol parameter => parameter.RefKind == RefKind.None && part is IdentifierNameSyntax,
+            IPropertySymbol { IsIndexer: true } indexer => indexer is { IsReadOnly: true, DeclaringSyntaxReferences: [], ContainingNamespace.Name: nameof(Condyle) },
+            IPropertySymbol property => property.SetMethod is null or { IsInitOnly: true } && part.Parent is MemberAccessExpressionSyntax member && member.Name == part && property.DeclaringSyntaxReferences.All(declared => IsStored(declared.GetSyntax())),
+            INamespaceOrTypeSymbol => true,
+            _ => false,
+        });
+
+    private static bool IsStored(SyntaxNode property) =>
+        property is not PropertyDeclarationSyntax declared || (declared.ExpressionBody is null && declared.AccessorList?.Accessors.All(accessor => accessor is { Body: null, ExpressionBody: null }) != false);
+
+    /// <summary>Whether nobody but its declaration fills the table that a local holds: it is only asked for its elements.</summary>
+    public static bool IsOnlyAsked(VariableDeclaratorSyntax table) => FunctionAround(table) is { } function && function.DescendantNodes().OfType<IdentifierNameSyntax>()
+        .All(name => name.Identifier.ValueText != table.Identifier.ValueText || (name.Parent is ElementAccessExpressionSyntax element && element.Expression == name && !IsSet(element)));
+
     private static bool IsFixed(IdentifierNameSyntax name, SyntaxNode there, SyntaxNode function, SemanticModel model)
     {
         if (name.Parent is MemberAccessExpressionSyntax access && access.Name == name)

@@ -32,7 +32,11 @@ internal sealed record ReplaceText(int Event, int Argument, string To, string Ti
 internal sealed record SwapArguments(int Event, int Argument, int OtherArgument, string Title) : Repair(Event, Title);
 
 /// <summary>Go on with the sentence: a further call behind the one that was made.</summary>
-internal sealed record GoOn(int Event, string Call, string Title) : Repair(Event, Title);
+internal sealed record GoOn(int Event, string Call, string Title) : Repair(Event, Title)
+{
+    /// <summary>The nodes that go by it, so that no sentence may name them.</summary>
+    public IReadOnlyCollection<int> Gone { get; init; } = [];
+}
 
 /// <summary>Leave a call out of its sentence.</summary>
 internal sealed record LeaveOut(int Event, string Title) : Repair(Event, Title);

@@ -20,7 +20,7 @@ internal sealed class CopyWithTwistJoints : RuleOfMoves
         foreach (var copies in model.Copies.Where(copy => !copy.IsUnknown && copy.Chain.Joints is not null).GroupBy(copy => copy.Chain))
         {
             var chain = copies.Key;
-            var twists = chain.Joints!.Where(joint => joint.Role.TryKnown(out var role) && role == JointRole.Twist).ToList();
+            var twists = chain.Joints!.Where(TwistJoints.Is).ToList();
             // A twist joint whose copy is moved on its own was meant; and a chain of twist joints alone is one of its kind.
             if (twists.Count == 0 || twists.Count == chain.Joints!.Count || moves.AreOpen || copies.Any(twoBoned.Contains) || HasBoneWithoutLength(chain) || copies.SelectMany(copy => copy.Joints).Any(joint => twists.Contains(joint.Original!) && IsMovedAlone(joint, moves)))
                 continue;
@@ -33,7 +33,7 @@ internal sealed class CopyWithTwistJoints : RuleOfMoves
                 copies.First().Place)
             {
                 Related = [.. copies.Select(copy => copy.Place).Append(chain.Place).Where(place => place != copies.First().Place).Distinct()],
-                Repairs = [new GoOn(chain.Id, $".Without({nameof(JointRole)}.{nameof(JointRole.Twist)})", $"Take {names} out of the chain")],
+                Repairs = [TwistJoints.LeftOut(chain, $"Take {names} out of the chain", model)],
             };
         }
     }

@@ -23,7 +23,7 @@ internal sealed class BoneWithoutLength : Rule
                 continue;
             var joints = chain.Copy.Chain.Joints!;
             var (above, below) = (joints[at - 1], joints[at]);
-            var isTwist = new[] { above, below }.Any(joint => joint.Role.TryKnown(out var role) && role == JointRole.Twist);
+            var isTwist = new[] { above, below }.Any(TwistJoints.Is);
             yield return new Finding(
                 this,
                 chain.By,
@@ -32,7 +32,7 @@ internal sealed class BoneWithoutLength : Rule
             {
                 ActsOn = below,
                 Related = [chain.Copy.Chain.Place, below.Place],
-                Repairs = isTwist ? [new GoOn(chain.Copy.Chain.Id, $".Without({nameof(JointRole)}.{nameof(JointRole.Twist)})", $"Take the twist joints out of {chain.Copy.Chain.Title}") { LiesElsewhere = true }] : [],
+                Repairs = isTwist ? [TwistJoints.LeftOut(chain.Copy.Chain, $"Take the twist joints out of {chain.Copy.Chain.Title}", rig.Model) with { LiesElsewhere = true }] : [],
             };
         }
     }

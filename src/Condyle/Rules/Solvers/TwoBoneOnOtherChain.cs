@@ -27,15 +27,15 @@ internal sealed class TwoBoneOnOtherChain : Rule
             {
                 ActsOn = joints.Count > 0 ? joints[0] : null,
                 Related = [copy.Place, copy.Chain.Place],
-                Repairs = RepairsOf(solver, copy.Chain),
+                Repairs = RepairsOf(solver, copy.Chain, rig.Model),
             };
         }
     }
 
     private static string Count(int bones) => bones == 1 ? "one bone" : bones <= 0 ? "no bone" : $"{bones} bones";
 
-    private static IReadOnlyList<Repair> RepairsOf(RigTwoBone solver, RigChain chain) =>
-        IsTwoBonesWithTwist(chain.Joints!) ? [new GoOn(chain.Id, $".Without({nameof(JointRole)}.{nameof(JointRole.Twist)})", $"Take the twist joints out of {chain.Title}") { LiesElsewhere = true }]
+    private static IReadOnlyList<Repair> RepairsOf(RigTwoBone solver, RigChain chain, RigModel model) =>
+        IsTwoBonesWithTwist(chain.Joints!) ? [TwistJoints.LeftOut(chain, $"Take the twist joints out of {chain.Title}", model) with { LiesElsewhere = true }]
         : chain.Joints!.Count > 3 && HasManyBoneSentence(solver) ? [new CallInstead(solver.Id, nameof(RigDraft.ManyBone), $"Solve {solver.Copy!.Title} as many bones")]
         : [];
 
@@ -43,7 +43,7 @@ internal sealed class TwoBoneOnOtherChain : Rule
     private static bool HasManyBoneSentence(RigTwoBone solver) =>
         solver.Stretch.TryKnown(out var stretch) && stretch is null && solver.PlaneTurn.TryKnown(out var turn) && turn is null && solver.Softness.TryKnown(out var softness) && softness == 0;
 
-    private static bool IsTwoBonesWithTwist(IReadOnlyList<RigNode> joints) => joints.Count(joint => !joint.Role.TryKnown(out var role) || role != JointRole.Twist) == 3;
+    private static bool IsTwoBonesWithTwist(IReadOnlyList<RigNode> joints) => joints.Count(joint => !TwistJoints.Is(joint)) == 3;
 
     private static string Advice(IReadOnlyList<RigNode> joints) =>
         IsTwoBonesWithTwist(joints) ? "Leave its twist joints out: .Without(JointRole.Twist)."
