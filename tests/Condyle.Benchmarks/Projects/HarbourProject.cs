@@ -14,7 +14,7 @@ internal sealed class HarbourProject
 
     public HarbourProject(int rigs)
     {
-        Files = [SharedFiles.Helpers, SharedFiles.Unrelated, .. Enumerable.Range(0, rigs).Select(Worker.File)];
+        Files = [SharedFiles.Helpers, SharedFiles.Unrelated, Roll.File(rigs), .. Enumerable.Range(0, rigs).Select(Worker.File)];
         parsed = CompiledCode.Compile([.. Files]).SyntaxTrees;
     }
 

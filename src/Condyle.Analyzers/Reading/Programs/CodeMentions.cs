@@ -14,7 +14,7 @@ internal sealed class CodeMentions
     private static readonly Dictionary<string, HashSet<string>> Builders = new() { ["Rig"] = ["Build", "Examine"], ["RigProgram"] = ["Run"] };
 
     private readonly Dictionary<string, List<Member>> byName = [];
-    private readonly List<Member> members = [];
+    private readonly List<Member> members = [], beginnings = [];
     private Dictionary<string, List<Member>>? byMention;
 
     private CodeMentions(SyntaxNode file)
@@ -40,30 +40,44 @@ internal sealed class CodeMentions
         : new CodeMentions(tree.GetRoot(cancellation)) is var made ? Kept.GetValue(tree, _ => made) : made;
 
     /// <summary>Those that are there on their own account: they build rigs, or run before everything else.</summary>
-    public IEnumerable<Member> Beginnings => members.Where(member => member.BuildsRigs || member.RunsFirst);
+    public IReadOnlyList<Member> Beginnings => beginnings;
 
-    public IReadOnlyList<Member> Named(string name) => byName.TryGetValue(name, out var found) ? found : [];
+    public IEnumerable<Member> NamedAny(HashSet<string> names) => Under(names, byName);
 
-    public IReadOnlyList<Member> Mentioning(string name)
+    public IEnumerable<Member> MentioningAny(HashSet<string> names) => Under(names, ByMention);
+
+    public IReadOnlyList<Member> Mentioning(string name) => ByMention.TryGetValue(name, out var found) ? found : [];
+
+    private Dictionary<string, List<Member>> ByMention
     {
-        if (byMention is null)
+        get
         {
-            var made = new Dictionary<string, List<Member>>();
-            foreach (var member in members)
+            if (byMention is null)
             {
-                foreach (var mentioned in member.Mentions)
-                    ListOf(made, mentioned).Add(member);
+                var made = new Dictionary<string, List<Member>>();
+                foreach (var member in members)
+                {
+                    foreach (var mentioned in member.Mentions)
+                        ListOf(made, mentioned).Add(member);
+                }
+
+                byMention = made;
             }
 
-            byMention = made;
+            return byMention;
         }
-
-        return byMention.TryGetValue(name, out var found) ? found : [];
     }
+
+    // The fewer names are looked up among the more.
+    private static IEnumerable<Member> Under(HashSet<string> names, Dictionary<string, List<Member>> lists) => names.Count < lists.Count
+        ? names.SelectMany(name => lists.TryGetValue(name, out var found) ? found : [])
+        : lists.Where(list => names.Contains(list.Key)).SelectMany(list => list.Value);
 
     private void Add(Member member)
     {
         members.Add(member);
+        if (member.BuildsRigs || member.RunsFirst)
+            beginnings.Add(member);
         foreach (var name in member.Names)
             ListOf(byName, name).Add(member);
     }

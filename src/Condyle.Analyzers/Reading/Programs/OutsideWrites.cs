@@ -22,7 +22,7 @@ internal sealed class OutsideWrites(Compilation compilation, Func<SyntaxTree, Se
     {
         var name = Ids.NameIn(field).Trim('<', '>');
         var most = OutsideWrite.None;
-        foreach (var mention in OutsideCode.Of(compilation, cancellation).Mentioning(name).SelectMany(code => code.DescendantNodes()).OfType<SimpleNameSyntax>().Where(mention => mention.Identifier.ValueText == name))
+        foreach (var mention in OutsideCode.Of(compilation, cancellation).MentionsOf(name))
         {
             var use = UseOf(WholeOf(mention));
             if (use.Write > most && SymbolOf(mention) is { } symbol && IdOf(symbol) == field && !IsOfConstructor(mention, symbol) && (use.Write == OutsideWrite.Value || Changes(symbol, use)))
