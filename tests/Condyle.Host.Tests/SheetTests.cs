@@ -60,6 +60,10 @@ public sealed class SheetTests
     }
 
     [Fact]
+    public void A_name_makes_no_line_of_its_own() =>
+        Assert.Contains(@"  winch\r\nerror CDY9999: no  control", SheetText.Of(SheetWriter.Of(Rig.Examine(new TwoLines()))), StringComparison.Ordinal);
+
+    [Fact]
     public void The_picture_has_room_for_what_explains_its_colours()
     {
         var picture = SheetPicture.Of(SheetWriter.Of(Rig.Examine(new Winder())));
@@ -276,4 +280,10 @@ public sealed class Graffiti : IRigDefinition
 internal sealed class Winder : IRigDefinition
 {
     public void Define(RigDraft rig) => rig.Response(rig.Control("crank_control").Dial("wind", 0, 1)).Key(0, 0).Key(1, 360, slope: 90).Continued().OntoTurn(rig.Group("drum_group"), Axis.Y);
+}
+
+/// <summary>A control whose name has two lines.</summary>
+internal sealed class TwoLines : IRigDefinition
+{
+    public void Define(RigDraft rig) => rig.Control("winch\r\nerror CDY9999: no");
 }

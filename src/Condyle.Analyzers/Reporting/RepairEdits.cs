@@ -1,4 +1,3 @@
-using System.Globalization;
 using Condyle.Analyzers.Reading;
 using Condyle.Rules;
 using Microsoft.CodeAnalysis;
@@ -118,13 +117,11 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
     private PlannedRepair? Replace(ReplaceNumber replace, CallRecord call) =>
         FileOf(call, (nameof(ReplaceNumber), replace.Argument, replace.To), other => other is ReplaceNumber same && same.Argument == replace.Argument && same.To == replace.To) is { } file
             ? ArgumentOf(call, replace.Argument, file) is { } argument
-                ? IsWrittenNumber(argument) ? Plan(replace, file, argument.Span, new TextEdit(call.Path, argument.Span, Written(replace.To))) : null
+                ? IsWrittenNumber(argument) ? Plan(replace, file, argument.Span, new TextEdit(call.Path, argument.Span, NumberCode.Of(replace.To))) : null
                 : InvocationOf(call, file) is { ArgumentList.Arguments: [.., var last] } invocation && file.Model.GetSymbolInfo(invocation).Symbol is IMethodSymbol called && replace.Argument < called.Parameters.Length
-                    ? Plan(replace, file, call.Call.Span, new TextEdit(call.Path, new TextSpan(last.Span.End, 0), $", {called.Parameters[replace.Argument].Name}: {Written(replace.To)}"))
+                    ? Plan(replace, file, call.Call.Span, new TextEdit(call.Path, new TextSpan(last.Span.End, 0), $", {called.Parameters[replace.Argument].Name}: {NumberCode.Of(replace.To)}"))
                     : null
             : null;
-
-    private static string Written(float number) => number.ToString("R", CultureInfo.InvariantCulture) + (number % 1 == 0 ? "" : "f");
 
     private PlannedRepair? AskOther(CopyOfTarget repair, CallRecord call) =>
         FileOf(call, (nameof(CopyOfTarget), repair.Argument), other => other is CopyOfTarget same && same.Argument == repair.Argument) is { } file

@@ -64,7 +64,7 @@ internal sealed class RigEntry(Type definition, IReadOnlyList<Type> clipSources)
             if (cause is BadInputException)
                 throw cause;
             var kind = cause is ArgumentException or InvalidOperationException ? "" : $"{cause.GetType().Name}: ";
-            throw new RigFailure($"The rig '{Name}' {what}: {kind}{Messages.OfRefusal(cause.Message).ReplaceLineEndings(" ")}{PlaceOf(cause)}", cause);
+            throw new RigFailure($"The rig '{Name}' {what}: {kind}{Messages.OnOneLine(Messages.OfRefusal(cause.Message).ReplaceLineEndings(" "))}{PlaceOf(cause)}", cause);
         }
     }
 

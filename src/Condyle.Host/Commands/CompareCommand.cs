@@ -1,6 +1,7 @@
 using Condyle.Host.Catalogue;
 using Condyle.Host.Reporting;
 using Condyle.Host.Sheets;
+using Condyle.Model;
 using Condyle.Runtime;
 
 namespace Condyle.Host.Commands;
@@ -35,7 +36,7 @@ internal sealed class CompareCommand(Surroundings surroundings)
         {
             surroundings.Output.WriteLine($"  {what.Key}s");
             foreach (var change in what)
-                surroundings.Output.WriteLine($"    {change.Kind switch { SheetChange.Added => "+", SheetChange.Removed => "-", _ => "~" }} {change.Name}: {string.Join("; ", change.Details)}");
+                surroundings.Output.WriteLine(Messages.OnOneLine($"    {change.Kind switch { SheetChange.Added => "+", SheetChange.Removed => "-", _ => "~" }} {change.Name}: {string.Join("; ", change.Details)}"));
         }
     }
 }

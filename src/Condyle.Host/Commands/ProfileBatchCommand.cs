@@ -38,12 +38,13 @@ internal sealed class ProfileBatchCommand(Surroundings surroundings, BatchReques
                 if (read.NodesNotInRig.Count > 0)
                     surroundings.Output.WriteLine($"  {BatchCommand.LeftOut(read.NodesNotInRig)}");
             }
-            catch (BadInputException problem)
+            catch (Exception problem) when (problem is not OperationCanceledException)
             {
                 failed++;
-                results.Add(new { input = input.Path, error = problem.Message });
+                var reason = BatchResult.Failed(input, problem).Reason;
+                results.Add(new { input = input.Path, error = reason });
                 if (!request.Bake.Json)
-                    surroundings.Output.WriteLine(problem.File == input.Path ? problem.Message : $"{input.Path}: {problem.Message}");
+                    surroundings.Output.WriteLine((problem as BadInputException)?.File == input.Path ? reason : $"{input.Path}: {reason}");
             }
         }
 

@@ -1,4 +1,5 @@
 using System.Text;
+using Condyle.Model;
 
 namespace Condyle.Host.Sheets;
 
@@ -12,15 +13,21 @@ internal static class SheetText
         foreach (var node in sheet.Nodes)
         {
             var indent = new string(' ', 2 * (depths[node.Name] + 1));
-            text.Append($"{indent}{node.Name}  {node.Kind}{(Says(node) is { Count: > 0 } says ? $"  [{string.Join("; ", says)}]" : "")}\n");
+            Add($"{indent}{node.Name}  {node.Kind}{(Says(node) is { Count: > 0 } says ? $"  [{string.Join("; ", says)}]" : "")}");
             foreach (var relation in relations[node.Name])
-                text.Append($"{indent}    <- {Line(relation)}\n");
+                Add($"{indent}    <- {Line(relation)}");
         }
 
         var names = sheet.Nodes.Select(node => node.Name).ToHashSet(StringComparer.Ordinal);
         foreach (var relation in sheet.Relations.Where(relation => !names.Contains(relation.Of)))
-            text.Append($"  {relation.Of}\n      <- {Line(relation)}\n");
+        {
+            Add($"  {relation.Of}");
+            Add($"      <- {Line(relation)}");
+        }
+
         return text.ToString();
+
+        void Add(string line) => text.Append(Messages.OnOneLine(line)).Append('\n');
     }
 
     /// <summary>The limits of a node, moves and turns each with their word once: <c>turn X -5° to 140°, Y -10° to 10°</c>.</summary>

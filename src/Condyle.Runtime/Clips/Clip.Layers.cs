@@ -27,7 +27,16 @@ public sealed partial class Clip
         if (layer.Clip.Holds(this, []))
             throw Wrong($"would lie over itself, as a layer of '{layer.Clip.Name}'", "Begin a new clip and lay both over it");
         layers.Add(layer);
-        CheckLayers();
+        try
+        {
+            CheckLayers();
+        }
+        catch (BadInputException)
+        {
+            layers.Remove(layer);
+            throw;
+        }
+
         return this;
     }
 
@@ -48,16 +57,18 @@ public sealed partial class Clip
     /// <summary>Refuses more layers than a clip can have; a layer's clip can have got further ones since it was laid over this one.</summary>
     internal void CheckLayers()
     {
-        if (LayerCount([]) > MostLayers)
+        if (LayerCount([], 0) > MostLayers)
             throw Wrong($"has more than {MostLayers} layers, those of its layers counted", "Lay each clip over it once, or bake what repeats into a clip of its own");
     }
 
     private bool Holds(Clip other, HashSet<Clip> seen) => this == other || (seen.Add(this) && layers.Any(layer => layer.Clip.Holds(other, seen)));
 
-    private long LayerCount(Dictionary<Clip, long> known)
+    private long LayerCount(Dictionary<Clip, long> known, int deep)
     {
+        if (deep > MostLayers)
+            return MostLayers + 1;
         if (!known.TryGetValue(this, out var count))
-            known[this] = count = Math.Min(layers.Sum(layer => 1 + layer.Clip.LayerCount(known)), MostLayers + 1);
+            known[this] = count = Math.Min(layers.Sum(layer => 1 + layer.Clip.LayerCount(known, deep + 1)), MostLayers + 1);
         return count;
     }
 }

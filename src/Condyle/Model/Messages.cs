@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
 
@@ -12,7 +13,7 @@ internal static class Messages
     /// <summary>The message with its line breaks and other characters that aren't shown written as C# writes them: a name may hold any.</summary>
     public static string OnOneLine(string message)
     {
-        if (!message.Any(char.IsControl))
+        if (message.All(IsShown))
             return message;
         var line = new StringBuilder(message.Length + 8);
         foreach (var character in message)
@@ -22,13 +23,17 @@ internal static class Messages
                 '\n' => line.Append(@"\n"),
                 '\r' => line.Append(@"\r"),
                 '\t' => line.Append(@"\t"),
-                _ when char.IsControl(character) => line.Append($@"\u{(int)character:x4}"),
+                _ when !IsShown(character) => line.Append($@"\u{(int)character:x4}"),
                 _ => line.Append(character),
             };
         }
 
         return line.ToString();
     }
+
+    // A break of lines and what turns the way of reading hide the rest of a message, as control characters do.
+    private static bool IsShown(char character) => CharUnicodeInfo.GetUnicodeCategory(character)
+        is not (UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator);
 
     /// <summary>The message of a refused argument without the name of the parameter, which says nothing to who wrote the rig.</summary>
     public static string OfRefusal(string message) => Parameter.Replace(message, "");

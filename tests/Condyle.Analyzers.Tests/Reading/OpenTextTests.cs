@@ -51,6 +51,7 @@ public class OpenTextTests
     [InlineData("text.Contains(\"leg\")")]
     [InlineData("text == $\"arm_{Config.Word}\"")]
     [InlineData("text.IndexOf(\"left\", StringComparison.Ordinal) > 5")]
+    [InlineData("text.IndexOf('_', 4) == 4")]
     public async Task What_they_do_not_decide_may_be_either(string maybe) => Assert.Equal(
         ["CDY1001 \"either\"", "CDY1001 \"or\""],
         await Findings.In($"var text = $\"arm_{{Config.Word}}_left\"; if ({maybe}) rig.Group(\"either\"); else rig.Group(\"or\");", more: Config));

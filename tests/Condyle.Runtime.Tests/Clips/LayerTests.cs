@@ -48,6 +48,33 @@ public sealed class LayerTests
     }
 
     [Fact]
+    public void A_layer_that_is_refused_is_not_there()
+    {
+        var (clip, full) = (new Clip("wave", 1).Move("world", 0, x: 1), new Clip("full", 1));
+        for (var over = 0; over < 1_000; over++)
+            full.Layer(clip);
+        Assert.Throws<BadInputException>(() => full.Layer(clip));
+        Assert.Equal(1_000, full.Layers.Count);
+        Assert.Equal(new Vector3(1, 0, 0), Posed(full, 0).ControlMove(Rig.ControlIndex("world")));
+    }
+
+    [Fact]
+    public void Layers_that_are_laid_from_the_top_down_are_counted_where_the_stack_is_small()
+    {
+        Exception? refused = null;
+        var thread = new Thread(() =>
+        {
+            var clips = Enumerable.Range(0, 20_000).Select(number => new Clip($"wave_{number}", 1)).ToList();
+            for (var over = clips.Count - 1; over > 0; over--)
+                clips[over].Layer(clips[over - 1]);
+            refused = Record.Exception(() => new ClipPlayer(Rig, clips[^1]));
+        }, maxStackSize: 1 << 20);
+        thread.Start();
+        thread.Join();
+        Assert.Contains("has more than 1000 layers", Assert.IsType<BadInputException>(refused).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void More_layers_than_a_clip_can_have_are_told_however_few_clips_they_are()
     {
         var clip = new Clip("wave", 1).Move("world", 0, x: 1);

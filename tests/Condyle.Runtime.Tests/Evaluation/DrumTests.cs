@@ -32,7 +32,7 @@ public class DrumTests
     }
 
     [Fact]
-    public void Baked_it_goes_the_whole_way_round()
+    public void Played_it_goes_the_whole_way_round_and_never_back()
     {
         var (live, player) = (Rig.NewInstance(), new ClipPlayer(Rig, new Clip("wind", 4).Dial("winch.crank", (0, 0), (4, 1080))));
         var (turned, before) = (0.0, Quaternion.Identity);
@@ -41,7 +41,8 @@ public class DrumTests
             player.Pose(live, frame / 30f);
             live.Evaluate();
             var now = live.JointRotation(Rig.JointIndex("drum"));
-            turned += 2 * Math.Acos(Math.Min(1, Math.Abs(Quaternion.Dot(before, now)))) * 180 / Math.PI;
+            var step = now * Quaternion.Conjugate(before);
+            turned += 2 * Math.Atan2(step.X * Math.Sign(step.W), Math.Abs(step.W)) * 180 / Math.PI;
             before = now;
         }
 

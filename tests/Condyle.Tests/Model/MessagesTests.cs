@@ -7,6 +7,7 @@ public class MessagesTests
     [Theory]
     [InlineData("'lamp' is free.", "'lamp' is free.")]
     [InlineData("'la\r\nmp\t\u0001' is free.", @"'la\r\nmp\t\u0001' is free.")]
+    [InlineData("'la\u202emp\u2028' is free.", @"'la\u202emp\u2028' is free.")]
     public void A_message_is_one_line_whatever_the_names_hold(string message, string shown) => Assert.Equal(shown, Messages.OnOneLine(message));
 
     [Fact]

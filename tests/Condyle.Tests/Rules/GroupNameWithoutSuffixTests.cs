@@ -47,6 +47,18 @@ public class GroupNameWithoutSuffixTests
     }
 
     [Fact]
+    public void A_suffix_of_one_letter_has_no_short_form() =>
+        Assert.Contains("Name it 'arm_xx_'.", Checked.Only(rig => rig.Group("arm_xx"), Conventions.Default with { GroupSuffix = "_" }).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_space_that_joints_have_too_is_no_excuse() =>
+        Assert.Equal("CDY1001", Assert.Single(Checked.Findings(rig =>
+        {
+            rig.Skeleton("quay").Root("left arm");
+            rig.Group("arm group");
+        }), finding => finding.Rule.Id.StartsWith("CDY100", StringComparison.Ordinal)).Rule.Id);
+
+    [Fact]
     public void A_name_that_may_end_rightly_is_left_alone()
     {
         Checked.IsClean(rig => rig.Group(Text.Open, PlaceId.None));

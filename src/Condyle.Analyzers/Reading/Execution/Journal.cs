@@ -37,6 +37,13 @@ internal sealed class Journal
             entries.Add(new Entry(items, index, items[index], null, null));
     }
 
+    /// <summary>Opens what a collection holds.</summary>
+    public void Open(ICollectionValue collection)
+    {
+        Changing(collection);
+        collection.IsOpen = true;
+    }
+
     public void Changing(ICollectionValue collection)
     {
         if (users > 0 && notedCollections.Add(collection))

@@ -136,8 +136,7 @@ internal sealed class LostReferences(Machine machine)
         if (collection is CollectionValue { IsFixed: true })
             return;
         Add(collection);
-        machine.Journal.Changing(collection);
-        collection.IsOpen = true;
+        machine.Journal.Open(collection);
     }
 
     // What is open once stays so, unless a way that was only tried is forgotten again.

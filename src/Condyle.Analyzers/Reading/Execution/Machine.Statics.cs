@@ -67,7 +67,10 @@ internal sealed partial class Machine
             if (write == OutsideWrite.Contents && values[i] is IStretch)
                 Elements.Lose(values[i], this);
             else if (write == OutsideWrite.Contents && ((values[i] as ObjectValue)?.Collection ?? values[i]) is ICollectionValue collection)
-                collection.IsOpen = true;
+            {
+                if (collection is not CollectionValue { IsFixed: true })
+                    Journal.Open(collection);
+            }
             else if (write != OutsideWrite.None)
                 Write(values, i, Opens.Of(type.FieldTypes[i], this, canFork: true));
         }

@@ -79,8 +79,7 @@ internal sealed record FrameworkMethod(Func<Invocation, object?> Run)
         switch (receiver)
         {
             case ICollectionValue collection:
-                machine.Journal.Changing(collection);
-                collection.IsOpen = true;
+                machine.Journal.Open(collection);
                 break;
             case IStretch:
                 Elements.Lose(receiver, machine);

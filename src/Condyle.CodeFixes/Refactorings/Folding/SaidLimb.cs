@@ -1,3 +1,4 @@
+using Condyle.Analyzers.Reporting;
 using Condyle.Model;
 using Condyle.Naming;
 
@@ -120,7 +121,7 @@ internal sealed class SaidLimb
 
         Add(goalName != Name + "_goal", nameof(LimbOptions.Goal), $"\"{goalName}\"");
         Add(poleName != Name + "_pole", nameof(LimbOptions.Pole), $"\"{poleName}\"");
-        Add(distance != defaults.PoleDistance, nameof(LimbOptions.PoleDistance), SaidNumbers.Print(distance));
+        Add(distance != defaults.PoleDistance, nameof(LimbOptions.PoleDistance), NumberCode.Of(distance));
         Add(switched != defaults.Switch, nameof(LimbOptions.Switch), $"\"{switched}\"");
         Add(atRest != 0, nameof(LimbOptions.StartsInFk), "true");
         if (said.Event(solver, nameof(TwoBone.Stretching)) is { } stretching)
@@ -129,11 +130,11 @@ internal sealed class SaidLimb
                 return false;
             parts.Add(stretch);
             Add(true, nameof(LimbOptions.Stretches), "true");
-            Add(most != defaults.MostStretch, nameof(LimbOptions.MostStretch), SaidNumbers.Print(most));
+            Add(most != defaults.MostStretch, nameof(LimbOptions.MostStretch), NumberCode.Of(most));
         }
 
         if (said.Event(solver, nameof(TwoBone.Softening)) is { } softening && Number(said.Given(softening, 0), out var softness))
-            Add(true, nameof(LimbOptions.Softness), SaidNumbers.Print(softness));
+            Add(true, nameof(LimbOptions.Softness), NumberCode.Of(softness));
         if (said.Element(solver, nameof(TwoBone.TurningPlane)) is { } dial)
         {
             parts.Add(dial);

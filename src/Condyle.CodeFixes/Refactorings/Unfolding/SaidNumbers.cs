@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Condyle.Analyzers.Reporting;
 
 namespace Condyle.CodeFixes.Refactorings;
 
@@ -28,16 +29,13 @@ internal sealed class SaidNumbers
             var index = int.Parse(mark.Groups[1].Value, CultureInfo.InvariantCulture);
             var first = each[0].Numbers.values[index];
             if (each.All(one => Same(one.Numbers.values[index], first)))
-                return Print(first);
+                return NumberCode.Of(first);
             var onLeft = first * (each[0].Side?.Sign ?? 1);
             fits &= side is not null && each.All(one => one.Side is not null && Same(one.Numbers.values[index], onLeft * one.Side.Sign));
-            return $"{Print(onLeft)} * {side}.{nameof(Side.Sign)}";
+            return $"{NumberCode.Of(onLeft)} * {side}.{nameof(Side.Sign)}";
         });
         return fits ? written : null;
     }
-
-    public static string Print(float value) =>
-        value == 0 ? "0" : value == Math.Floor(value) && Math.Abs(value) < 1e6 ? value.ToString("0", CultureInfo.InvariantCulture) : value.ToString("R", CultureInfo.InvariantCulture) + "f";
 
     private static bool Same(float one, float other) => one.Equals(other) || (one == 0 && other == 0);
 }

@@ -22,7 +22,7 @@ internal sealed class LimitsOfLockedChannel : Rule
             return [];
 
         // A helper that limits what it is given is right as soon as one of them is free, and so is one that a sentence moves within those limits.
-        return limits.GroupBy(each => each.Limit.Place)
+        return limits.GroupBy(each => (each.Limit.Place, each.Limit.Turns, each.Limit.Axis))
             .Where(said => said.All(each => IsLocked(each.Control, each.Limit) && rig.Moves.Of(each.Control).Count == 0))
             .SelectMany(said => said.Select(each => FindingOf(each.Control, each.Limit)));
     }

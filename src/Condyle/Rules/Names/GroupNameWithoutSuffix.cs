@@ -19,9 +19,10 @@ internal sealed class GroupNameWithoutSuffix : ModelRule
     protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var suffix = conventions.GroupSuffix;
+        var delivered = NotPortable.LettersOfJoints(model);
         foreach (var group in model.Nodes)
         {
-            if (group.Kind != NodeKind.Group || group.IsUnknown || group.Name.EndsWith(suffix) != Answer.No || WouldEndInIt(group.Name, suffix))
+            if (group.Kind != NodeKind.Group || group.IsUnknown || group.Name.EndsWith(suffix) != Answer.No || WouldEndInIt(group.Name))
                 continue;
             var shortened = ShortFormIn(group.Name, suffix);
             var right = group.Name.ToString() is var name ? name.Substring(0, name.Length - shortened.Length) + suffix : "";
@@ -34,17 +35,18 @@ internal sealed class GroupNameWithoutSuffix : ModelRule
                 Repairs = [new AppendText(group.Id, 0, suffix, $"Rename to '{right}'") { Instead = shortened }],
             };
         }
-    }
 
-    // 'arm group' isn't portable, which is another rule's finding, and is put right by that.
-    private static bool WouldEndInIt(Text name, string suffix) => name.TryKnown(out var known) && NotPortable.Portable(known) is { } portable && portable.EndsWith(suffix, StringComparison.Ordinal);
+        // 'arm group' isn't portable, which is another rule's finding, and is put right by that.
+        bool WouldEndInIt(Text name) => name.TryKnown(out var known) && NotPortable.Fault(known, delivered, conventions) is not null
+            && NotPortable.Portable(known) is { } portable && portable.EndsWith(suffix, StringComparison.Ordinal);
+    }
 
     /// <summary>What another team ends its groups' names in, where that is the suffix cut short: <c>_grp</c>; else nothing.</summary>
     private static string ShortFormIn(Text name, string suffix)
     {
         var end = name.Pieces[name.Pieces.Count - 1] ?? "";
         var mark = end.LastIndexOf('_');
-        return mark >= 0 && (mark > 0 || name.IsOpen) && suffix[0] == '_' && IsShortFor(end.Substring(mark + 1).ToLowerInvariant(), suffix.Substring(1).ToLowerInvariant()) ? end.Substring(mark) : "";
+        return mark >= 0 && (mark > 0 || name.IsOpen) && suffix.Length > 1 && suffix[0] == '_' && IsShortFor(end.Substring(mark + 1).ToLowerInvariant(), suffix.Substring(1).ToLowerInvariant()) ? end.Substring(mark) : "";
     }
 
     // Its beginning, or all but its vowels; or the same with other capitals.

@@ -38,7 +38,8 @@ internal sealed class NotPortable : ModelRule
         }
     }
 
-    private static HashSet<char> LettersOfJoints(RigModel model)
+    /// <summary>What the delivered joints have in their names although it isn't portable.</summary>
+    public static HashSet<char> LettersOfJoints(RigModel model)
     {
         var letters = new HashSet<char>();
         foreach (var node in model.Nodes)
@@ -61,7 +62,8 @@ internal sealed class NotPortable : ModelRule
             Repairs = portable is { Length: > 0 } && portable != name ? [new ReplaceText(node.Id, 0, portable, $"Rename to '{portable}'")] : [],
         };
 
-    private static string? Fault(string name, HashSet<char> delivered, Conventions conventions)
+    /// <summary>What is wrong with a name, as a clause; null where nothing is.</summary>
+    public static string? Fault(string name, HashSet<char> delivered, Conventions conventions)
     {
         if (name.Length == 0)
             return "is no name";

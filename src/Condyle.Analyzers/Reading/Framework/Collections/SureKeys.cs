@@ -21,7 +21,7 @@ internal static class SureKeys
                 if (CanBeFound(own, key) && (own.Sure is null || own.Sure.Find(key) < 0))
                     Put(OpenValue.Any);
                 break;
-            case "UnionWith" or "EnsureCapacity" or "TrimExcess":
+            case "UnionWith" or "TrimExcess":
                 break;
             default:
                 own.IsOpen = true;

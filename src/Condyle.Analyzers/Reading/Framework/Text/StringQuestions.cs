@@ -85,7 +85,7 @@ internal static class StringQuestions
         foreach (var name in new[] { "Equals", "op_Equality", "op_Inequality" })
             Partly(name, (text, call) => call[1] is TextValue other && IsOrdinal(call) && call.Machine.AreEqual(text, other) is { } same ? same == (name != "op_Inequality") : null);
         Partly("Contains", (text, call) => IsOrdinal(call) ? PartlyKnown.Contains(text.Text, PartOf(call)) : null);
-        Partly("IndexOf", (text, call) => call[1] is char || (IsOrdinal(call) && call.Count == 3) ? PartlyKnown.IndexOf(text.Text, PartOf(call)) : null);
+        Partly("IndexOf", (text, call) => (call.Count == 2 && call[1] is char) || (IsOrdinal(call) && call.Count == 3) ? PartlyKnown.IndexOf(text.Text, PartOf(call)) : null);
         Partly("IsNullOrWhiteSpace", (text, _) => text.Text.Pieces.Any(piece => !string.IsNullOrWhiteSpace(piece)) ? false : null);
         Partly("get_Length", (text, call) => new OpenValue(call.Method.Returns) { Least = text.Text.KnownLength });
         Partly("get_Chars", (text, call) => call[1] is int at && at >= 0 && text.Text.Pieces[0] is { } head && at < head.Length ? head[at] : null);
