@@ -52,8 +52,8 @@ internal sealed class ControlMovesNothing : Rule
 
     /// <summary>The controls that move nothing, by the joint at which each stands.</summary>
     public static ILookup<RigNode, RigNode> IdleByJoint(CheckedRig rig) => (
-        from control in rig.Model.Nodes
-        where control is { Kind: NodeKind.Control, IsUnknown: false } && !rig.Motion.IsUsed(control)
+        from control in Unused(rig)
+        where !control.IsUnknown
         let joint = JointOf(control)
         where joint is not null
         select (control, joint)).ToLookup(idle => idle.joint, idle => idle.control);
