@@ -93,12 +93,78 @@ public sealed class BakeTests
     }
 
     [Fact]
-    public void Clips_that_cannot_be_made_are_one_line_with_the_place_and_nothing_is_written()
+    public void Clips_that_cannot_be_made_are_one_line_with_the_place_and_all_others_are_baked()
     {
-        using var program = Harbour(typeof(Hoist), typeof(Becalmed), typeof(BecalmedClips));
+        using var program = Harbour(typeof(Hoist), typeof(Becalmed), typeof(BecalmedClips), typeof(BecalmedRowing));
         Assert.Equal(1, program.Run("--out", program["out"]));
-        Assert.Matches(@"^error: The rig 'Becalmed' has clips that can't be made: NotSupportedException: there is no wind \(.*Rigs\.cs:\d+\)\s*$", program.Error);
-        Assert.Equal(["hoist.gltf"], program.FileNames);
+        Assert.Matches(@"\n  error: 'BecalmedClips' has clips that can't be made, this one and what comes after it: NotSupportedException: there is no wind \(.*Rigs\.cs:\d+\)\s", program.Output);
+        Assert.Equal(["becalmed.glb", "hoist.glb", "hoist.gltf"], program.FileNames);
+        Assert.Equal(["range_of_motion", "unload", "row"], Clips(program, "becalmed"));
+
+        // Who asks for one that is there needn't care.
+        Assert.Equal(0, program.Run("bake", "--rig", "Becalmed", "--clip", "row", "--out", program["out"]));
+        Assert.Equal(2, program.Run("bake", "--rig", "Becalmed", "--clip", "drift", "--out", program["out"]));
+        Assert.Contains("'drift' is none of the clips that could be made. 'BecalmedClips' has clips that can't be made", program.Error, StringComparison.Ordinal);
+
+        Assert.Equal(1, program.Run("list"));
+        Assert.Contains("clips: unload, row\n  error: 'BecalmedClips' has clips", program.Output.ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        Assert.Equal(1, program.Run("list", "--json"));
+        var becalmed = JsonDocument.Parse(program.Output).RootElement.GetProperty("rigs")[0];
+        Assert.Equal("BecalmedClips", becalmed.GetProperty("failedClips")[0].GetProperty("source").GetString());
+        Assert.Equal(0, program.Run("controls", "--rig", "Becalmed", "--out", program["out"]));
+        Assert.Equal(0, program.Run("check"));
+    }
+
+    [Fact]
+    public void A_clip_that_cant_be_baked_fails_alone_with_its_name_and_place()
+    {
+        using var program = Harbour(typeof(Hoist), typeof(Overladen));
+        Assert.Equal(1, program.Run("--out", program["out"]));
+        Assert.Equal(["range_of_motion", "unload", "turn"], Clips(program));
+        var errors = program.Output.ReplaceLineEndings("\n").Split('\n').Where(line => line.StartsWith("  error: ", StringComparison.Ordinal)).ToList();
+        Assert.Equal(3, errors.Count);
+        Assert.Contains("clip 'heavy': has more than 1000 layers", errors[0], StringComparison.Ordinal);
+        Assert.Contains("clip 'astray': 'slow' at 0 s is no control of the rig 'Hoist'. The nearest: 'slew', 'drop' (in Overladen)", errors[1], StringComparison.Ordinal);
+        Assert.Contains("two clips are named 'turn'", errors[2], StringComparison.Ordinal);
+        Assert.Equal(1, program.Run("bake", "--json", "--out", program["out"]));
+        var rig = JsonDocument.Parse(program.Output).RootElement.GetProperty("rigs")[0];
+        Assert.False(rig.GetProperty("isGood").GetBoolean());
+        Assert.Equal(["heavy", "astray", "turn"], rig.GetProperty("failedClips").EnumerateArray().Select(failed => failed.GetProperty("clip").GetString()));
+        Assert.Equal(0, program.Run("bake", "--clip", "unload", "--out", program["out"]));
+        Assert.Equal(0, program.Run("controls", "--clip", "unload", "--out", program["out"]));
+    }
+
+    /// <summary>A loop that doesn't close shows only when it is sampled.</summary>
+    [Fact]
+    public void A_clip_that_fails_while_it_is_baked_fails_alone_too()
+    {
+        using var program = Harbour(typeof(Hoist));
+        Assert.Equal(1, program.Run("bake", "--loop", "--out", program["out"]));
+        Assert.Matches(@"\n  error: clip 'unload': .*loop.* \(in HoistClips\)\s", program.Output);
+        Assert.Equal(["range_of_motion"], Clips(program));
+    }
+
+    [Fact]
+    public void Reports_of_an_earlier_bake_go_with_it_and_what_others_put_there_stays()
+    {
+        using var program = Harbour(typeof(Hoist));
+        Assert.Equal(0, program.Run("bake", "--report", "--out", program["out"]));
+        Assert.Equal(0, program.Run("bake", "--out", program["out"]));
+        Assert.Equal(["hoist.glb", "hoist.gltf"], program.FileNames);
+        program.Write("out/hoist.report.json", "[ { \"weather\": \"fair\" } ]");
+        program.Write("out/hoist.report.txt", "fair");
+        Assert.Equal(0, program.Run("bake", "--out", program["out"]));
+        Assert.Equal(["hoist.glb", "hoist.gltf", "hoist.report.json", "hoist.report.txt"], program.FileNames);
+    }
+
+    [Fact]
+    public void One_rig_is_written_to_a_file_that_is_named_and_several_are_not()
+    {
+        using var program = Harbour(typeof(Hoist), typeof(Mistyped));
+        Assert.Equal(0, program.Run("bake", "--rig", "Hoist", "--report", "--out", program["out/crane.gltf"]));
+        Assert.Equal(["crane.gltf", "crane.report.html", "crane.report.json", "crane.report.txt", "hoist.gltf"], program.FileNames);
+        Assert.Equal(2, program.Run("bake", "--out", program["all.glb"]));
+        Assert.Contains("is one file, and there are 2 to write. Name a folder", program.Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -152,7 +218,7 @@ public sealed class BakeTests
     [MemberData(nameof(BadInputs))]
     public void Bad_input_is_one_message_with_exit_code_2_and_nothing_is_written(string what, string told)
     {
-        using var program = new TestProgram(what switch { "clip" => [typeof(Hoist), typeof(Mistyped), typeof(MistypedClips)], "no file named" => [typeof(Untidy)], _ => [typeof(Hoist), typeof(HoistClips)] });
+        using var program = new TestProgram(what switch { "clip" => [typeof(Mistyped), typeof(MistypedClips)], "no file named" => [typeof(Untidy)], _ => [typeof(Hoist), typeof(HoistClips)] });
         if (what != "no file")
         {
             program.Write("hoist.gltf", what switch
@@ -173,6 +239,7 @@ public sealed class BakeTests
         {
             "no such clip" => ["--clip", "unlaod"],
             "no such rig" => ["--rig", "Hoits"],
+            "clip" => ["--clip", "unload"],
             "frame rate" => ["--fps", "0"],
             "frame rate text" => ["--fps", "many"],
             "unknown option" => ["--speed", "3"],
@@ -192,5 +259,5 @@ public sealed class BakeTests
         return program;
     }
 
-    private static IEnumerable<string> Clips(TestProgram program) => GltfFile.Read(program["out/hoist.glb"]).Model.LogicalAnimations.Select(clip => clip.Name);
+    private static IEnumerable<string> Clips(TestProgram program, string rig = "hoist") => GltfFile.Read(program[$"out/{rig}.glb"]).Model.LogicalAnimations.Select(clip => clip.Name);
 }

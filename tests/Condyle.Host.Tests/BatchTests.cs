@@ -216,7 +216,8 @@ public sealed class BatchTests
     [InlineData("--jobs", "many", "--jobs takes a whole number, not 'many'.")]
     [InlineData("--skeleton", "", "the file can't be read")]
     [InlineData("--clip", "wave", "--clip chooses among the clips of the project")]
-    [InlineData("--out", "clips", "its bake would be written over it")]
+    [InlineData("--out", "clips", "a bake would be written over it")]
+    [InlineData("--out", "all.glb", "is one file, and files are written by names of their own. Name a folder")]
     public void What_cant_be_is_told_before_anything_is_written(string option, string value, string told)
     {
         using var program = Harbour("wave");
@@ -224,6 +225,41 @@ public sealed class BatchTests
         Assert.Equal(2, program.Run("bake", program["clips"], option, option == "--out" ? program[value] : value));
         Assert.Contains(told, program.Error, StringComparison.Ordinal);
         Assert.Equal(before, program.FileNames);
+    }
+
+    [Fact]
+    public void Only_files_that_would_be_lost_are_refused()
+    {
+        using var program = Harbour();
+        ClipFiles.Write(program, "wave", 30);
+        GltfFile.Read(program["clips/wave.glb"]).Write(program["clips/wave.gltf"]);
+        File.Delete(program["clips/wave.glb"]);
+        Assert.Equal(0, program.Run("bake", program["clips"], "--out", program["clips"]));
+        Assert.Equal(0, program.Run("bake", program["clips"], "--out", program["clips"]));
+        Assert.Contains("0 baked, 1 up to date, 0 failed", program.Output, StringComparison.Ordinal);
+        File.Delete(program["clips/wave.gltf"]);
+        Assert.Equal(2, program.Run("bake", program["clips"], "--out", program["clips"]));
+        Assert.Contains("there is no .glb or .gltf file but what a bake wrote", program.Error, StringComparison.Ordinal);
+
+        // What lies there otherwise than a bake wrote it is somebody's clip.
+        ClipFiles.Write(program, "wave", 50);
+        Assert.Equal(0, program.Run("bake", program["clips"], "--out", program["build"]));
+    }
+
+    [Fact]
+    public void Reports_go_with_the_bake_that_they_are_of()
+    {
+        using var program = Harbour("wave", "haul");
+        Assert.Equal(0, program.Run("bake", program["clips"], "--out", program["build"], "--report"));
+        program.Write("build/haul.report.txt", "put there by hand");
+        Assert.Equal(0, program.Run("bake", program["clips"], "--out", program["build"]));
+        Assert.Equal(["haul.bake.json", "haul.glb", "haul.report.txt", "wave.bake.json", "wave.glb"], Directory.GetFiles(program["build"]).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+
+        // A bake of the project's clips into the same file is no batch's any more.
+        ClipFiles.Write(program, "hoist", 30);
+        Assert.Equal(0, program.Run("bake", program["clips/hoist.glb"], "--out", program["build"], "--report"));
+        Assert.Equal(0, program.Run("bake", "--out", program["build"]));
+        Assert.Equal(["hoist.glb"], Directory.GetFiles(program["build"], "hoist*").Select(Path.GetFileName));
     }
 
     [Fact]

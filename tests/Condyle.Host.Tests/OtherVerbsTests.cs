@@ -90,6 +90,14 @@ public sealed class OtherVerbsTests
         var names = GltfFile.Read(program["hoist_controls.glb"]).Model.LogicalNodes.Select(node => node.Name);
         Assert.Equal(["jib", "hook", "condyle_controls", "slew_placement", "slew", "drop_placement", "drop"], names);
 
+        Assert.Equal(0, program.Run("controls", "--rig", "Hoist", "--out", program["desk.gltf"]));
+        Assert.True(File.Exists(program["desk.gltf"]));
+        Assert.Equal(2, program.Run("controls", "--out", program["desk.glb"]));
+        Assert.Contains("is one file, and there are 2 to write. Name a folder", program.Error, StringComparison.Ordinal);
+        Directory.CreateDirectory(program["folder.glb"]);
+        Assert.Equal(0, program.Run("controls", "--rig", "Hoist", "--out", program["folder.glb"]));
+        Assert.True(File.Exists(program["folder.glb/hoist_controls.glb"]));
+
         using var withClip = new TestProgram(typeof(Hoist), typeof(HoistClips));
         withClip.Write("hoist.gltf", Hoist.Delivered);
         Assert.Equal(0, withClip.Run("controls", "--out", withClip.Path, "--clip", "unload"));
@@ -113,6 +121,8 @@ public sealed class OtherVerbsTests
         Assert.StartsWith("Hoist: turn, 0.5 s, within 0", program.Output, StringComparison.Ordinal);
         Assert.Contains($"wrote {program["hoist_turn_controls.glb"]}", program.Output, StringComparison.Ordinal);
         Assert.Equal(0, program.Run("bake", program["hoist_turn_controls.glb"], "--out", program["build"]));
+        Assert.Equal(0, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--out", program["matched.glb"]));
+        Assert.Contains($"wrote {program["matched.glb"]}", program.Output, StringComparison.Ordinal);
 
         Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm"));
         Assert.Contains("--joint: 'arm' doesn't say which joint is which. Write FROM=TO", program.Error, StringComparison.Ordinal);

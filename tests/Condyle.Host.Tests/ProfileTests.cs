@@ -23,7 +23,8 @@ public sealed class ProfileTests
     [InlineData("--fps is said by the profile.", "--profile", "game", "--fps", "60")]
     [InlineData("--report is for bakes without a profile.", "--profile", "game", "--report")]
     [InlineData("--replace is for bakes without a profile.", "x.glb", "--profile", "game", "--replace")]
-    [InlineData("--jobs is for files that are baked without a profile", "x.glb", "--profile", "game", "--jobs", "2")]
+    [InlineData("--out: 'all.glb' is one file, and files are written by names of their own. Name a folder", "--profile", "game", "--out", "all.glb")]
+    [InlineData("--out: 'all.glb' is one file", "x.glb", "--profile", "game", "--out", "all.glb")]
     public void What_doesnt_go_with_a_profile_is_told(string told, params string[] args)
     {
         using var program = Harbour(typeof(HarbourProfiles));
@@ -39,14 +40,73 @@ public sealed class ProfileTests
         ClipFiles.Write(program, "turn", 20);
         File.WriteAllText(program["clips/broken.glb"], "no file");
         Assert.Equal(1, program.Run("bake", "--profile", "game", program["clips"], "--out", program["out"]));
-        Assert.Contains("swing.glb: Hoist for game: 100 units to a metre, Z up", program.Output, StringComparison.Ordinal);
-        Assert.Contains("broken.glb: ", program.Output, StringComparison.Ordinal);
-        Assert.EndsWith("2 baked, 1 failed", program.Output.Trim(), StringComparison.Ordinal);
-        Assert.Equal(["swing.game.far.glb", "swing.game.json", "swing.game.near.glb", "turn.game.far.glb", "turn.game.json", "turn.game.near.glb"], program.FileNames.Where(name => name.Contains(".game.", StringComparison.Ordinal)));
+        var lines = program.Output.TrimEnd().Split('\n');
+        Assert.Contains(lines, line => line.Contains("swing.glb: baked, swing 61 frames", StringComparison.Ordinal));
+        Assert.StartsWith("2 baked, 0 up to date, 1 failed", lines[^3], StringComparison.Ordinal);
+        Assert.Contains("the level 'far' leaves out 'jip_*', which is no joint of this skeleton", lines[^2], StringComparison.Ordinal);
+        Assert.Contains("broken.glb: ", lines[^1], StringComparison.Ordinal);
+        Assert.Equal(["swing.game.bake.json", "swing.game.far.glb", "swing.game.json", "swing.game.near.glb", "turn.game.bake.json", "turn.game.far.glb", "turn.game.json", "turn.game.near.glb"], program.FileNames.Where(name => name.Contains(".game.", StringComparison.Ordinal)));
         Assert.Equal(["swing"], Runtime.Gltf.GltfFile.Read(program["out/swing.game.near.glb"]).Model.LogicalAnimations.Select(clip => clip.Name));
 
         Assert.Equal(0, program.Run("bake", "--profile", "game", program["clips/swing.glb"], "--out", program["out"], "--json"));
-        Assert.Equal("swing", JsonDocument.Parse(program.Output).RootElement.GetProperty("files")[0].GetProperty("clips")[0].GetProperty("clip").GetString());
+        var result = JsonDocument.Parse(program.Output).RootElement;
+        Assert.Equal("game", result.GetProperty("profile").GetString());
+        Assert.Single(result.GetProperty("notes").EnumerateArray());
+        Assert.Equal("swing", result.GetProperty("files")[0].GetProperty("clips")[0].GetProperty("clip").GetString());
+        Assert.Equal("upToDate", result.GetProperty("files")[0].GetProperty("state").GetString());
+    }
+
+    /// <summary>One batch, whatever becomes of the files: jobs, shares, limits that are passed, nodes that are left out, what was done before.</summary>
+    [Fact]
+    public void A_batch_for_an_engine_does_what_any_batch_does()
+    {
+        using var program = Harbour(typeof(HarbourProfiles));
+        ClipFiles.Write(program, "swing", 120);
+        ClipFiles.Write(program, "older", 20, luffs: true);
+        for (var share = 0; share < 2; share++)
+        {
+            Assert.Equal(0, program.Run("bake", "--profile", "game", program["clips"], "--out", program["out"], "--jobs", "2", "--shard", $"{share}/2"));
+            Assert.Contains($"(share {share}/2: ", program.Output, StringComparison.Ordinal);
+        }
+
+        var before = File.ReadAllBytes(program["out/swing.game.json"]);
+        Assert.Equal(0, program.Run("bake", "--profile", "game", program["clips"], "--out", program["out"]));
+        Assert.Contains("0 baked, 2 up to date, 0 failed", program.Output, StringComparison.Ordinal);
+        Assert.Contains("swing.glb: 'swing' at 0.77 s: 'slew' turns 92° about Y", program.Output, StringComparison.Ordinal);
+        Assert.Contains("older.glb: the rig has no 'luff', so what moves there is left out.", program.Output, StringComparison.Ordinal);
+        File.AppendAllText(program["out/swing.game.far.glb"], "x");
+        Assert.Equal(0, program.Run("bake", "--profile", "game", program["clips"], "--out", program["out"]));
+        Assert.Contains("1 baked, 1 up to date, 0 failed", program.Output, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllBytes(program["out/swing.game.json"]));
+        Assert.Equal(0, program.Run("bake", "--profile", "cinema", program["clips"], "--out", program["out"]));
+        Assert.Contains("2 baked, 0 up to date, 0 failed", program.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Files_beside_the_clips_are_no_clash_and_no_clips()
+    {
+        using var program = Harbour(typeof(HarbourProfiles));
+        ClipFiles.Write(program, "swing", 40);
+        Assert.Equal(0, program.Run("bake", "--profile", "game", program["clips"], "--out", program["clips"]));
+        Assert.Equal(0, program.Run("bake", "--profile", "game", program["clips"], "--out", program["clips"]));
+        Assert.Contains("0 baked, 1 up to date, 0 failed", program.Output, StringComparison.Ordinal);
+        Assert.Equal(0, program.Run("bake", "--profile", "cinema", program["clips"], "--out", program["clips"]));
+        Assert.Contains("1 baked, 0 up to date, 0 failed", program.Output, StringComparison.Ordinal);
+        File.Move(program["clips/swing.glb"], program["clips/swing.cinema.glb"], overwrite: true);
+        Assert.Equal(0, program.Run("bake", "--profile", "cinema", program["clips"], "--out", program["clips"]));
+        Assert.True(File.Exists(program["clips/swing.cinema.cinema.glb"]));
+    }
+
+    [Fact]
+    public void A_clip_that_cant_be_baked_fails_alone()
+    {
+        using var program = new TestProgram(typeof(Mistyped), typeof(MistypedClips), typeof(HarbourProfiles));
+        program.Write("hoist.gltf", Hoist.Delivered);
+        Assert.Equal(1, program.Run("bake", "--profile", "game", "--out", program["out"]));
+        Assert.Contains("  error: clip 'unload': 'slow' at 0 s is no control of the rig 'Mistyped'", program.Output, StringComparison.Ordinal);
+        Assert.Equal(["reel"], Runtime.Gltf.GltfFile.Read(program["out/mistyped.game.near.glb"]).Model.LogicalAnimations.Select(clip => clip.Name));
+        Assert.Equal(1, program.Run("bake", "--profile", "game", "--out", program["out"], "--json"));
+        Assert.Equal("unload", JsonDocument.Parse(program.Output).RootElement.GetProperty("rigs")[0].GetProperty("failedClips")[0].GetProperty("clip").GetString());
     }
 
     [Fact]
@@ -92,7 +152,7 @@ public sealed class HarbourProfiles : IEngineProfiles
             UnitsPerMetre = 100,
             Up = Axis.Z,
             Bake = new() { FramesPerSecond = 60, Keys = new(0.001, 0.1) },
-            Levels = [new("near"), new("far") { LeavesOut = ["hook"] }],
+            Levels = [new("near"), new("far") { LeavesOut = ["hook", "jip_*"] }],
         },
         new("cinema") { Additive = AdditiveReference.Rest },
     ];

@@ -87,7 +87,7 @@ public sealed class Mistyped : IRigDefinition
 
 public sealed class MistypedClips : IClipsFor<Mistyped>
 {
-    public IEnumerable<Clip> Clips() => [new Clip("unload", seconds: 1).TurnAbout("slow", Axis.Y, (0, 0))];
+    public IEnumerable<Clip> Clips() => [new Clip("unload", seconds: 1).TurnAbout("slow", Axis.Y, (0, 0)), new Clip("reel", seconds: 1).TurnAbout("slew", Axis.Y, (0, 0), (1, 30))];
 }
 
 /// <summary>A static field of it fails, which the runtime wraps twice.</summary>
@@ -111,6 +111,33 @@ public sealed class BecalmedClips : IClipsFor<Becalmed>
     {
         yield return new Clip("unload", seconds: 1).TurnAbout("slew", Axis.Y, (0, 0));
         throw new NotSupportedException("there is no wind");
+    }
+}
+
+/// <summary>They come after those that fail.</summary>
+public sealed class BecalmedRowing : IClipsFor<Becalmed>
+{
+    public IEnumerable<Clip> Clips() => [new Clip("row", seconds: 1).TurnAbout("slew", Axis.Y, (0, 0), (1, 10))];
+}
+
+/// <summary>One clip too heavy, one that doesn't fit its rig, one that is there twice, and good ones.</summary>
+public sealed class Overladen : IClipsFor<Hoist>
+{
+    public IEnumerable<Clip> Clips()
+    {
+        var heavy = new Clip("heavy", seconds: 1).TurnAbout("slew", Axis.Y, (0, 0), (1, 10));
+        var (over, under) = (new Clip("over", seconds: 1), new Clip("under", seconds: 1).TurnAbout("slew", Axis.Y, (0, 0)));
+        for (var layer = 0; layer < 40; layer++)
+            over.Layer(under);
+        for (var layer = 0; layer < 24; layer++)
+            heavy.Layer(over);
+        // It was laid over the other one before it got too many layers of its own.
+        for (var layer = 0; layer < 40; layer++)
+            over.Layer(under);
+        yield return heavy;
+        yield return new Clip("astray", seconds: 1).TurnAbout("slow", Axis.Y, (0, 0));
+        yield return new Clip("turn", seconds: 1).TurnAbout("slew", Axis.Y, (0, 0), (1, 30));
+        yield return new Clip("turn", seconds: 1).TurnAbout("slew", Axis.Y, (0, 0), (1, 60));
     }
 }
 

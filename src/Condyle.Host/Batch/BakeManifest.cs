@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Condyle.Host.Reporting;
 using Condyle.Runtime;
 using Condyle.Runtime.Gltf.Writing;
 
@@ -16,37 +17,44 @@ namespace Condyle.Host.Batch;
 /// <param name="LeftOut">The nodes that the file moves and the rig hasn't; none where a manifest doesn't say.</param>
 internal sealed record BakeManifest(string Work, string Rig, string Input, IReadOnlyList<WrittenFile> Files, IReadOnlyList<BakedPart> Clips, IReadOnlyList<string>? LeftOut)
 {
-    public static string PathFor(string output) => Path.ChangeExtension(output, ".bake.json");
+    private const string Extension = ".bake.json";
+
+    public static string PathFor(string output) => Path.ChangeExtension(output, Extension);
+
+    /// <summary>The manifest beside a file; null when there is none that can be read, so that the work is done again.</summary>
+    public static BakeManifest? Find(string output) => Read(PathFor(output));
 
     /// <summary>The manifest of this work if it was finished and its files are as they were written, else null.</summary>
-    public static BakeManifest? FindFinished(string output, string work)
+    public static BakeManifest? FindFinished(string output, string work) => Find(output) is { } manifest && manifest.Work == work
+        && manifest.Files.Any(file => file.Name == Path.GetFileName(output)) && manifest.Files.All(file => file.IsThere(Path.GetDirectoryName(Path.GetFullPath(output))!)) ? manifest : null;
+
+    /// <summary>The names of a folder's files that lie there as a batch wrote them.</summary>
+    public static IReadOnlySet<string> ResultsIn(string folder) => Directory.EnumerateFiles(folder, "*" + Extension)
+        .Select(Read).OfType<BakeManifest>().SelectMany(manifest => manifest.Files).Where(file => file.IsThere(folder)).Select(file => file.Name).ToHashSet(StringComparer.Ordinal);
+
+    /// <summary>Removes the manifest of a batch beside a file that another bake has written since, and what else that batch left there.</summary>
+    /// <exception cref="BadInputException">It can't be removed.</exception>
+    public static void DiscardOld(string output)
+    {
+        if (Find(output) is not { } manifest)
+            return;
+        WrittenFile.DiscardOld(manifest.Files, [output, .. ReportFiles.PathsFor(output)], Path.GetDirectoryName(Path.GetFullPath(output))!);
+        AtomicFile.Remove(PathFor(output));
+    }
+
+    private static BakeManifest? Read(string path)
     {
         try
         {
-            var manifest = JsonSerializer.Deserialize<BakeManifest>(File.ReadAllBytes(PathFor(output)), ReadableJson.Whole);
-            var folder = Path.GetDirectoryName(Path.GetFullPath(output))!;
-            return manifest?.Work == work && !manifest.Clips.Contains(null!) && manifest.Files.Any(file => file?.Name == Path.GetFileName(output)) && manifest.Files.All(file => file is not null && file.IsThere(folder)) ? manifest : null;
+            return JsonSerializer.Deserialize<BakeManifest>(File.ReadAllBytes(path), ReadableJson.Whole) is { } manifest && !manifest.Clips.Contains(null!) && !manifest.Files.Contains(null!) ? manifest : null;
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or JsonException or NotSupportedException or ArgumentException)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or JsonException or NotSupportedException)
         {
-            // What can't be read tells nothing: the work is done again.
             return null;
         }
     }
 
     public void Write(string output) => AtomicFile.Write(PathFor(output), ReadableJson.Text(this));
-}
-
-/// <summary>A file that a bake wrote.</summary>
-/// <param name="Name">Its name, in the manifest's folder.</param>
-/// <param name="Bytes">Its length.</param>
-/// <param name="Sha256">The hash of its content.</param>
-internal sealed record WrittenFile(string Name, long Bytes, string Sha256)
-{
-    public static WrittenFile Of(string path) => new(Path.GetFileName(path), new FileInfo(path).Length, FileHash.Of(path));
-
-    public bool IsThere(string folder) => Path.GetFileName(Name) == Name && Path.Combine(folder, Name) is var path
-        && new FileInfo(path) is { Exists: true } file && file.Length == Bytes && FileHash.Of(path) == Sha256;
 }
 
 /// <summary>A clip that was baked, in short.</summary>

@@ -6,15 +6,14 @@ using Condyle.Runtime.Matching;
 
 namespace Condyle.Host.Batch;
 
-/// <summary>Bakes files of clips, each into a file of its own. One that fails fails alone; one that was baked before is left as it is.</summary>
+/// <summary>Bakes files of clips, each by itself. One that fails fails alone; one that was baked before is left as it is.</summary>
 /// <param name="rig">The rig.</param>
 /// <param name="compiled">The same, compiled.</param>
 /// <param name="delivered">The file that its skeleton was delivered in.</param>
-/// <param name="settings">How they are baked.</param>
-/// <param name="reports">Whether reports are written beside the files.</param>
-internal sealed class BatchBaker(Rig rig, CompiledRig compiled, GltfFile delivered, BakeSettings settings, bool reports)
+/// <param name="target">What becomes of each file.</param>
+internal sealed class BatchBaker(Rig rig, CompiledRig compiled, GltfFile delivered, IBakeTarget target)
 {
-    private readonly WorkHash works = new(rig, delivered, (settings, reports).ToTuple());
+    private readonly WorkHash works = new(rig, delivered, target.Settings);
 
     /// <summary>Bakes a file, unless that was done.</summary>
     public BatchResult Run(BatchInput input, CancellationToken cancellation)
@@ -26,15 +25,14 @@ internal sealed class BatchBaker(Rig rig, CompiledRig compiled, GltfFile deliver
             if (BakeManifest.FindFinished(input.Output, work) is { } finished)
                 return BatchResult.UpToDate(input, finished);
 
+            var earlier = BakeManifest.Find(input.Output);
             var read = ClipFile.Read(file, compiled);
-            var result = RigBaker.Prepare(compiled, delivered, read.Clips, settings).Write(input.Output, cancellation: cancellation);
-            if (!result.Holds)
-                return BatchResult.Failed(input, NotLive(result.Clips.First(clip => !clip.Holds)));
-            List<string> written = [input.Output];
-            if (reports)
-                written.AddRange(ReportFiles.Write(result));
-            List<BakedPart> parts = [.. result.Clips.Zip(read.Clips, (report, clip) => BakedPart.Of(report, PassedLimits.Of(compiled, clip)))];
+            var (reports, written) = target.Bake(read.Clips, input.Name, cancellation);
+            if (reports.FirstOrDefault(report => !report.Holds) is { } wrong)
+                return BatchResult.Failed(input, NotLive(wrong));
+            List<BakedPart> parts = [.. reports.Zip(read.Clips, (report, clip) => BakedPart.Of(report, PassedLimits.Of(compiled, clip)))];
             var manifest = new BakeManifest(work, rig.Name, Path.GetFileName(input.Path), [.. written.Select(WrittenFile.Of)], parts, read.NodesNotInRig);
+            WrittenFile.DiscardOld(earlier?.Files ?? [], written, Path.GetDirectoryName(Path.GetFullPath(input.Output))!);
             manifest.Write(input.Output);
             return BatchResult.Baked(input, manifest);
         }
@@ -46,13 +44,12 @@ internal sealed class BatchBaker(Rig rig, CompiledRig compiled, GltfFile deliver
 
     /// <summary>Clears away what a killed batch left half-written: by one look at the folder, however many files it is for.</summary>
     /// <exception cref="BadInputException">The folder can't be read.</exception>
-    public static void DiscardLeftOvers(IEnumerable<BatchInput> inputs, string folder)
+    public void DiscardLeftOvers(IEnumerable<BatchInput> inputs, string folder)
     {
         try
         {
-            AtomicFile.DiscardLeftOvers(folder, inputs
-                .SelectMany(input => ReportFiles.PathsFor(input.Output).Append(input.Output).Append(BakeManifest.PathFor(input.Output)))
-                .Select(path => Path.GetFileName(path)));
+            AtomicFile.DiscardLeftOvers(folder, inputs.SelectMany(input =>
+                target.FilesFor(input.Name).Concat(ReportFiles.PathsFor(input.Output).Append(BakeManifest.PathFor(input.Output)).Select(path => Path.GetFileName(path)))));
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

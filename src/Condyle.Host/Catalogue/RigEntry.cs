@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Reflection;
 using Condyle.Model;
 using Condyle.Runtime;
@@ -24,7 +23,18 @@ internal sealed class RigEntry(Type definition, IReadOnlyList<Type> clipSources)
 
     /// <summary>Runs the definition and checks the rig that it says.</summary>
     /// <exception cref="RigFailure">The definition throws.</exception>
-    public Rig Examine() => Run(() => Rig.Examine((IRigDefinition)Activator.CreateInstance(definition)!), "can't be built");
+    public Rig Examine()
+    {
+        try
+        {
+            return Rig.Examine((IRigDefinition)Activator.CreateInstance(definition)!);
+        }
+        catch (Exception problem)
+        {
+            var (line, cause) = ProjectFault.Of(problem, definition.Assembly);
+            throw new RigFailure($"The rig '{Name}' can't be built: {line}", cause);
+        }
+    }
 
     /// <exception cref="RigFailure">The rig can't be put into an order of evaluation.</exception>
     public CompiledRig Compile(Rig rig)
@@ -40,43 +50,14 @@ internal sealed class RigEntry(Type definition, IReadOnlyList<Type> clipSources)
     }
 
     /// <summary>The project's clips of this rig, in the order of the names of their classes.</summary>
-    /// <exception cref="RigFailure">A clip source throws.</exception>
-    public IReadOnlyList<Clip> Clips() => Run(
-        () => clipSources.SelectMany(source => ((IRigClips)Activator.CreateInstance(source)!).Clips()).ToList(),
-        "has clips that can't be made");
+    public ProjectClips Clips() => ProjectClips.Of(clipSources);
 
     /// <summary>The built-in range of motion, where there is something to show, and the project's clips.</summary>
-    /// <exception cref="RigFailure">A clip source throws.</exception>
-    public IReadOnlyList<Clip> ClipsWithRange(CompiledRig compiled) => RangeOfMotion.Find(compiled) is { } builtIn ? [builtIn, .. Clips()] : Clips();
-
-    /// <summary>The project's own code runs here: what it throws becomes one line with the place, not a stack trace.</summary>
-    private T Run<T>(Func<T> code, string what)
-    {
-        try
-        {
-            return code();
-        }
-        catch (Exception problem) when (problem is not BadInputException)
-        {
-            var cause = problem;
-            while (cause is TargetInvocationException or TypeInitializationException && cause.InnerException is { } inner)
-                cause = inner;
-            if (cause is BadInputException)
-                throw cause;
-            var kind = cause is ArgumentException or InvalidOperationException ? "" : $"{cause.GetType().Name}: ";
-            throw new RigFailure($"The rig '{Name}' {what}: {kind}{Messages.OnOneLine(Messages.OfRefusal(cause.Message).ReplaceLineEndings(" "))}{PlaceOf(cause)}", cause);
-        }
-    }
+    public ProjectClips ClipsWithRange(CompiledRig compiled) => ProjectClips.Of(clipSources, RangeOfMotion.Find(compiled));
 
     /// <summary>Where in the code that stands whose numbers can't be; nothing where that is no single sentence.</summary>
     private static string PlaceOf(RigGeometryException? fault, Rig rig) =>
         fault?.Faults.Select(each => each.About).OfType<RigElement>().Select(about => rig.Places.Find(about.Place)).FirstOrDefault(line => line is not null) is { } place ? $" ({place.File}:{place.Line})" : "";
-
-    private string PlaceOf(Exception problem)
-    {
-        var frame = new StackTrace(problem, fNeedFileInfo: true).GetFrames().FirstOrDefault(frame => frame.GetMethod()?.Module.Assembly == definition.Assembly);
-        return frame?.GetFileName() is { } file ? $" ({file}:{frame.GetFileLineNumber()})" : "";
-    }
 }
 
 /// <summary>A rig that can't be built or evaluated: work that failed, told in one line.</summary>

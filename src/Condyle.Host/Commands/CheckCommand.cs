@@ -10,7 +10,7 @@ internal sealed class CheckCommand(Surroundings surroundings)
     {
         List<CheckedRig> checkedRigs = [.. RigCatalogue.Of(surroundings).Choose(rig).Select(CheckedRig.Of)];
         if (json)
-            JsonReport.Write(surroundings.Output, new { rigs = checkedRigs.Select(one => new RigJson(one, null)) });
+            JsonReport.Write(surroundings.Output, new { rigs = checkedRigs.Select(one => new RigJson(one, null, [])) });
         else
             new Report(surroundings).Show(checkedRigs);
         return checkedRigs.All(one => one.IsGood) ? ExitCode.Ok : ExitCode.Failed;

@@ -81,8 +81,7 @@ internal static class CommandTree
         command.SetAction((parsed, cancellation) => Task.Run(
             () => (Files(parsed), parsed.GetValue(options.Profile)) switch
             {
-                ({ } files, { } profile) => new ProfileBatchCommand(surroundings, files, profile).Run(cancellation),
-                ({ } files, null) => new BatchCommand(surroundings, files).Run(cancellation),
+                ({ } files, _) => new BatchCommand(surroundings, files).Run(cancellation),
                 (null, { } profile) => new ProfileCommand(surroundings, options.Request(parsed, mayHaveNoFile: false), profile).Run(cancellation),
                 _ => new BakeCommand(surroundings, options.Request(parsed, mayHaveNoFile: false)).Run(cancellation),
             },
@@ -99,8 +98,6 @@ internal static class CommandTree
 
             if (given.GetResult(options.Files) is { Tokens.Count: > 0 } files)
             {
-                if (given.GetResult(options.Profile) is { Implicit: false } && given.GetResult(options.Jobs) is { Implicit: false })
-                    given.AddError("--jobs is for files that are baked without a profile; share them out with --shard.");
                 // What looks like an option and is none would be taken as a file.
                 foreach (var file in files.Tokens.Where(file => file.Value.StartsWith('-')))
                     given.AddError($"There is no option '{file.Value}'. {Nearest.To(file.Value, command.Options.Select(option => option.Name), most: 1)}.");
@@ -115,7 +112,7 @@ internal static class CommandTree
         return command;
 
         BatchRequest? Files(ParseResult parsed) => parsed.GetValue(options.Files) is { Length: > 0 } files
-            ? new BatchRequest(options.Request(parsed, mayHaveNoFile: false), files, parsed.GetValue(options.Jobs), parsed.GetValue(options.Shard))
+            ? new BatchRequest(options.Request(parsed, mayHaveNoFile: false), files, parsed.GetValue(options.Jobs), parsed.GetValue(options.Shard), parsed.GetValue(options.Profile))
             : null;
     }
 

@@ -7,14 +7,15 @@ namespace Condyle.Host.Commands;
 /// <summary>Writes the controls of rigs as nodes, for an animator.</summary>
 internal sealed class ControlsCommand(Surroundings surroundings)
 {
-    public int Run(string? rig, string folder, string? skeleton, IReadOnlyList<string> clips, bool json)
+    public int Run(string? rig, string place, string? skeleton, IReadOnlyList<string> clips, bool json)
     {
         var entries = RigCatalogue.Of(surroundings).Choose(rig);
         if (skeleton is not null && entries.Count > 1)
             throw new BadInputException("--skeleton", $"it is the delivered file of one rig, and there are {entries.Count}", "Say which with --rig");
         if (clips.Count > 0 && entries.Count > 1)
             throw new BadInputException("--clip", $"clips are of one rig, and there are {entries.Count}", "Say which with --rig");
-        List<WrittenControls> written = [.. entries.Select(entry => Write(entry, folder, skeleton, clips, isAsked: rig is not null))];
+        OutputPlace.CheckHolds(place, entries.Count);
+        List<WrittenControls> written = [.. entries.Select(entry => Write(entry, place, skeleton, clips, isAsked: rig is not null))];
         if (json)
             JsonReport.Write(surroundings.Output, new { rigs = written });
         else
@@ -22,7 +23,7 @@ internal sealed class ControlsCommand(Surroundings surroundings)
         return written.All(one => !one.Failed) ? ExitCode.Ok : ExitCode.Failed;
     }
 
-    private WrittenControls Write(RigEntry entry, string folder, string? skeleton, IReadOnlyList<string> clips, bool isAsked)
+    private WrittenControls Write(RigEntry entry, string place, string? skeleton, IReadOnlyList<string> clips, bool isAsked)
     {
         var delivered = isAsked ? entry.NeedSkeleton(surroundings, skeleton) : entry.FindSkeleton(surroundings, skeleton);
         if (delivered is null)
@@ -30,11 +31,15 @@ internal sealed class ControlsCommand(Surroundings surroundings)
         var found = CheckedRig.Of(entry);
         if (found.Compiled is not { } compiled)
             return new(entry.Name, null, 0, found.Failure ?? "it has findings that are errors: run check to see them", Failed: true);
-        var output = Path.Combine(folder, entry.Name.ToLowerInvariant() + "_controls.glb");
-        var known = entry.ClipsWithRange(compiled);
-        AskedClips.Check(clips, known);
-        ControlsFile.Write(compiled, delivered, output, clips.Count == 0 ? [] : AskedClips.Among(clips, known));
+        var output = OutputPlace.Of(place, entry.Name.ToLowerInvariant() + "_controls.glb");
+        ControlsFile.Write(compiled, delivered, output, clips.Count == 0 ? [] : Chosen(clips, entry.ClipsWithRange(compiled)));
         return new(entry.Name, output, compiled.Controls.Count, null, Failed: false);
+    }
+
+    private static List<Clip> Chosen(IReadOnlyList<string> asked, ProjectClips known)
+    {
+        AskedClips.Check(asked, [known]);
+        return AskedClips.Among(asked, known);
     }
 
     private void Show(WrittenControls written)

@@ -14,7 +14,7 @@ internal sealed class ListCommand(Surroundings surroundings)
             JsonReport.Write(surroundings.Output, new { rigs = lines });
         else
             lines.ForEach(Show);
-        return lines.All(line => line.Failure is null) ? ExitCode.Ok : ExitCode.Failed;
+        return lines.All(line => line.Failure is null && line.FailedClips.Count == 0) ? ExitCode.Ok : ExitCode.Failed;
     }
 
     private void Show(RigLine line)
@@ -22,15 +22,17 @@ internal sealed class ListCommand(Surroundings surroundings)
         surroundings.Output.WriteLine(line.Failure is not null ? $"{line.Rig}: {line.Failure}"
             : $"{line.Rig}: {Say.Count(line.Joints, "joint")}, {Say.Count(line.Controls, "control")}, {Say.Count(line.Switches, "switch", "switches")}, {Say.Count(line.Dials, "dial")}, {Say.Count(line.Choices, "choice")}, {Say.Count(line.Nodes, "node")} in all");
         surroundings.Output.WriteLine($"  delivered in {line.Skeleton ?? "no named file"}; clips: {(line.Clips.Count == 0 ? "none" : string.Join(", ", line.Clips))}");
+        foreach (var failure in line.FailedClips)
+            surroundings.Output.WriteLine($"  error: {failure.Reason}");
     }
 
-    private sealed record RigLine(string Rig, string? Skeleton, int Joints, int Controls, int Switches, int Dials, int Choices, int Nodes, IReadOnlyList<string> Clips, string? Failure)
+    private sealed record RigLine(string Rig, string? Skeleton, int Joints, int Controls, int Switches, int Dials, int Choices, int Nodes, IReadOnlyList<string> Clips, IReadOnlyList<ClipFailure> FailedClips, string? Failure)
     {
         public static RigLine Of(RigEntry entry)
         {
             try
             {
-                var model = entry.Examine().Model;
+                var (model, clips) = (entry.Examine().Model, entry.Clips());
                 return new RigLine(
                     entry.Name,
                     entry.SkeletonFile,
@@ -40,12 +42,13 @@ internal sealed class ListCommand(Surroundings surroundings)
                     model.Dials.Count,
                     model.Choices.Count,
                     model.Nodes.Count,
-                    [.. entry.Clips().Select(clip => clip.Name)],
+                    [.. clips.All.Select(clip => clip.Name)],
+                    clips.Failures,
                     null);
             }
             catch (RigFailure failure)
             {
-                return new RigLine(entry.Name, entry.SkeletonFile, 0, 0, 0, 0, 0, 0, [], failure.Message);
+                return new RigLine(entry.Name, entry.SkeletonFile, 0, 0, 0, 0, 0, 0, [], [], failure.Message);
             }
         }
     }

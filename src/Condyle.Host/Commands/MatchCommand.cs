@@ -20,7 +20,7 @@ internal sealed class MatchCommand(Surroundings surroundings, MatchRequest reque
             ? JointMotion.FromBvh(request.File, request.Up)
             : JointMotion.FromGltf(request.File, request.Animation);
         var result = MotionMatch.Run(rig, motion, MapOf(request.Joints), request.Settings with { Choices = ChosenOptions.Of(request.Choices, rig, motion.Seconds) }, cancellation: cancellation);
-        var output = Path.Combine(request.Folder, $"{entries[0].Name.ToLowerInvariant()}_{Path.GetFileNameWithoutExtension(request.File)}_controls.glb");
+        var output = OutputPlace.Of(request.Output, $"{entries[0].Name.ToLowerInvariant()}_{Path.GetFileNameWithoutExtension(request.File)}_controls.glb");
         ControlsFile.Write(rig, delivered, output, [result.Clip]);
         if (request.Json)
             JsonReport.Write(surroundings.Output, new { rig = entries[0].Name, file = output, clip = result.Clip.Name, result.Largest, result.Joints, result.NotInRig, result.NotInMotion, result.Notes });

@@ -11,7 +11,7 @@ namespace Condyle.Host.Commands;
 /// <param name="Settings">What is kept, and so on.</param>
 /// <param name="Up">The axis of a BVH file that points up.</param>
 /// <param name="Skeleton">The delivered file, instead of the one that the rig names.</param>
-/// <param name="Folder">Where the controls file is written.</param>
+/// <param name="Output">The controls file, or the folder that it is written to.</param>
 /// <param name="Json">Whether the result is printed as JSON.</param>
 internal sealed record MatchRequest(
-    string File, string? Animation, string? Rig, IReadOnlyList<string> Joints, IReadOnlyList<string> Choices, MotionMatchSettings Settings, Axis Up, string? Skeleton, string Folder, bool Json);
+    string File, string? Animation, string? Rig, IReadOnlyList<string> Joints, IReadOnlyList<string> Choices, MotionMatchSettings Settings, Axis Up, string? Skeleton, string Output, bool Json);

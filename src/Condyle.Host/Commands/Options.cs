@@ -54,7 +54,7 @@ internal sealed class Options
 
     public Option<string> Folder { get; } = new("--out")
     {
-        Description = "The folder that files are written to.",
+        Description = "The folder that files are written to; where one file is written, its name will do.",
         HelpName = "DIR",
         DefaultValueFactory = _ => "out",
         Validators =
@@ -62,7 +62,7 @@ internal sealed class Options
             given =>
             {
                 if (given.Tokens is [{ Value: "" }])
-                    given.AddError("--out takes a folder, and nothing is named.");
+                    given.AddError("--out takes a folder, or the name of a file, and nothing is named.");
             },
         },
     };

@@ -1,44 +1,49 @@
 using Condyle.Host.Catalogue;
 using Condyle.Host.Reporting;
 using Condyle.Runtime;
+using Condyle.Runtime.Gltf;
+using Condyle.Runtime.Profiles;
 
 namespace Condyle.Host.Commands;
 
-/// <summary>Bakes the project's clips for an engine, as a profile of the team says.</summary>
+/// <summary>Bakes the project's clips for an engine, as a profile of the team says. A clip that can't be baked fails alone.</summary>
 internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest request, string profileName)
 {
     public int Run(CancellationToken cancellation)
     {
         var profile = ProfileCatalogue.Choose(surroundings, profileName);
+        OutputPlace.CheckIsFolder(request.Output);
         List<CheckedRig> rigs = [.. RigCatalogue.Of(surroundings).Choose(request.Rig).Select(CheckedRig.Of)];
         var clipsOf = rigs.Where(rig => rig.IsGood).ToDictionary(rig => rig, rig => rig.Entry.Clips());
-        AskedClips.Check(request.Clips, clipsOf.Values.SelectMany(clips => clips));
+        AskedClips.Check(request.Clips, clipsOf.Values);
         var results = new List<object>();
-        var isGood = rigs.All(rig => rig.IsGood);
+        var isGood = true;
         foreach (var rig in rigs)
         {
             if (rig.Compiled is not { } compiled)
             {
+                isGood = false;
                 if (request.Json)
-                    results.Add(new RigJson(rig, null));
+                    results.Add(new RigJson(rig, null, []));
                 else
                     new Report(surroundings).Show([rig]);
                 continue;
             }
 
-            var clips = AskedClips.Among(request.Clips, clipsOf[rig]);
-            if (clips.Count == 0 || (request.Rig is null ? rig.Entry.FindSkeleton(surroundings, request.Skeleton) : rig.Entry.NeedSkeleton(surroundings, request.Skeleton)) is not { } skeleton)
+            var (clips, failures) = (AskedClips.Among(request.Clips, clipsOf[rig]), AskedClips.FailuresAmong(request.Clips, clipsOf[rig]));
+            if (clips.Count + failures.Count == 0 || (request.Rig is null ? rig.Entry.FindSkeleton(surroundings, request.Skeleton) : rig.Entry.NeedSkeleton(surroundings, request.Skeleton)) is not { } skeleton)
             {
                 if (!request.Json)
                     surroundings.Output.WriteLine($"{rig.Name}: not baked, {(clips.Count > 0 ? "it names no delivered file" : request.Clips.Count > 0 ? "it has no clip of those asked for" : "the project has no clips for it")}");
                 continue;
             }
 
-            var (manifest, reports) = ProfileBaker.Write(compiled, skeleton, clips, profile, request.Folder, cancellation: cancellation);
-            isGood &= reports.All(report => report.Holds);
-            results.Add(new { rig = rig.Name, manifest, clips = reports });
+            var written = clips.Count == 0 ? null : new ProfileWriter(compiled, GltfFile.Read(skeleton), profile)
+                .Write(clips, request.Output, failed: (clip, problem) => failures.Add(clipsOf[rig].Failed(clip, problem)), cancellation: cancellation);
+            isGood &= failures.Count == 0 && written?.Reports.All(report => report.Holds) != false;
+            results.Add(new { rig = rig.Name, written?.Manifest, clips = written?.Reports ?? [], failedClips = failures });
             if (!request.Json)
-                Show(surroundings, request.Folder, manifest, reports);
+                Show(rig.Name, written, failures);
         }
 
         if (request.Json)
@@ -46,12 +51,22 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
         return isGood ? ExitCode.Ok : ExitCode.Failed;
     }
 
-    public static void Show(Surroundings surroundings, string folder, ProfileManifest manifest, IReadOnlyList<BakeReport> reports, string? from = null)
+    private void Show(string rig, (ProfileManifest Manifest, IReadOnlyList<BakeReport> Reports)? written, IReadOnlyList<ClipFailure> failures)
     {
-        surroundings.Output.WriteLine(FormattableString.Invariant($"{(from is null ? "" : from + ": ")}{manifest.Rig} for {manifest.Profile}: {manifest.UnitsPerMetre} units to a metre, {manifest.Up} up"));
-        foreach (var report in reports)
-            surroundings.Output.WriteLine(FormattableString.Invariant($"  {report.Clip}: {report.Frames} frames at {report.FramesPerSecond}/s, on frames within {Say.Both(report.OnFrames)}{(report.Holds ? "" : ": more than is allowed")}"));
-        foreach (var file in manifest.Files)
-            surroundings.Output.WriteLine($"  wrote {Path.Combine(folder, file.Name)}, {Say.Bytes(file.Bytes)}");
+        if (written is var (manifest, reports))
+        {
+            surroundings.Output.WriteLine(FormattableString.Invariant($"{rig} for {manifest.Profile}: {manifest.UnitsPerMetre} units to a metre, {manifest.Up} up"));
+            foreach (var report in reports)
+                surroundings.Output.WriteLine(FormattableString.Invariant($"  {report.Clip}: {report.Frames} frames at {report.FramesPerSecond}/s, on frames within {Say.Both(report.OnFrames)}{(report.Holds ? "" : ": more than is allowed")}"));
+            foreach (var file in manifest.Files)
+                surroundings.Output.WriteLine($"  wrote {Path.Combine(request.Output, file.Name)}, {Say.Bytes(file.Bytes)}");
+            foreach (var file in manifest.Files.Where(file => file.NotInSkeleton.Count > 0))
+                surroundings.Output.WriteLine($"  {Say.NotInSkeleton(file.Level, file.NotInSkeleton)}");
+        }
+        else
+            surroundings.Output.WriteLine($"{rig}: not baked, it has no clip that can be");
+
+        foreach (var failure in failures)
+            surroundings.Output.WriteLine($"  error: {failure.Reason}");
     }
 }

@@ -1,3 +1,4 @@
+using Condyle.Host.Catalogue;
 using Condyle.Host.Commands;
 using Condyle.Runtime;
 using Condyle.Runtime.Baking.Reports;
@@ -29,17 +30,19 @@ internal sealed class Report
     }
 
     /// <summary>The result of the main job for one rig.</summary>
-    public void Show(CheckedRig rig, RigBakeResult? result, IReadOnlyList<Clip> clips, string whyNot)
+    public void Show(CheckedRig rig, RigBakeResult? result, IReadOnlyList<Clip> clips, IReadOnlyList<ClipFailure> failures, string whyNot)
     {
         Show(rig);
         if (result is not null)
             Show(result, clips);
         else if (rig.IsGood)
             Line($"  not baked: {whyNot}");
+        foreach (var failure in failures)
+            Line($"  error: {failure.Reason}", "red");
     }
 
     /// <summary>Does the work under a progress bar, if there is somebody to see it.</summary>
-    public RigBakeResult WhileBaking(IReadOnlyList<Clip> clips, Func<IProgress<BakeProgress>?, RigBakeResult> bake) => bars is null ? bake(null) : bars.Progress()
+    public RigBakeResult? WhileBaking(IReadOnlyList<Clip> clips, Func<IProgress<BakeProgress>?, RigBakeResult?> bake) => bars is null ? bake(null) : bars.Progress()
         .AutoClear(true)
         .HideCompleted(false)
         .Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn())

@@ -1,3 +1,5 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
 using Condyle.Runtime;
 using Condyle.Runtime.Gltf.Writing;
 
@@ -17,6 +19,31 @@ internal static class ReportFiles
         Write(result.File, Json, $"[\n{string.Join(",\n", result.Clips.Select(clip => BakeReports.Json(clip).TrimEnd()))}\n]\n"),
         Write(result.File, Page, BakeReports.Page(result.Rig, result.Clips)),
     ];
+
+    /// <summary>
+    /// Removes the reports of an earlier bake, which would speak of a file that isn't there any more. They are known by their JSON: what else has such a name is left alone.
+    /// </summary>
+    /// <exception cref="BadInputException">One can't be removed.</exception>
+    public static void DiscardOld(string file)
+    {
+        if (!IsReport(Path.ChangeExtension(file, Json)))
+            return;
+        foreach (var path in PathsFor(file))
+            AtomicFile.Remove(path);
+    }
+
+    private static bool IsReport(string path)
+    {
+        try
+        {
+            return File.Exists(path) && JsonNode.Parse(File.ReadAllBytes(path)) is JsonArray { Count: > 0 } reports
+                && reports.All(report => report is JsonObject told && told.ContainsKey("clip") && told.ContainsKey("onFrames") && told.ContainsKey("joints"));
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or JsonException)
+        {
+            return false;
+        }
+    }
 
     private static string Write(string file, string extension, string text)
     {

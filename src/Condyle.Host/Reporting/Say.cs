@@ -24,6 +24,9 @@ internal static class Say
     public static string Names(IReadOnlyList<string> names) =>
         string.Join(", ", names.Take(MostNames).Select(name => $"'{name}'")) + (names.Count > MostNames ? $" and {names.Count - MostNames} more" : "");
 
+    /// <summary>What is told of a level of detail that leaves out what isn't there.</summary>
+    public static string NotInSkeleton(string? level, IReadOnlyList<string> names) => $"the level '{level}' leaves out {Names(names)}, which {(names.Count == 1 ? "is no joint" : "are no joints")} of this skeleton";
+
     public static string Bytes(long bytes) => bytes switch
     {
         < 1000 => $"{bytes} B",

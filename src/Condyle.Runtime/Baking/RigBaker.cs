@@ -15,10 +15,11 @@ public sealed class RigBaker
     private readonly MorphMatch morphs;
     private readonly IReadOnlyList<ClipPlayer> players;
     private readonly BakeSettings settings;
+    private readonly Action<Clip, BadInputException>? failed;
 
-    private RigBaker(CompiledRig rig, GltfFile delivered, IReadOnlyList<ClipPlayer> players, BakeSettings settings)
+    private RigBaker(CompiledRig rig, GltfFile delivered, IReadOnlyList<ClipPlayer> players, BakeSettings settings, Action<Clip, BadInputException>? failed)
     {
-        (this.rig, this.delivered, this.players, this.settings) = (rig, delivered, players, settings);
+        (this.rig, this.delivered, this.players, this.settings, this.failed) = (rig, delivered, players, settings, failed);
         match = SkeletonMatch.Of(rig, delivered);
         morphs = MorphMatch.Of(rig, delivered);
         Rest = RestReport.Of(rig, match.Rest);
@@ -26,6 +27,9 @@ public sealed class RigBaker
 
     /// <summary>The file that the skeleton was delivered in.</summary>
     internal GltfFile Delivered => delivered;
+
+    /// <summary>The clips that can be baked, as far as can be told before.</summary>
+    internal IReadOnlyList<Clip> Clips => [.. players.Select(player => player.Clip)];
 
     /// <summary>Which node of it each joint is.</summary>
     internal SkeletonMatch Match => match;
@@ -64,16 +68,44 @@ public sealed class RigBaker
     /// <exception cref="BadInputException">A file, a clip or a setting can't be used; the message says which and why.</exception>
     public static RigBaker Prepare(CompiledRig rig, string skeletonFile, IReadOnlyList<Clip> clips, BakeSettings? settings = null)
     {
+        ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(skeletonFile);
-        return Prepare(rig, skeletonFile, null, clips, settings);
+        ArgumentNullException.ThrowIfNull(clips);
+        Runtime.Bake.CheckBakeable(rig);
+        var players = Players(rig, clips, settings ??= new BakeSettings(), failed: null);
+        return new RigBaker(rig, GltfFile.Read(skeletonFile), players, settings, failed: null);
     }
 
     /// <summary>The same for a file that was read.</summary>
-    internal static RigBaker Prepare(CompiledRig rig, GltfFile delivered, IReadOnlyList<Clip> clips, BakeSettings? settings) => Prepare(rig, delivered.Path, delivered, clips, settings);
+    /// <param name="rig">The rig.</param>
+    /// <param name="delivered">The file that its skeleton was delivered in.</param>
+    /// <param name="clips">The clips.</param>
+    /// <param name="settings">The frame rate and so on.</param>
+    /// <param name="failed">Takes a clip that can't be baked, now or later, and why; null where that stops it all.</param>
+    internal static RigBaker Prepare(CompiledRig rig, GltfFile delivered, IReadOnlyList<Clip> clips, BakeSettings settings, Action<Clip, BadInputException>? failed = null)
+    {
+        Runtime.Bake.CheckBakeable(rig);
+        return new RigBaker(rig, delivered, Players(rig, clips, settings, failed), settings, failed);
+    }
 
     /// <summary>Bakes the clips and writes nothing.</summary>
-    internal List<BakedClip> Bake(IProgress<BakeProgress>? progress, CancellationToken cancellation) =>
-        [.. players.Select(player => Runtime.Bake.Run(player, match.Rest, settings, progress, cancellation))];
+    internal List<BakedClip> Bake(IProgress<BakeProgress>? progress, CancellationToken cancellation)
+    {
+        var baked = new List<BakedClip>();
+        foreach (var player in players)
+        {
+            try
+            {
+                baked.Add(Runtime.Bake.Run(player, match.Rest, settings, progress, cancellation));
+            }
+            catch (BadInputException problem) when (failed is not null)
+            {
+                failed(player.Clip, problem);
+            }
+        }
+
+        return baked;
+    }
 
     private GltfClip ToGltf(BakedClip clip)
     {
@@ -90,20 +122,28 @@ public sealed class RigBaker
         _ = MorphMatch.Of(rig, delivered);
     }
 
-    private static RigBaker Prepare(CompiledRig rig, string skeletonFile, GltfFile? delivered, IReadOnlyList<Clip> clips, BakeSettings? settings)
+    private static List<ClipPlayer> Players(CompiledRig rig, IReadOnlyList<Clip> clips, BakeSettings settings, Action<Clip, BadInputException>? failed)
     {
-        ArgumentNullException.ThrowIfNull(rig);
-        ArgumentNullException.ThrowIfNull(clips);
-        settings ??= new BakeSettings();
-        Runtime.Bake.CheckBakeable(rig);
-        if (clips.Count == 0)
+        if (clips.Count == 0 && failed is null)
             throw new BadInputException($"rig '{rig.Name}'", "there is no clip to bake", "Give at least one clip");
-        if (clips.GroupBy(clip => clip.Name, StringComparer.Ordinal).FirstOrDefault(group => group.Count() > 1) is { Key: var twice })
-            throw new BadInputException($"rig '{rig.Name}'", $"two clips are named '{twice}'", "Give each clip its own name");
-        List<ClipPlayer> players = [.. clips.Select(clip => new ClipPlayer(rig, clip))];
+        var (players, names) = (new List<ClipPlayer>(), new HashSet<string>(StringComparer.Ordinal));
         foreach (var clip in clips)
-            _ = FrameTimes.Of(clip, settings);
-        return new RigBaker(rig, delivered ?? GltfFile.Read(skeletonFile), players, settings);
+        {
+            try
+            {
+                if (!names.Add(clip.Name))
+                    throw new BadInputException($"rig '{rig.Name}'", $"two clips are named '{clip.Name}'", "Give each clip its own name");
+                var player = new ClipPlayer(rig, clip);
+                _ = FrameTimes.Of(clip, settings);
+                players.Add(player);
+            }
+            catch (BadInputException problem) when (failed is not null)
+            {
+                failed(clip, problem);
+            }
+        }
+
+        return players;
     }
 
     /// <summary>Bakes the clips, appends them to the delivered file and writes the result.</summary>
@@ -115,9 +155,20 @@ public sealed class RigBaker
     public RigBakeResult Write(string output, IProgress<BakeProgress>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(output);
+        CheckOutput(output);
+        return Write(output, Bake(progress, cancellation));
+    }
+
+    /// <exception cref="BadInputException">Nothing may be written there.</exception>
+    internal void CheckOutput(string output)
+    {
         if (Path.GetFullPath(output) == Path.GetFullPath(delivered.Path))
             throw new BadInputException(output, "the output is the delivered file itself", "Write to another place: the delivered file is what the next bake starts from");
-        var baked = Bake(progress, cancellation);
+    }
+
+    /// <summary>Appends baked clips to the delivered file and writes the result.</summary>
+    internal RigBakeResult Write(string output, IReadOnlyList<BakedClip> baked)
+    {
         delivered.Append([.. baked.Select(ToGltf)], settings.ReplaceClips).Write(output);
         return new RigBakeResult(rig.Name, output, new FileInfo(output).Length, Rest, [.. baked.Select(clip => clip.Report)], JointsNotInRig);
     }

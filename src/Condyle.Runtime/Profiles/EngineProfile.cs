@@ -70,8 +70,13 @@ public sealed record AdditiveReference
 /// <param name="Name">Its name, which becomes part of its files' names.</param>
 public sealed record DetailLevel(string Name)
 {
-    /// <summary>The joints that are left out, by name or by a pattern with <c>*</c>, such as <c>thumb_*</c>. They keep their rest, so nothing that is kept may hang under them and move.</summary>
+    /// <summary>The joints that are left out, by name or by a pattern with <c>*</c>, such as <c>thumb_*</c>. They keep their rest, so nothing that is kept may hang under them and move. Since a profile serves several rigs, a name may be one that a rig hasn't; the manifest tells.</summary>
     public IReadOnlyList<string> LeavesOut { get; init; } = [];
 
-    internal bool Holds(string joint) => !LeavesOut.Any(pattern => System.IO.Enumeration.FileSystemName.MatchesSimpleExpression(pattern, joint, ignoreCase: false));
+    internal bool Holds(string joint) => !LeavesOut.Any(pattern => IsMeant(pattern, joint));
+
+    /// <summary>What it leaves out that none of these joints is.</summary>
+    internal IReadOnlyList<string> UnknownAmong(IReadOnlyCollection<string> joints) => [.. LeavesOut.Where(pattern => !joints.Any(joint => IsMeant(pattern, joint)))];
+
+    private static bool IsMeant(string pattern, string joint) => System.IO.Enumeration.FileSystemName.MatchesSimpleExpression(pattern, joint, ignoreCase: false);
 }

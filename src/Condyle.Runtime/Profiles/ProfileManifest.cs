@@ -19,10 +19,14 @@ public sealed record ProfileManifest(string Rig, string Profile, float UnitsPerM
 /// <summary>A file that was written for an engine.</summary>
 /// <param name="Name">Its name, in the manifest's folder.</param>
 /// <param name="Level">Its level of detail; null where there is only one.</param>
-/// <param name="Joints">How many joints it moves at most.</param>
+/// <param name="JointsKept">How many joints of the rig the level keeps: only they can have tracks. The file has the whole skeleton.</param>
 /// <param name="Bytes">Its length.</param>
 /// <param name="Sha256">The hash of its content.</param>
-public sealed record ProfileFile(string Name, string? Level, int Joints, long Bytes, string Sha256);
+public sealed record ProfileFile(string Name, string? Level, int JointsKept, long Bytes, string Sha256)
+{
+    /// <summary>What the level leaves out, by name or pattern, that is no joint of this skeleton.</summary>
+    public IReadOnlyList<string> NotInSkeleton { get; init; } = [];
+}
 
 /// <summary>A clip that was written for an engine.</summary>
 /// <param name="Name">Its name.</param>

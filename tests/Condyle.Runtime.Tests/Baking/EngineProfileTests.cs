@@ -59,10 +59,42 @@ public sealed class EngineProfileTests : IDisposable
         foreach (var file in manifest.Files)
             Assert.Equal(Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(folder[file.Name]))), file.Sha256);
         Assert.Equal("grip", JsonDocument.Parse(manifest.ToJson()).RootElement.GetProperty("clips")[0].GetProperty("events")[0].GetProperty("name").GetString());
-        Assert.Equal((7, 5), (manifest.Files[0].Joints, manifest.Files[1].Joints));
+        Assert.Equal((7, 5), (manifest.Files[0].JointsKept, manifest.Files[1].JointsKept));
         Assert.DoesNotContain("wrist_left", Moved("arm.game.far.glb"));
         Assert.Contains("wrist_left", Moved("arm.game.near.glb"));
         Assert.Equal(manifest.ToJson(), ProfileBaker.Write(Rig, Delivered(), [clip], profile, folder[""], "arm").Manifest.ToJson());
+    }
+
+    [Fact]
+    public void What_a_level_leaves_out_that_this_skeleton_has_not_is_noted()
+    {
+        var profile = new EngineProfile("game") { Levels = [new DetailLevel("near"), new DetailLevel("far") { LeavesOut = ["hook", "wing_*"] }] };
+        var (manifest, _) = ProfileBaker.Write(Rig, Delivered(), [CargoArm.Lift()], profile, folder[""], "arm");
+        Assert.Equal([[], ["wing_*"]], manifest.Files.Select(file => file.NotInSkeleton));
+        var file = JsonDocument.Parse(manifest.ToJson()).RootElement.GetProperty("files")[1];
+        Assert.Equal("wing_*", file.GetProperty("notInSkeleton")[0].GetString());
+        Assert.Equal(Rig.Joints.Count - 1, file.GetProperty("jointsKept").GetInt32());
+    }
+
+    [Fact]
+    public void Files_of_levels_that_are_no_more_are_removed_and_others_stay()
+    {
+        EngineProfile Profile(params string[] levels) => new("game") { Levels = [.. levels.Select(level => new DetailLevel(level))] };
+        ProfileBaker.Write(Rig, Delivered(), [CargoArm.Lift()], Profile("near", "far", "farther"), folder[""], "arm");
+        folder.Write("arm.game.other.glb", "not of the bake");
+        folder.Write("arm.game.far.glb", "put there by hand");
+        ProfileBaker.Write(Rig, Delivered(), [CargoArm.Lift()], Profile("near"), folder[""], "arm");
+        Assert.Equal(["arm.game.far.glb", "arm.game.json", "arm.game.near.glb", "arm.game.other.glb", "delivered.gltf"], folder.FileNames);
+        ProfileBaker.Write(Rig, Delivered(), [CargoArm.Lift()], Profile(), folder[""], "arm");
+        Assert.Equal(["arm.game.far.glb", "arm.game.glb", "arm.game.json", "arm.game.other.glb", "delivered.gltf"], folder.FileNames);
+    }
+
+    [Fact]
+    public void The_delivered_file_is_not_written_over()
+    {
+        var path = folder.Write("arm.game.glb", DeliveredFile.Of(Rig).ToJsonString());
+        var problem = Assert.Throws<BadInputException>(() => ProfileBaker.Write(Rig, path, [CargoArm.Lift()], new EngineProfile("game"), folder[""], "arm"));
+        Assert.Contains("would write over the delivered file", problem.Message, StringComparison.Ordinal);
     }
 
     [Theory]

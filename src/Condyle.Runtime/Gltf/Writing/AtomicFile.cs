@@ -39,6 +39,20 @@ internal static class AtomicFile
     /// <exception cref="BadInputException">It can't be written.</exception>
     public static void Write(string path, string text) => Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
 
+    /// <summary>Removes a file that an earlier run wrote.</summary>
+    /// <exception cref="BadInputException">It can't be removed.</exception>
+    public static void Remove(string path)
+    {
+        try
+        {
+            File.Delete(path);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            throw new BadInputException(path, $"an earlier bake wrote it and it can't be removed: {problem.Message.TrimEnd('.')}", "Remove it yourself, or write to another folder", inner: problem);
+        }
+    }
+
     /// <summary>Removes what writing files left in their folder when its program was killed; what a program has open is being written.</summary>
     public static void DiscardLeftOvers(string folder, IEnumerable<string> names)
     {
