@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Condyle.Analyzers.Reading;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
@@ -12,13 +13,6 @@ namespace Condyle.Analyzers.Reporting;
 internal sealed class FileNames
 {
     private static readonly ConditionalWeakTable<SyntaxTree, FileNames> Kept = new();
-
-    // What the compiler looks for by itself, without its name in the code.
-    private static readonly HashSet<string> Unspoken =
-    [
-        "Add", "GetEnumerator", "GetAsyncEnumerator", "GetAwaiter", "Deconstruct", "Dispose", "GetPinnableReference",
-        "Select", "SelectMany", "Where", "Join", "GroupJoin", "OrderBy", "OrderByDescending", "ThenBy", "ThenByDescending", "GroupBy", "Cast",
-    ];
 
     private readonly HashSet<int> used = [];
     private readonly HashSet<int> declared = [];
@@ -102,7 +96,7 @@ internal sealed class FileNames
             PropertyDeclarationSyntax property => property.Identifier,
             _ => default,
         };
-        IsUnspoken |= name == default || Unspoken.Contains(name.ValueText);
+        IsUnspoken |= name == default || UnspokenNames.OfTheCompiler.Contains(name.ValueText);
         Declare(name);
     }
 

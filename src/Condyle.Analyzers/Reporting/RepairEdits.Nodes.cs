@@ -76,5 +76,5 @@ internal sealed partial class RepairEdits
         sentence == call || (sentence is InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax { Expression: var before } } && Begins(before, call));
 
     private static bool Binds(SyntaxNode there, string code, FileReadings file) =>
-        file.Model.GetSpeculativeSymbolInfo(there.SpanStart, SyntaxFactory.ParseExpression(code), SpeculativeBindingOption.BindAsExpression).Symbol is not null;
+        Speculation.SymbolOf(SyntaxFactory.ParseExpression(code), there.SpanStart, file.Model) is not null;
 }

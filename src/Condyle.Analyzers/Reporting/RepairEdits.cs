@@ -104,7 +104,7 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
         while (sentence.Parent is MemberAccessExpressionSyntax { Parent: InvocationExpressionSyntax next })
             sentence = next;
         var other = sentence.ReplaceNode(verb.Name, SyntaxFactory.IdentifierName(method));
-        return file.Model.GetSpeculativeSymbolInfo(sentence.SpanStart, other, SpeculativeBindingOption.BindAsExpression).Symbol is IMethodSymbol said
+        return Speculation.SymbolOf(other, sentence.SpanStart, file.Model) is IMethodSymbol said
             && (sentence.Parent is ExpressionStatementSyntax || SymbolEqualityComparer.Default.Equals(said.ReturnType, file.Model.GetTypeInfo(sentence).Type));
     }
 
@@ -141,7 +141,7 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
 
     private PlannedRepair? Continue(GoOn further, CallRecord call) =>
         FileOf(call, (nameof(GoOn), further.Call), (at, other) => other is GoOn same && same.Call == further.Call && !at.Names(same.Gone)) is { } file && InvocationOf(call, file) is { } invocation
-            && file.Model.GetSpeculativeSymbolInfo(invocation.SpanStart, SyntaxFactory.ParseExpression(invocation + further.Call), SpeculativeBindingOption.BindAsExpression).Symbol is not null // what it names may be called otherwise there
+            && Speculation.SymbolOf(SyntaxFactory.ParseExpression(invocation + further.Call), invocation.SpanStart, file.Model) is not null // what it names may be called otherwise there
             ? Plan(further, file, call.Call.Span, new TextEdit(call.Path, new TextSpan(invocation.Span.End, 0), further.Call))
             : null;
 

@@ -22,7 +22,21 @@ public class KeptCodeTests
                     Stacks.Pair(rig);
                     rig.Control(Own);
                     Name(rig);
+                    rig.Group(Fleet.Suffix);
+                    rig.Group(Fleet.Words[0]);
                 }
+            }
+            """),
+        ("fleet.cs", Oracle.Usings +
+            """
+            public static class Fleet
+            {
+                public static string Suffix = "fleet";
+                public static readonly List<string> Words = ["word"];
+                public static void Call() => Rig.Examine(Fit(new Docker()));
+                private static Docker Fit(Docker docker) => docker;
+                private static void Unused() { }
+                private static void Spell() => Words[0] = "word_group";
             }
             """),
         ("names.cs", Oracle.Usings +
@@ -64,6 +78,13 @@ public class KeptCodeTests
     [InlineData("names.cs", "\"holder\"", "\"holder_group\"")]
     [InlineData("names.cs", "{ Small, Large }", "{ Large, Small }")]
     [InlineData("names.cs", "Own = \"own\"", "Own = \"own_group\"")]
+    [InlineData("fleet.cs", "=> docker", "{ Suffix = \"x_group\"; return docker; }")]
+    [InlineData("fleet.cs", "=> docker", "{ Spell(); return docker; }")]
+    [InlineData("fleet.cs", "Unused() { }", "Unused() { Suffix = \"x_group\"; }")]
+    [InlineData("fleet.cs", "Unused() { }", "Unused() { Suffix = \"x_group\"; Call(); }")]
+    [InlineData("fleet.cs", "Unused() { }", "Fit(int unused) { Suffix = \"x_group\"; }")]
+    [InlineData("fleet.cs", "Unused() { }", "Unused() { } static Fleet() { Spell(); }")]
+    [InlineData("rig.cs", "Names.Greet(1);", "Fleet.Suffix = \"fleet_group\";")]
     [InlineData("stacks.cs", "\"crate\"", "\"case\"")]
     [InlineData("stacks.cs", "name = \"pair\"", "name = \"two\"")]
     [InlineData("stacks.cs", "sort == Names.Sort.Large", "sort == Names.Sort.Small")]

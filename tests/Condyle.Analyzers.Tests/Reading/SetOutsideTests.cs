@@ -21,16 +21,29 @@ public class SetOutsideTests
             public Crane Part(string name) { parts.Add(name); return this; }
             public Crane On(string side) { Side = side; return this; }
             public static Crane Big() => new Crane().With("_group").WithReach(3);
+            public (List<string> Names, int Count) Stock = ([], 0);
             public void Define(RigDraft rig)
             {
                 DEFINE
             }
         }
+        public sealed class Switch : IDisposable
+        {
+            public Switch() => Fleet.Suffix += "";
+            public void Dispose() => Fleet.Used = "_group";
+            public void Deconstruct(out int one, out int two) => (Fleet.Parted, one, two) = ("_group", 1, 2);
+            public override string ToString() => Fleet.Said = "_group";
+            public override bool Equals(object? other) => (Fleet.Compared = "_group") == "";
+            public override int GetHashCode() => 0;
+            public static Switch operator +(Switch one, int two) { Fleet.Added = "_group"; return one; }
+        }
+        public static class Extensions { public static void Add(this Queue<string> names, string name) => Fleet.Listed = name; }
+        public sealed class Unused { public override string ToString() => Fleet.NeverSaid = "_group"; }
         public sealed class Options { public string Suffix { get; set; } = ""; public List<string> Parts { get; } = []; }
         public static class Fleet
         {
             public static readonly List<string> Names = [];
-            public static string Suffix = "";
+            public static string Suffix = "", Used = "", Parted = "", Said = "", Compared = "", Added = "", Listed = "", NeverSaid = "", Prepared = "";
             public static event Action? Made;
             public static void Add(string name) => Names.Add(name);
             public static Crane Fit(Crane crane) { crane.Options.Suffix = "_group"; crane.Options.Parts.Add("x"); return crane.On("_group"); }
@@ -51,6 +64,14 @@ public class SetOutsideTests
     [InlineData("if (Adding is null) throw new InvalidOperationException();", "Made()")]
     [InlineData("if (Fleet.Names.Count == 0) throw new InvalidOperationException();", "Made()")]
     [InlineData("var name = \"arm\"; Fleet.Raise(); rig.Group(name + Fleet.Suffix);", "Made()")]
+    [InlineData("if (Stock.Names.Count == 0) throw new InvalidOperationException();", "Stocked()")]
+    [InlineData("rig.Group(\"arm\" + Fleet.Used);", "Made()")]
+    [InlineData("rig.Group(\"arm\" + Fleet.Parted);", "Made()")]
+    [InlineData("rig.Group(\"arm\" + Fleet.Said);", "Made()")]
+    [InlineData("rig.Group(\"arm\" + Fleet.Compared);", "Made()")]
+    [InlineData("rig.Group(\"arm\" + Fleet.Added);", "Made()")]
+    [InlineData("rig.Group(\"arm\" + Fleet.Listed);", "Made()")]
+    [InlineData("rig.Group(\"arm\" + Fleet.Prepared);", "new Crane()")]
     public async Task What_others_set_before_is_not_known(string define, string made) => Assert.Empty(await In(define, made));
 
     [Theory]
@@ -60,6 +81,9 @@ public class SetOutsideTests
     [InlineData("rig.Group(Names[\"arm\"]);", "Crane.Big()")]
     [InlineData("if (parts.Count == 0) rig.Group(\"arm\");", "new Crane()")]
     [InlineData("if (Adding is null) rig.Group(\"arm\");", "new Crane()")]
+    [InlineData("rig.Group(\"arm\" + Fleet.NeverSaid);", "Made()")]
+    [InlineData("rig.Group(\"arm\" + Fleet.Said);", "new Crane()")]
+    [InlineData("if (Stock.Names.Count == 0) rig.Group(\"arm\");", "Made()")]
     [InlineData("suffix = \"x\"; With(\"arm\"); rig.Group(suffix);", "new Crane()")]
     public async Task What_nobody_sets_is_as_the_constructor_left_it(string define, string made) => Assert.Equal("CDY1001", Assert.Single(await In(define, made)));
 
@@ -98,6 +122,21 @@ public class SetOutsideTests
             crane.Adding += rig => rig.Group("x_group");
             Fleet.Add("x");
             Fleet.Made += () => Fleet.Suffix = "_group";
+            using (var one = new Switch())
+            {
+                var (first, second) = one;
+                _ = $"{one + 1} {first} {new List<object> { 2 }.Contains(one)}";
+            }
+            _ = new Queue<string> { "_group" };
+            return crane;
+        }
+        """;
+
+    private const string Stocked = """
+        private static Crane Stocked()
+        {
+            var crane = new Crane();
+            crane.Stock.Names.Add("x");
             return crane;
         }
         """;
@@ -107,11 +146,13 @@ public class SetOutsideTests
         var found = await FrontEnds.Read(
             ("rig.cs", Oracle.Usings + Crane.Replace("DEFINE", define, StringComparison.Ordinal)),
             ("program.cs", Oracle.Usings + $$"""
+            internal sealed class BeforeAttribute : Attribute;
             internal static class Program
             {
                 public static void Main() => Build({{made}});
                 private static void Build(Crane crane) => Rig.Examine(crane);
-                {{(made == "Made()" ? Made : "")}}
+                {{(made == "Made()" ? Made : made == "Stocked()" ? Stocked : "")}}
+                [Before] public static void Prepare() => Fleet.Prepared = "_group";
             }
             """));
         return [.. found.Where(finding => RigSnippet.Rules.Contains(finding.Id)).Select(finding => finding.Id)];

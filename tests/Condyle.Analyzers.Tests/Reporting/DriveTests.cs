@@ -22,6 +22,12 @@ public class DriveTests
         """);
 
     [Fact]
+    public Task A_sentence_after_a_question_mark_is_flagged_and_left_as_it_is() => RigSnippet.Finds(Joints + """
+        RigDraft? maybe = rig;
+        maybe?.Drive(joints.Elbow).{|CDY3001:ByMatrix(hand)|};
+        """);
+
+    [Fact]
     public Task A_helper_with_a_joint_is_flagged_in_the_helper() => RigSnippet.Finds(
         Joints + """
         Follow(rig, joints.Elbow, hand);

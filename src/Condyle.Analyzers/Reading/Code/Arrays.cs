@@ -103,7 +103,7 @@ internal static class Elements
     /// <summary>Takes the indices of an item, and what it lies in, off the stack.</summary>
     public static Cell? PopCell(Frame frame, int dimensions, out object? array)
     {
-        if (dimensions > 1)
+        if (dimensions != 1) // none while somebody types
         {
             var indices = frame.PopMany(dimensions);
             array = frame.Pop();

@@ -56,7 +56,7 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
         var last = machine.Draft.Log.Count;
         for (var said = first; said < last; said++)
             machine.Budget.Make((machine.Draft.Log[said] as ChainDeclared)?.Joints?.Count ?? 1);
-        if (last > first && self is IHandle of && Handles.IsMade(of) && machine.Draft.IsOpen(of.Id))
+        if (last > first && self is IHandle of && Handles.IsOpen(of))
             machine.Lost.Say();
         if (member.IsRecipe && result is null)
         {

@@ -20,5 +20,8 @@ internal static class Handles
         }
     }
 
+    /// <summary>Whether it isn't known which element a handle means.</summary>
+    public static bool IsOpen(IHandle handle) => IsMade(handle) && handle.Draft.IsOpen(handle.Id);
+
     public static bool IsMade(IHandle handle) => !handle.Equals(NeverGiven.GetOrAdd(handle.GetType(), Activator.CreateInstance));
 }

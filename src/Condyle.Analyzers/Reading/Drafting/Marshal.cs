@@ -12,7 +12,7 @@ internal static class Marshal
         // What the user's own object does when Condyle calls it back can't be known here.
         OpenValue or OpenSequence or ObjectValue => false,
         TextValue text => !text.Text.IsOpen,
-        IHandle handle => !Handles.IsMade(handle) || !machine.Draft.IsOpen(handle.Id),
+        IHandle handle => !Handles.IsOpen(handle),
         ArrayValue array => AreKnown(array.Items, machine),
         CollectionValue { IsOpen: true } => false,
         ListValue list => AreKnown(list.List, machine),

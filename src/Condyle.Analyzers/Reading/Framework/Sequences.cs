@@ -18,7 +18,7 @@ internal static class Sequences
         ReadOnlyValue { Inner: var inner } => CanBeRead(inner, machine),
         TextValue text => !text.Text.IsOpen,
         ObjectValue own => own.Collection is not null || machine.Program.EnumeratorOf(own.Type) is not null || machine.Program.MoverOf(own.Type) is not null,
-        IHandle handle => handle is IEnumerable && !machine.Draft.IsOpen(handle.Id),
+        IHandle handle => handle is IEnumerable && !Handles.IsOpen(handle),
         _ => value is IStretch or EnumeratorValue or IEnumerable,
     };
 
@@ -106,7 +106,7 @@ internal static class Sequences
             ReadOnlyValue { Inner: var inner } => ItemsOf(inner, machine),
             EnumeratorValue { IsOpen: false } enumerator => Rest(enumerator),
             TextValue text => text.TryKnown(out var known) ? known.Select(character => (object?)character) : null,
-            IHandle handle and IEnumerable items => machine.Draft.IsOpen(handle.Id) ? null : items.Cast<object?>(),
+            IHandle handle and IEnumerable items => Handles.DraftOf(handle).IsOpen(handle.Id) ? null : items.Cast<object?>(),
             IEnumerable items => items.Cast<object?>(),
             ObjectValue own => OfObject(own, machine),
             _ => null,

@@ -36,7 +36,7 @@ internal static class UnknownCode
             case RigDraft draft:
                 machine.Miss(draft, at, $"{what.Name} is handed the rig, but {what.Why}");
                 break;
-            case IHandle handle:
+            case IHandle handle when Handles.IsMade(handle):
                 machine.Draft.Record(new Touched(machine.Places.At(at), handle.Id));
                 break;
             case IStretch items:

@@ -83,7 +83,7 @@ internal static class TypeKeys
     /// Whether a type is the user's. Where an editor has Condyle or another project open beside the rigs, its types have source too:
     /// Condyle's are called and never read, and of another project's the source counts as unknown, as it is in a build.
     /// </summary>
-    public static bool IsOfUser(ITypeSymbol type) => type.Locations.Any(location => location.IsInSource) && !IsOfCondyle(type);
+    public static bool IsOfUser(ITypeSymbol type) => !type.IsTupleType && type.Locations.Any(location => location.IsInSource) && !IsOfCondyle(type);
 
     /// <summary>The id by which a type of the user's is found again in a compilation.</summary>
     public static string IdOf(ITypeSymbol type) => type.IsAnonymousType

@@ -53,20 +53,26 @@ internal sealed class OutsideWrites(Compilation compilation, Func<SyntaxTree, Se
     // The objects of the user's own have fields of their own, which are asked for by themselves.
     private bool Changes(ISymbol symbol, Use use)
     {
-        var type = symbol switch
-        {
-            IFieldSymbol field => field.Type,
-            IPropertySymbol property => property.Type,
-            IParameterSymbol parameter => parameter.Type,
-            _ => null,
-        };
-        if (type is null || (use.IsPartSet && type.IsValueType))
-            return type is not null && !TypeKeys.IsOfUser(type);
+        if (TypeOf(symbol) is not { } type)
+            return false;
+        if (type.IsValueType)
+            return !TypeKeys.IsOfUser(type) && (use.IsPartSet || (use.Called is { } part && SymbolOf(part) is (IFieldSymbol or IPropertySymbol) and var element ? Changes(element, UseOf(WholeOf(part))) : Holds(type)));
         return Holds(type) && (use.Called is null || (SymbolOf(use.Called) is IMethodSymbol method && !TypeKeys.IsOfUser(method.ContainingType) && FrameworkTable.Find(TypeKeys.MethodOf(method)) is not { Changes: false }));
     }
 
-    private static bool Holds(ITypeSymbol type) => type is IArrayTypeSymbol || (type.TypeKind is TypeKind.Class or TypeKind.Interface && type.SpecialType != SpecialType.System_String
-        && (!TypeKeys.IsOfUser(type) || Dispatch.BasesOf((INamedTypeSymbol)type).Any(above => above.TypeKind == TypeKind.Class && above.SpecialType == SpecialType.None && !TypeKeys.IsOfUser(above))));
+    private static ITypeSymbol? TypeOf(ISymbol symbol) => symbol switch
+    {
+        IFieldSymbol field => field.Type,
+        IPropertySymbol property => property.Type,
+        IParameterSymbol parameter => parameter.Type,
+        _ => null,
+    };
+
+    // A tuple holds what its elements hold.
+    private static bool Holds(ITypeSymbol type) => type is IArrayTypeSymbol
+        || (type is INamedTypeSymbol { IsValueType: true } value && !TypeKeys.IsOfUser(value) && value.TypeArguments.Any(Holds))
+        || (type.TypeKind is TypeKind.Class or TypeKind.Interface && type.SpecialType != SpecialType.System_String
+            && (!TypeKeys.IsOfUser(type) || Dispatch.BasesOf((INamedTypeSymbol)type).Any(above => above.TypeKind == TypeKind.Class && above.SpecialType == SpecialType.None && !TypeKeys.IsOfUser(above))));
 
     /// <summary>The member access that a name belongs to, with what only wraps it.</summary>
     private static SyntaxNode WholeOf(SyntaxNode mention)

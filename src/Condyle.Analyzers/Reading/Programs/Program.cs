@@ -18,6 +18,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     private readonly Dictionary<string, CodeBody?> bodies = [];
     private readonly Dictionary<(string, string), CodeBody?> dispatched = [];
     private readonly Dictionary<string, bool> constructed = [];
+    private readonly Dictionary<string, IReadOnlyList<MethodRef>> constructors = [];
     private readonly bool isRemembered = facts is not null;
     private readonly DeclaredFacts facts = facts ?? new DeclaredFacts();
     private BodySource? source;
@@ -85,8 +86,18 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     {
         if (definition.Constructors.Count < 2)
             return definition.Constructors;
+        if (!constructors.TryGetValue(definition.Id, out var called))
+            constructors[definition.Id] = called = CalledOf(definition);
+        return called;
+    }
+
+    // The compiler is only asked about what may be meant by its name: `new()` and aliases may.
+    private IReadOnlyList<MethodRef> CalledOf(RigEntry definition)
+    {
         var outside = OutsideCode.Of(compilation, cancellation);
-        var used = new HashSet<string>(outside.AllMentioning(definition.Name).SelectMany(code => code.DescendantNodes()).OfType<BaseObjectCreationExpressionSyntax>()
+        var names = outside.NamesFor(definition.Name);
+        var used = new HashSet<string>(names.SelectMany(outside.AllMentioning).SelectMany(code => code.DescendantNodes()).OfType<BaseObjectCreationExpressionSyntax>()
+            .Where(creation => creation is not ObjectCreationExpressionSyntax { Type: var type } || names.Contains(MemberNames.NameOf(type) ?? ""))
             .Select(creation => models(creation.SyntaxTree).GetSymbolInfo(creation, cancellation).Symbol).OfType<IMethodSymbol>().Select(made => TypeKeys.MethodOf(made.OriginalDefinition).Id));
         var found = definition.Constructors.Where(constructor => used.Contains(constructor.Id) || (outside.RunsProgram && constructor.Parameters.Count == 0)).ToList();
         return found.Count > 0 ? found : [definition.Constructors[0]];

@@ -42,7 +42,7 @@ internal class KnownEquality : IEqualityComparer<object?>
         TextValue text => !text.Text.IsOpen,
         TupleValue tuple => PartsAreKnown(tuple.Items),
         ObjectValue { Type.ComparesByParts: true } parts => PartsAreKnown(parts.Fields),
-        IHandle handle => !Handles.IsMade(handle) || !handle.Draft.IsOpen(handle.Id),
+        IHandle handle => !Handles.IsOpen(handle),
         _ => true,
     };
 

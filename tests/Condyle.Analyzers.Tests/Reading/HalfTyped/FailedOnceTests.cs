@@ -31,6 +31,10 @@ public class FailedOnceTests
     [InlineData("var text = \"ab\"; rig.Control($\"{text[]}{text[0, 1]}\");", "")]
     [InlineData("rig.Control(Name(2)); rig.Control(Name(1));", "private static string Name(int number) { if (number == 1) { { return \"last\"; } return \"nr\" + number; } }")]
     [InlineData("goto there; rig.Control(\"never\");", "")]
+    [InlineData("var joint = new Joint[2]; joint[) ] = rig.Skeleton(\"s\").Root(\"a\"); rig.Group(\"x_group\");", "")]
+    [InlineData("int[] flags = [1, 2]; for (var i = 0; i < 2; i++) { if ((flags[i] & Flagi== 0) continue; rig.Group(\"x_group\"); }", "private const int Flag = 1;")]
+    [InlineData("string[] names = [\"a\"]; Group g = rig.Group(names[0] + \"_group\")).Under(rig.Group(\"x_group\"));", "")]
+    [InlineData("string[] names = [\"a\"]; Control c; c = .rigControl(names[0] + \"_fk\").Under(rig.Group(\"x_group\"));", "")]
     public Task A_rig(string body, string members) => IsSurvived(Oracle.Rig(body, members));
 
     [Fact]

@@ -14,7 +14,8 @@ internal sealed record Mutation(int Source, int Seed)
     public static IEnumerable<Mutation> Of(int sources, int count, int seed)
     {
         var random = new Random(seed);
-        return Enumerable.Range(0, First + count).Select(_ => new Mutation(random.Next(sources), random.Next())).Skip(First);
+        // Made one by one: what is skipped must draw its numbers too.
+        return Enumerable.Range(0, First + count).Select(_ => new Mutation(random.Next(sources), random.Next())).ToList().Skip(First);
     }
 
     private static int First => Setting("CONDYLE_MUTATIONS_FROM", 0);
