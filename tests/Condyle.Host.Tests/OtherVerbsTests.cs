@@ -112,6 +112,19 @@ public sealed class OtherVerbsTests
     }
 
     [Fact]
+    public void Match_says_which_dials_the_motion_needs()
+    {
+        using var program = new TestProgram(typeof(Winch));
+        program.Write("hoist.gltf", Hoist.Delivered);
+        program.Write("turn.bvh", "HIERARCHY\nROOT arm\n{\nOFFSET 0 200 0\nCHANNELS 3 Zrotation Xrotation Yrotation\nJOINT load\n{\nOFFSET 0 0 150\nCHANNELS 3 Zrotation Xrotation Yrotation\n}\n}\nMOTION\nFrames: 2\nFrame Time: 0.5\n0 0 0 0 0 0\n0 0 50 0 40 0\n");
+        Assert.Equal(0, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--out", program.Path));
+        Assert.Contains("'slew.crank' stays at its default, and would bring 'hook' nearer at 0.5 s: a match sets no dials. Key it in the file", program.Output, StringComparison.Ordinal);
+        Assert.Equal(0, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--out", program.Path, "--json"));
+        var needed = System.Text.Json.JsonDocument.Parse(program.Output).RootElement.GetProperty("neededDials");
+        Assert.Equal("slew.crank", Assert.Single(needed.EnumerateArray()).GetProperty("dial").GetString());
+    }
+
+    [Fact]
     public void Match_puts_motion_onto_the_controls_and_bake_takes_the_result()
     {
         using var program = new TestProgram(typeof(Hoist));
@@ -121,6 +134,7 @@ public sealed class OtherVerbsTests
         Assert.StartsWith("Hoist: turn, 0.5 s, within 0", program.Output, StringComparison.Ordinal);
         Assert.Contains($"wrote {program["hoist_turn_controls.glb"]}", program.Output, StringComparison.Ordinal);
         Assert.Equal(0, program.Run("bake", program["hoist_turn_controls.glb"], "--out", program["build"]));
+        Assert.DoesNotContain("stays at its default", program.Output, StringComparison.Ordinal);
         Assert.Equal(0, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--out", program["matched.glb"]));
         Assert.Contains($"wrote {program["matched.glb"]}", program.Output, StringComparison.Ordinal);
 

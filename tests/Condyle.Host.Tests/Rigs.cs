@@ -31,6 +31,20 @@ public sealed class Hoist : IRigDefinition
     }
 }
 
+/// <summary>Its hook is turned by a dial.</summary>
+[SkeletonFile("hoist.gltf")]
+public sealed class Winch : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var jib = rig.Skeleton("hoist").Root("jib", at: new Vector3(0, 2, 0));
+        var hook = jib.Child("hook", at: new Vector3(0, 0, 1.5f));
+        var slew = rig.Control("slew").PlacedAt(jib);
+        rig.Drive(jib).ByChannels(slew);
+        rig.Response(slew.Dial("crank", from: -720, to: 720, unit: DialUnit.Degrees)).Key(0, 0).Key(360, 360).Continued().OntoTurn(hook, Axis.X);
+    }
+}
+
 public sealed class HoistClips : IClipsFor<Hoist>
 {
     public IEnumerable<Clip> Clips() =>

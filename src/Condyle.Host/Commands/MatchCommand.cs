@@ -23,7 +23,7 @@ internal sealed class MatchCommand(Surroundings surroundings, MatchRequest reque
         var output = OutputPlace.Of(request.Output, $"{entries[0].Name.ToLowerInvariant()}_{Path.GetFileNameWithoutExtension(request.File)}_controls.glb");
         ControlsFile.Write(rig, delivered, output, [result.Clip]);
         if (request.Json)
-            JsonReport.Write(surroundings.Output, new { rig = entries[0].Name, file = output, clip = result.Clip.Name, result.Largest, result.Joints, result.NotInRig, result.NotInMotion, result.Notes });
+            JsonReport.Write(surroundings.Output, new { rig = entries[0].Name, file = output, clip = result.Clip.Name, result.Largest, result.Joints, result.NotInRig, result.NotInMotion, result.Notes, result.NeededDials });
         else
             Show(entries[0].Name, result, output);
         return ExitCode.Ok;
@@ -53,6 +53,8 @@ internal sealed class MatchCommand(Surroundings surroundings, MatchRequest reque
             surroundings.Output.WriteLine($"  not in the motion: {Say.Names(result.NotInMotion)}");
         foreach (var note in result.Notes)
             surroundings.Output.WriteLine($"  {note}");
+        foreach (var dial in result.NeededDials)
+            surroundings.Output.WriteLine($"  '{dial.Dial}' stays at its default, and would bring '{dial.Joint}' nearer at {Say.Seconds(dial.At)}: a match sets no dials. Key it in the file that was written");
         surroundings.Output.WriteLine($"  wrote {output}");
     }
 }

@@ -10,7 +10,7 @@ namespace Condyle.Runtime;
 /// <remarks>
 /// Frame by frame, from the root down, each control that a joint follows is set so that the joint stands where the motion has it; limbs with IK and FK get both, the goal and the pole by matching.
 /// Where the skeletons don't rest alike, <see cref="RestPolicy"/> says what is kept. Bones keep the rig's own lengths; moves are scaled by the size of the characters. Locked channels stay locked, and limits are passed and noted.
-/// What is aimed looks by the control that it is aimed at. What a rig works out by itself (twists, solved chains without a switch, falloffs) is left to it. The result says how far each joint is off.
+/// What is aimed looks by the control that it is aimed at. What a rig works out by itself (twists, solved chains without a switch, falloffs) is left to it. Dials stay at their defaults, and the result says which of them the motion seems to need. The result says how far each joint is off.
 /// </remarks>
 public static class MotionMatch
 {
@@ -69,7 +69,7 @@ public static class MotionMatch
         var clip = settings.Keys is { } allowed
             ? ThinnedMotion.Of(rig, times, allowed, share => keys.ToClip(motion.Name, seconds, shown, share))
             : keys.ToClip(motion.Name, seconds, shown);
-        return Report(rig, motion, from, clip, times, wanted, notes);
+        return Report(rig, motion, from, clip, times, wanted, notes, cancellation);
     }
 
     private static void Put(PosePlan plan, LivePose pose, Affine3d[] wanted)
@@ -87,7 +87,7 @@ public static class MotionMatch
         }
     }
 
-    private static MotionMatchResult Report(CompiledRig rig, JointMotion motion, int[] from, Clip clip, float[] times, Retargeting wanted, MatchNotes notes)
+    private static MotionMatchResult Report(CompiledRig rig, JointMotion motion, int[] from, Clip clip, float[] times, Retargeting wanted, MatchNotes notes, CancellationToken cancellation)
     {
         var (player, live, off) = (new ClipPlayer(rig, clip), rig.NewInstance(), new Comparison(rig));
         foreach (var time in times)
@@ -100,12 +100,16 @@ public static class MotionMatch
         }
 
         var taken = from.Where(index => index >= 0).ToHashSet();
+        List<Deviation> had = [.. rig.Joints.Where(joint => from[joint.Index] >= 0).Select(joint => off.Of(joint.Index))];
         return new MotionMatchResult(
             clip,
-            Deviation.Largest(rig.Joints.Where(joint => from[joint.Index] >= 0).Select(joint => off.Of(joint.Index))),
+            Deviation.Largest(had),
             [.. rig.Joints.Select(joint => new MatchedJoint(joint.Name, from[joint.Index] is >= 0 and var source ? motion.Joints[source].Name : null, off.Of(joint.Index)))],
             [.. motion.Joints.Index().Where(joint => joint.Item.Name.Length > 0 && !taken.Contains(joint.Index)).Select(joint => joint.Item.Name)],
             [.. rig.Joints.Where(joint => from[joint.Index] < 0).Select(joint => joint.Name)],
-            notes.All);
+            notes.All)
+        {
+            NeededDials = new NeededDials(rig, player, wanted).Find(had, cancellation),
+        };
     }
 }

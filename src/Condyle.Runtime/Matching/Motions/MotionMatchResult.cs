@@ -8,7 +8,17 @@ namespace Condyle.Runtime;
 /// <param name="NotInMotion">Joints of the rig that the motion doesn't have.</param>
 /// <param name="Notes">What kept a control or a limb from being matched, each once, with the time where it was first seen.</param>
 public sealed record MotionMatchResult(
-    Clip Clip, Deviation Largest, IReadOnlyList<MatchedJoint> Joints, IReadOnlyList<string> NotInRig, IReadOnlyList<string> NotInMotion, IReadOnlyList<string> Notes);
+    Clip Clip, Deviation Largest, IReadOnlyList<MatchedJoint> Joints, IReadOnlyList<string> NotInRig, IReadOnlyList<string> NotInMotion, IReadOnlyList<string> Notes)
+{
+    /// <summary>The dials that stay at their defaults though the motion seems to need them: turning one would bring a joint nearer to it. Key them by <see cref="MotionMatchSettings.Choices"/>, or afterwards.</summary>
+    public IReadOnlyList<NeededDial> NeededDials { get; init; } = [];
+}
+
+/// <summary>A dial that a match leaves at its default and that a motion seems to need.</summary>
+/// <param name="Dial">The control that it was made on and its own name, for instance <c>hand_left.curl</c>.</param>
+/// <param name="Joint">A joint that it would bring nearer.</param>
+/// <param name="At">When that joint is furthest off, in seconds.</param>
+public sealed record NeededDial(string Dial, string Joint, float At);
 
 /// <summary>How far a joint is from where a motion has it, at most.</summary>
 /// <param name="Joint">Its name in the rig.</param>

@@ -18,7 +18,7 @@ public sealed record MotionMatchSettings
     /// <summary>Whether limbs are shown by the joints that controls turn, or by their ends. Both are set to stand alike, so that an animator can switch at any frame.</summary>
     public LimbCopy Limbs { get; init; }
 
-    /// <summary>A clip that keys choices, such as spaces: what rides by them is set so that the motion stays as it is. None: choices are at rest.</summary>
+    /// <summary>A clip that keys choices, such as spaces, and dials: what rides by them is set so that the motion stays as it is. None: choices and dials are at rest.</summary>
     public Clip? Choices { get; init; }
 }
 
