@@ -5,8 +5,17 @@ namespace Condyle.Runtime;
 /// <summary>What the range of motion shows, in order: one step for each channel, dial and choice and for each way of a switch.</summary>
 internal sealed class MotionPlan
 {
-    /// <summary>How long a step lasts: to the one end, to the other, and back.</summary>
+    /// <summary>How long a step lasts: to the one end, to the other, and back. One that turns far lasts several times as long.</summary>
     public const float StepSeconds = 0.8f;
+
+    /// <summary>How fast a joint may turn, in degrees a second: at 10 frames a second that is half a turn, beyond which its way couldn't be told from the shorter one round the other side.</summary>
+    private const double FastestTurn = 1800;
+
+    /// <summary>Into how many pieces a dial's range is cut to see how it turns joints; an odd number, so that whole turns don't look like none.</summary>
+    private const int Looks = 61;
+
+    /// <summary>Pieces that turn a joint by more are cut further.</summary>
+    private const double CoarseTurn = 60, MostLooks = 61 * 256;
 
     /// <summary>A move below this is rounding.</summary>
     private const float Stir = 1e-5f;
@@ -28,7 +37,7 @@ internal sealed class MotionPlan
         var late = rig.Switches.Count == 0 ? [] : rig.Controls.Where(control => !plan.MovesJoints(control, over: false) && plan.MovesJoints(control, over: true)).ToList();
         foreach (var control in rig.Controls.Except(late))
             plan.AddChannels(control);
-        plan.Steps.AddRange(rig.Dials.Select(dial => new DialStep(dial)));
+        plan.Steps.AddRange(rig.Dials.Select(dial => new DialStep(dial, plan.TurnOf(dial))));
         plan.Steps.AddRange(rig.Choices.Where(choice => choice.Options.Count > 1).Select(choice => new ChoiceStep(choice)));
         foreach (var sw in rig.Switches)
             plan.Steps.Add(new SwitchStep(sw, over: true));
@@ -41,6 +50,48 @@ internal sealed class MotionPlan
 
     private void AddChannels(CompiledControl control) =>
         Steps.AddRange(ChannelNames.Each(Channels.All & ~control.Locked).Select(channel => new ChannelStep(control, channel)));
+
+    /// <summary>How many times <see cref="StepSeconds"/> it takes to go from rest to the one end, to the other and back without turning faster than can be seen.</summary>
+    /// <param name="rest">Where it begins and ends.</param>
+    /// <param name="least">The one end.</param>
+    /// <param name="greatest">The other one.</param>
+    /// <param name="degrees">By how many degrees it turns for each unit of these.</param>
+    public static int Spans(double rest, double least, double greatest, double degrees)
+    {
+        // The middle leg has half of the time, the others a quarter each.
+        var perSpan = Math.Max(2 * Math.Abs(greatest - least), 4 * Math.Max(Math.Abs(least - rest), Math.Abs(greatest - rest))) * degrees;
+        return Math.Max(1, (int)Math.Ceiling((perSpan / (FastestTurn * StepSeconds)) - 1e-3));
+    }
+
+    /// <summary>By how many degrees a dial turns a joint for each of its units where it turns one fastest.</summary>
+    private double TurnOf(CompiledDial dial)
+    {
+        for (var looks = dial.Unit == DialUnit.Degrees ? Math.Max(Looks, (int)((dial.To - dial.From) / CoarseTurn)) : Looks; ; looks *= 4)
+        {
+            if (LargestTurn(dial, looks) is var turn && (turn <= CoarseTurn || looks >= MostLooks))
+                return turn * looks / (dial.To - (double)dial.From);
+        }
+    }
+
+    private double LargestTurn(CompiledDial dial, int looks)
+    {
+        var (largest, before) = (0.0, new Quaternion[rig.Joints.Count]);
+        probe.Reset();
+        for (var look = 0; look <= looks; look++)
+        {
+            probe.SetDial(dial.Index, float.Lerp(dial.From, dial.To, (float)look / looks));
+            probe.Evaluate();
+            foreach (var joint in rig.Joints)
+            {
+                var now = probe.JointRotation(joint.Index);
+                if (look > 0)
+                    largest = Math.Max(largest, Condyle.Evaluation.Quaterniond.Angle(before[joint.Index], now) * (180 / Math.PI));
+                before[joint.Index] = now;
+            }
+        }
+
+        return largest;
+    }
 
     private bool MovesJoints(CompiledControl control, bool over)
     {

@@ -7,6 +7,9 @@ internal abstract class MotionStep(string name)
 {
     public string Name { get; } = name;
 
+    /// <summary>How many times <see cref="MotionPlan.StepSeconds"/> it lasts.</summary>
+    public virtual int Spans => 1;
+
     /// <summary>Adds the step's keys to a clip whose keys end at <paramref name="from"/> or earlier.</summary>
     public abstract void Key(Clip clip, float from, float to);
 }
@@ -32,6 +35,8 @@ internal sealed class ChannelStep : MotionStep
             : Moves ? (0, End(limit?.From, -RangeOfMotion.DefaultMove), End(limit?.To, RangeOfMotion.DefaultMove))
             : (1, RangeOfMotion.LeastScale, RangeOfMotion.GreatestScale);
     }
+
+    public override int Spans => Turns ? MotionPlan.Spans(rest, least, greatest, degrees: 1) : 1;
 
     private bool Turns => Channels.Turn.HasFlag(channel);
 
@@ -103,8 +108,12 @@ internal sealed class SwitchStep(CompiledSwitch sw, bool over) : MotionStep($"{s
 }
 
 /// <summary>A dial goes to the one end of its range, to the other, and back to its default.</summary>
-internal sealed class DialStep(CompiledDial dial) : MotionStep(dial.Name)
+/// <param name="dial">The dial.</param>
+/// <param name="degrees">By how many degrees it turns a joint for each of its units.</param>
+internal sealed class DialStep(CompiledDial dial, double degrees) : MotionStep(dial.Name)
 {
+    public override int Spans => MotionPlan.Spans(dial.AtRest, dial.From, dial.To, degrees);
+
     public override void Key(Clip clip, float from, float to)
     {
         var quarter = (to - from) / 4;

@@ -3,7 +3,7 @@ namespace Condyle.Runtime;
 /// <summary>
 /// The built-in clip that shows all that a rig can do: each control goes through its limits, one channel after another, each dial through its range, each choice through its options, and each switch to its other end
 /// and back. Controls that move no joint while the switches are at their defaults come after the switches have gone over, so that every limb is seen both ways.
-/// The clip is the same for the same rig, and its markers say what moves when.
+/// What turns several times takes its time: at 10 frames a second it still goes by less than half a turn a frame. The clip is the same for the same rig, and its markers say what moves when.
 /// </summary>
 public static class RangeOfMotion
 {
@@ -36,12 +36,14 @@ public static class RangeOfMotion
         var steps = MotionPlan.Of(rig).Steps;
         if (steps.Count == 0)
             return null;
-        var clip = new Clip(ClipName, steps.Count * MotionPlan.StepSeconds);
-        foreach (var (index, step) in steps.Index())
+        var clip = new Clip(ClipName, steps.Sum(step => step.Spans) * MotionPlan.StepSeconds);
+        var spans = 0;
+        foreach (var step in steps)
         {
-            var from = index * MotionPlan.StepSeconds;
+            var from = spans * MotionPlan.StepSeconds;
+            spans += step.Spans;
             clip.Mark(from, step.Name);
-            step.Key(clip, from, (index + 1) * MotionPlan.StepSeconds);
+            step.Key(clip, from, spans * MotionPlan.StepSeconds);
         }
 
         return clip;

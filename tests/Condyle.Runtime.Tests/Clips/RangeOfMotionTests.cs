@@ -1,5 +1,6 @@
 using System.Numerics;
 using Condyle.Runtime.Tests.Baking;
+using Condyle.Runtime.Tests.Evaluation;
 
 namespace Condyle.Runtime.Tests.Clips;
 
@@ -39,6 +40,42 @@ public sealed class RangeOfMotionTests
         Assert.Equal(-0.3f, moved.At(from + 0.2f).Y, 1e-5);
         Assert.Equal(0, moved.At(from + 0.6f).Y, 1e-5);
         Assert.Equal(-RangeOfMotion.DefaultMove, moved.At(Clip.Markers.Single(marker => marker.Name == "waist move X").At + 0.2f).X, 1e-5);
+    }
+
+    /// <summary>A drum that a dial turns twelve times, by a third of a turn for each unit, and a control that turns ten times: as baked, each goes its way round and no other.</summary>
+    [Theory]
+    [InlineData("winch.crank", "drum", -720, 3600)]
+    [InlineData("winch.reel", "reel", 0, 1440)]
+    [InlineData("slew turn Y", "mast", -1800, 1800)]
+    public void What_turns_several_times_is_baked_with_all_its_turns(string step, string joint, float least, float greatest)
+    {
+        var rig = DefinedRig.Compile(rig =>
+        {
+            var frame = rig.Skeleton("winch").Root("frame");
+            var winch = rig.Control("winch");
+            rig.Response(winch.Dial("crank", from: -720, to: 3600, unit: DialUnit.Degrees)).Key(0, 0).Key(360, 360).Continued().OntoTurn(frame.Child("drum", at: new(0, 1, 0)), Axis.X);
+            rig.Response(winch.Dial("reel", 0, 12)).Key(0, 0).Key(12, 1440).OntoTurn(frame.Child("reel", at: new(0, 2, 0)), Axis.Z);
+            var mast = frame.Child("mast");
+            rig.Drive(mast).ByChannels(rig.Control("slew").PlacedAt(mast).Lock(Channels.Move | Channels.Scale | Channels.TurnX | Channels.TurnZ).LimitTurn(Axis.Y, -1800, 1800));
+        });
+        var clip = RangeOfMotion.Of(rig);
+        var (from, to) = (clip.Markers.Single(marker => marker.Name == step).At, clip.Markers.SkipWhile(marker => marker.Name != step).Skip(1).Select(marker => (float?)marker.At).FirstOrDefault() ?? clip.Seconds);
+        foreach (var rate in new[] { 30, 12 })
+        {
+            var turns = Bake.Run(rig, clip, new BakeSettings { FramesPerSecond = rate, From = from, To = to }).Tracks.Single(track => track.Joint == rig.JointIndex(joint)).Rotations!;
+            var (way, reached) = (0.0, new List<double> { 0 });
+            foreach (var (before, now) in turns.Zip(turns.Skip(1)))
+            {
+                var turn = now * Quaternion.Conjugate(before);
+                var part = 2 * Math.Atan2(turn.X + turn.Y + turn.Z, turn.W) * 180 / Math.PI;
+                way += Math.IEEERemainder(part, 360);
+                reached.Add(way);
+            }
+
+            Assert.Equal(0, way, 0);
+            Assert.InRange(reached.Min(), least - 1, least + (rate == 30 ? 60 : 180));
+            Assert.InRange(reached.Max(), greatest - (rate == 30 ? 60 : 180), greatest + 1);
+        }
     }
 
     [Fact]
