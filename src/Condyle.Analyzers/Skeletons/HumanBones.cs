@@ -1,54 +1,46 @@
 using System.Text.Json;
+using Condyle.Naming;
 
 namespace Condyle.Analyzers.Skeletons;
 
-/// <summary>Which nodes are humanoid bones, by the bone's name in VRM 1.0: as the file's extension <c>VRMC_vrm</c> maps them, or as the nodes' extras say.</summary>
+/// <summary>Which nodes of a file are humanoid bones.</summary>
 internal static class HumanBones
 {
-    /// <summary>How a node says it by itself: a file that holds nodes and skins only has lost its extensions.</summary>
-    private const string Extra = "condyleHumanBone";
-
-    /// <exception cref="SkeletonFileException">A bone is no node, or a node is two bones.</exception>
+    /// <exception cref="SkeletonFileException">A bone is no node, or what the file says in two places doesn't agree.</exception>
     public static IReadOnlyDictionary<int, string> Of(JsonPlace root, IReadOnlyList<JsonPlace> nodes)
     {
-        var bones = new Dictionary<int, string>();
-        if (Inside(root, "extensions", "VRMC_vrm", "humanoid", "humanBones") is { } mapped)
+        var claims = new HumanBoneClaims();
+        if (Mapped(root) is { } map)
         {
-            foreach (var bone in mapped.Element.EnumerateObject())
+            foreach (var member in map.Members())
             {
-                if (mapped.Find(bone.Name) is { Element.ValueKind: JsonValueKind.Object } entry && entry.Find("node") is { } index)
-                    Add(index.IndexInto(nodes.Count, "nodes"), bone.Name, index);
+                if (map.Find(member) is not { } bone)
+                    continue;
+                var index = bone.Find("node") ?? throw bone.Wrong("names no node", "Name the node that it is");
+                Add(index.IndexInto(nodes.Count, "nodes"), member, index);
             }
         }
 
         foreach (var (node, place) in nodes.Select((place, node) => (node, place)))
         {
-            if (NodeTree.Extras(place)?.Find(Extra) is { Element.ValueKind: JsonValueKind.String } bone && !bones.ContainsKey(node))
+            if (NodeTree.Extras(place)?.Find(HumanBoneClaims.Extra) is { Element.ValueKind: JsonValueKind.String } bone)
                 Add(node, bone.Text(), bone);
         }
 
-        return bones;
+        return claims.Bones;
 
         void Add(int node, string bone, JsonPlace place)
         {
-            if (bones.TryGetValue(node, out var other))
-                throw place.Wrong($"makes one node both '{other}' and '{bone}'", "Give each humanoid bone its own node");
-            if (bones.ContainsValue(bone))
-                throw place.Wrong($"makes a second node '{bone}'", "Give each humanoid bone one node");
-            bones.Add(node, bone);
+            if (claims.Add(node, bone) is var (problem, remedy))
+                throw place.Wrong(problem, remedy);
         }
     }
 
-    private static JsonPlace? Inside(JsonPlace root, params string[] members)
+    private static JsonPlace? Mapped(JsonPlace root)
     {
-        var place = root;
-        foreach (var member in members)
-        {
-            if (place.Element.ValueKind != JsonValueKind.Object || place.Find(member) is not { } inside)
-                return null;
-            place = inside;
-        }
-
-        return place.Element.ValueKind == JsonValueKind.Object ? place : null;
+        JsonPlace? place = root;
+        foreach (var member in HumanBoneClaims.Map)
+            place = place is { Element.ValueKind: JsonValueKind.Object } inside ? inside.Find(member) : null;
+        return place;
     }
 }

@@ -16,6 +16,14 @@ internal readonly record struct JsonPlace(JsonElement Element, string Pointer, s
             : null;
     }
 
+    /// <summary>The names of an object's members.</summary>
+    public IReadOnlyList<string> Members()
+    {
+        Expect(JsonValueKind.Object, "an object");
+        List<string> names = [.. Element.EnumerateObject().Select(static member => member.Name)];
+        return names.Distinct(StringComparer.Ordinal).Count() == names.Count ? names : throw Wrong("has two members of one name", "Keep one of them");
+    }
+
     /// <summary>The items of an array that is a member; none when it isn't there.</summary>
     public IReadOnlyList<JsonPlace> List(string member, string singular) => Find(member)?.Items(Words.Length == 0 ? singular : $"{Words}, {singular}") ?? [];
 
@@ -35,8 +43,10 @@ internal readonly record struct JsonPlace(JsonElement Element, string Pointer, s
     public int IndexInto(int count, string things)
     {
         Expect(JsonValueKind.Number, "a number");
-        if (!Element.TryGetInt32(out var index))
+        // JSON doesn't tell 1 from 1.0.
+        if (!Element.TryGetDouble(out var number) || number != Math.Floor(number) || Math.Abs(number) > int.MaxValue)
             throw Wrong($"is {Element.GetRawText()}, which is no index", "Export the file again");
+        var index = (int)number;
         if (index < 0 || index >= count)
             throw Wrong($"is {index}, but the file has {count} {things}, counted from 0", "Export the file again");
         return index;

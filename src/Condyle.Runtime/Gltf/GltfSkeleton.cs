@@ -27,7 +27,7 @@ public sealed class GltfSkeleton
     public IReadOnlyList<GltfSkin> Skins { get; }
 
     /// <summary>
-    /// The joints that the file maps to humanoid bones (VRM 1.0, extension <c>VRMC_vrm</c>), by the bone's name such as <c>leftUpperArm</c>: their indices in <see cref="Joints"/>.
+    /// The joints that the file maps to humanoid bones (VRM 1.0, extension <c>VRMC_vrm</c>, or <c>condyleHumanBone</c> in a node's extras), by the bone's name such as <c>leftUpperArm</c>: their indices in <see cref="Joints"/>.
     /// Empty for a file that doesn't say.
     /// </summary>
     public IReadOnlyDictionary<string, int> HumanBones { get; }

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json.Nodes;
+using Condyle.Naming;
 using Condyle.Runtime.Gltf.Reading;
 
 namespace Condyle.Runtime.Gltf;
@@ -24,7 +25,7 @@ public static class SkeletonFile
         AddList("nodes", Node);
         var nodes = skeleton["nodes"] as JsonArray ?? [];
         foreach (var (bone, node) in HumanBones.Of(new JsonSpot(file.Path, "", delivered), nodes.Count))
-            Extras(nodes[node]!.AsObject())[HumanBones.Extra] = bone;
+            Extras(nodes[node]!.AsObject())[HumanBoneClaims.Extra] = bone;
         AddList("skins", item => Only(item, "name", "joints", "skeleton", "extras"));
         return Encoding.UTF8.GetString(JsonText.Readable(skeleton)) + "\n";
 

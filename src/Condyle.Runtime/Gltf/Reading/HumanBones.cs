@@ -1,50 +1,47 @@
 using System.Text.Json.Nodes;
+using Condyle.Naming;
 
 namespace Condyle.Runtime.Gltf.Reading;
 
-/// <summary>
-/// The humanoid bones that a file's <c>VRMC_vrm</c> extension maps to nodes (VRM 1.0, section "Humanoid"), or that the nodes' extras name: a file of nodes and skins alone has no extensions.
-/// </summary>
+/// <summary>Which nodes of a file are humanoid bones (VRM 1.0, section "Humanoid").</summary>
 internal static class HumanBones
 {
-    /// <summary>The member of a node's extras that says which bone it is.</summary>
-    public const string Extra = "condyleHumanBone";
-
     /// <summary>The node of each bone that the file names.</summary>
-    /// <exception cref="BadInputException">A bone points at no node, or two at one.</exception>
+    /// <exception cref="BadInputException">A bone is no node, or what the file says in two places doesn't agree.</exception>
     public static IReadOnlyDictionary<string, int> Of(JsonSpot root, int nodes)
     {
-        var found = new Dictionary<string, int>(StringComparer.Ordinal);
-        if (Inside(root["extensions"], "VRMC_vrm", "humanoid", "humanBones") is not { } bones)
-            return OfExtras(root["nodes"].Items);
-        var boneOf = new Dictionary<int, string>();
-        foreach (var (bone, _) in bones.AsObject())
+        var claims = new HumanBoneClaims();
+        if (Mapped(root) is { } map)
         {
-            var index = bones[bone]["node"];
-            var node = index.IndexInto(nodes, "nodes");
-            if (!boneOf.TryAdd(node, bone))
-                throw index.Wrong($"makes one node both '{boneOf[node]}' and '{bone}'", "Give each humanoid bone its own node");
-            found[bone] = node;
+            foreach (var (bone, value) in map.AsObject())
+            {
+                if (value is null)
+                    continue;
+                var index = map[bone]["node"];
+                if (!index.Exists)
+                    throw map[bone].Wrong("names no node", "Name the node that it is");
+                Add(index.IndexInto(nodes, "nodes"), bone, index);
+            }
         }
 
-        return found;
-    }
-
-    private static Dictionary<string, int> OfExtras(JsonSpot[] nodes)
-    {
-        var found = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var (node, spot) in nodes.Index())
+        foreach (var (node, spot) in root["nodes"].Items.Index())
         {
-            if (spot["extras"].Value is JsonObject extras && extras[Extra] is JsonValue value && value.TryGetValue(out string? bone) && !found.TryAdd(bone, node))
-                throw spot["extras"][Extra].Wrong($"makes a second node '{bone}'", "Give each humanoid bone one node");
+            if (spot["extras"].Value is JsonObject extras && extras[HumanBoneClaims.Extra] is JsonValue value && value.TryGetValue(out string? bone))
+                Add(node, bone, spot["extras"][HumanBoneClaims.Extra]);
         }
 
-        return found;
+        return claims.Nodes;
+
+        void Add(int node, string bone, JsonSpot spot)
+        {
+            if (claims.Add(node, bone) is var (problem, remedy))
+                throw spot.Wrong(problem, remedy);
+        }
     }
 
-    private static JsonSpot? Inside(JsonSpot spot, params ReadOnlySpan<string> members)
+    private static JsonSpot? Mapped(JsonSpot spot)
     {
-        foreach (var member in members)
+        foreach (var member in HumanBoneClaims.Map)
         {
             if (spot.Value is not JsonObject)
                 return null;
