@@ -35,9 +35,8 @@ internal sealed class SolverPacking(Slots slots, WeightTable weights)
             Slots.WorldOf(joints[0].Stand.Root),
             Pack.Rigid(joints[0].Stand.Offset),
             first.ToSingle(),
-            second.ToSingle(),
-            (float)first.Length,
-            (float)second.Length,
+            BoneOf(first),
+            BoneOf(second),
             (float)(first + second).Length,
             TurnIn(first, Quaterniond.Identity),
             TurnIn(second, joints[1].Fixed.Rotation),
@@ -46,8 +45,20 @@ internal sealed class SolverPacking(Slots slots, WeightTable weights)
             slots.FrameOf(joints[1]),
             slots.FrameOf(joints[2]));
 
-        System.Numerics.Quaternion TurnIn(Vector3d bone, Quaterniond joint) =>
-            (plane.Bone(bone.Length > near ? bone : Vector3d.Zero).Inverse * joint).ToSingle();
+        LimbBone BoneOf(Vector3d bone)
+        {
+            var isBone = bone.Length > near;
+            var (x, y, z) = isBone ? (Vector3d.Dot(bone, plane.Line), Vector3d.Dot(bone, plane.Side), Vector3d.Dot(bone, plane.Normal)) : (1, 0, 0);
+            var over = isBone ? 1 / bone.Length : 0;
+            return new((new Vector3d(x, y, z) * (isBone ? over : 1)).ToSingle(), (float)bone.Length, (float)over);
+        }
+
+        // The kernels' frame of a bone has the third axis nearest to the plane's normal, the reference's the second.
+        System.Numerics.Quaternion TurnIn(Vector3d bone, Quaterniond joint)
+        {
+            var frame = plane.Bone(bone.Length > near ? bone : Vector3d.Zero);
+            return (Quaterniond.FromAxes(frame.Rotate(Vector3d.UnitX), -frame.Rotate(Vector3d.UnitZ), frame.Rotate(Vector3d.UnitY)).Inverse * joint).ToSingle();
+        }
     }
 
     public ManyBoneBatch ManyBones(IReadOnlyList<ManyBoneWriter> solvers) => new()

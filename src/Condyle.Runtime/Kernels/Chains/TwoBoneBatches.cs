@@ -116,9 +116,8 @@ internal readonly record struct ScaledLimb(
 /// <param name="Base">What carries its root.</param>
 /// <param name="Root">The frame of the unsolved root in its base.</param>
 /// <param name="First">The unsolved first bone, in the root.</param>
-/// <param name="Second">The unsolved second bone, in the root.</param>
-/// <param name="FirstLength">The first bone's length.</param>
-/// <param name="SecondLength">The second bone's length.</param>
+/// <param name="FirstBone">The same in the limb's plane.</param>
+/// <param name="SecondBone">The unsolved second bone, in the limb's plane.</param>
 /// <param name="Reach">How far the tip is from the root, unsolved.</param>
 /// <param name="FirstTurn">How the root is turned from the frame of the first bone in its plane.</param>
 /// <param name="SecondTurn">How the middle joint is turned from that of the second.</param>
@@ -127,16 +126,15 @@ internal readonly record struct ScaledLimb(
 /// <param name="MiddleFrame">Where the middle joint's goes.</param>
 /// <param name="TipFrame">Where the tip's goes.</param>
 internal readonly record struct RigidLimb(
-    LimbAim Aim, LimbBend Bend, int Base, Rigid Root, Vector3 First, Vector3 Second, float FirstLength, float SecondLength, float Reach, Quaternion FirstTurn, Quaternion SecondTurn, Vector3 Tip, int RootFrame, int MiddleFrame, int TipFrame)
+    LimbAim Aim, LimbBend Bend, int Base, Rigid Root, Vector3 First, LimbBone FirstBone, LimbBone SecondBone, float Reach, Quaternion FirstTurn, Quaternion SecondTurn, Vector3 Tip, int RootFrame, int MiddleFrame, int TipFrame)
 {
     public readonly LimbAim Aim = Aim;
     public readonly LimbBend Bend = Bend;
     public readonly int Base = Base;
     public readonly Rigid Root = Root;
     public readonly Vector3 First = First;
-    public readonly Vector3 Second = Second;
-    public readonly float FirstLength = FirstLength;
-    public readonly float SecondLength = SecondLength;
+    public readonly LimbBone FirstBone = FirstBone;
+    public readonly LimbBone SecondBone = SecondBone;
     public readonly float Reach = Reach;
     public readonly Quaternion FirstTurn = FirstTurn;
     public readonly Quaternion SecondTurn = SecondTurn;
@@ -144,4 +142,14 @@ internal readonly record struct RigidLimb(
     public readonly int RootFrame = RootFrame;
     public readonly int MiddleFrame = MiddleFrame;
     public readonly int TipFrame = TipFrame;
+}
+
+/// <param name="Direction">How it points, unsolved, along the line of its limb's plane, to its side and beside it; along the line where it has no length.</param>
+/// <param name="Length">Its length.</param>
+/// <param name="Over">One over its length; zero where it has none.</param>
+internal readonly record struct LimbBone(Vector3 Direction, float Length, float Over)
+{
+    public readonly Vector3 Direction = Direction;
+    public readonly float Length = Length;
+    public readonly float Over = Over;
 }

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Lane = System.Runtime.Intrinsics.Vector128<float>;
 using Lanes = System.Runtime.Intrinsics.Vector128;
 
 namespace Condyle.Runtime.Kernels.One;
@@ -16,47 +17,41 @@ internal static class TwoBoneKernel
     private static void Solve(in ScaledLimb item, LimbKind kind, Buffers pose)
     {
         var root = pose.Worlds.Wide(item.Base) * WideAffine.All(item.Root);
-        var limb = Unsolved(item, root);
+        var middle = root * WideAffine.All(item.Middle);
+        var before = WidePlane.Spanned(root.Direction(WideVector.All(item.Bend.Line)), root.Direction(WideVector.All(item.Bend.Side)));
+        var limb = Unsolved(before, root.Direction(WideVector.All(item.Middle.Origin)), middle.Direction(WideVector.All(item.Tip.Origin)));
         var frames = pose.Frames.Registers;
         var goal = frames[item.Aim.Goal];
-        var aim = new WideAim
-        {
-            Goal = goal.Origin,
-            Pole = frames[item.Aim.Pole].Origin,
-            Stretch = pose.Weights.Wide(item.Aim.Stretch),
-            Most = Lanes.Create(item.Aim.Most),
-            Softness = Lanes.Create(item.Aim.Softness),
-            Turn = kind.IsTurned ? pose.Inputs.Wide(item.Aim.Turner) - Lanes.Create(item.Aim.Unturned) : Lanes.Create(0f),
-        };
-        limb.Solve(aim, kind, root.Origin);
+        var toGoal = goal.Origin - root.Origin;
+        var distance = toGoal.Length;
+        var toPole = kind.HasPole ? frames[item.Aim.Pole].Origin - root.Origin : WideVector.Zero;
+        var after = before.Towards(toGoal, distance, toPole, (limb.First.Length + limb.Second.Length) * Lanes.Create(SolverEnds.Near));
+        if (kind.IsTurned)
+            after = after.Turned((pose.Inputs.Wide(item.Aim.Turner) - Lanes.Create(item.Aim.Unturned)) * Lanes.Create(MathF.PI / 180));
 
-        var longer = limb.Factor - Lanes.Create(1f);
-        var middle = Write(item.RootChannel, limb.FirstTurn, WideVector.Zero, root, pose) * WideAffine.All(item.Middle);
-        var tip = Write(item.MiddleChannel, limb.SecondTurn, WideVector.All(item.MiddleAgain) * longer, middle, pose) * WideAffine.All(item.Tip);
+        var stretch = new WideStretch { Stretch = pose.Weights.Wide(item.Aim.Stretch), Most = Lanes.Create(item.Aim.Most), Softness = Lanes.Create(item.Aim.Softness) };
+        var solved = Solved(limb, distance, goal.Origin.Span + root.Origin.Span, kind, stretch);
+        var (from, to) = (before.Frame, after.Frame);
+        var longer = solved.Factor - Lanes.Create(1f);
+        var turned = Write(item.RootChannel, Turned(limb.First, from, root, solved.First, to), WideVector.Zero, root, pose) * WideAffine.All(item.Middle);
+        var tip = Write(item.MiddleChannel, Turned(limb.Second, from, middle, solved.Second, to), WideVector.All(item.MiddleAgain) * longer, turned, pose) * WideAffine.All(item.Tip);
         Write(item.TipChannel, goal.Turn * WideTurn.All(item.Aim.TipInGoal), WideVector.All(item.TipAgain) * longer, tip, pose);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static WideLimb Unsolved(in ScaledLimb item, in WideAffine root)
+    private static WideLimb Unsolved(in WidePlane plane, in WideVector first, in WideVector second)
     {
-        var middle = root * WideAffine.All(item.Middle);
-        var first = root.Direction(WideVector.All(item.Middle.Origin));
-        var second = middle.Direction(WideVector.All(item.Tip.Origin));
-        var (firstLength, secondLength) = (first.Length, second.Length);
-        var near = (firstLength + secondLength) * Lanes.Create(SolverEnds.Near);
-        var plane = WidePlane.Spanned(root.Direction(WideVector.All(item.Bend.Line)), root.Direction(WideVector.All(item.Bend.Side)));
-        return new()
-        {
-            First = first,
-            Second = second,
-            FirstLength = firstLength,
-            SecondLength = secondLength,
-            Reach = (first + second).Length,
-            Plane = plane,
-            FirstTurn = WideTurn.Seen(WideLimb.Frame(plane, first, near), root.Turn),
-            SecondTurn = WideTurn.Seen(WideLimb.Frame(plane, second, near), middle.Turn),
-        };
+        var near = (first.Length + second.Length) * Lanes.Create(SolverEnds.Near);
+        return new() { First = WideBone.Of(plane.Seen(first), near), Second = WideBone.Of(plane.Seen(second), near), Reach = (first + second).Length };
     }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static SolvedLimb Solved(in WideLimb limb, Lane distance, Lane farOut, LimbKind kind, in WideStretch stretch) => limb.Solve(distance, farOut, kind, stretch);
+
+    /// <summary>How a joint is turned in the world whose bone has another direction in another plane.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static WideTurn Turned(in WideBone bone, in WideTurn plane, in WideAffine joint, in WideVector direction, in WideTurn after) =>
+        (WideBone.Frame(after, direction, leans: true) * WideTurn.Seen(WideBone.Frame(plane, bone.Direction, leans: true), joint.Turn)).Trued();
 
     /// <summary>Writes a turn in the world, and a move, as a joint's channels, and gives the frame of the turned joint.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -22,6 +22,33 @@ internal static class Arc
         return y * Lanes.FusedMultiplyAdd(Lanes.FusedMultiplyAdd(high, y4, low), y, Lanes.Create(4f));
     }
 
+    /// <summary>θ² from y = sin² θ, for θ from 0 to an eighth of a turn. Error 4.8e-8.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lane EighthSquared(Lane y)
+    {
+        var y2 = y * y;
+        var odd = Lanes.FusedMultiplyAdd(Line(y2, -0.26908767223358154f, 0.04118414595723152f), y2, Lanes.Create(0.17745214700698853f));
+        var even = Lanes.FusedMultiplyAdd(Line(y2, 0.32186657190322876f, 0.2187422215938568f), y2, Lanes.Create(0.11958122998476028f));
+        even = Lanes.FusedMultiplyAdd(even, y2, Lanes.Create(0.33334001898765564f));
+        return Lanes.FusedMultiplyAdd(Lanes.FusedMultiplyAdd(odd, y, even), y2, y);
+    }
+
+    /// <summary>sin θ / θ from θ², for θ up to an eighth of a turn. Error 8.3e-9.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lane EighthSine(Lane squared)
+    {
+        var sum = Lanes.FusedMultiplyAdd(Line(squared, -0.0001951528392964974f, 0.00833216030150652f), squared, Lanes.Create(-0.16666655242443085f));
+        return Lanes.FusedMultiplyAdd(sum, squared, Lanes.Create(1f));
+    }
+
+    /// <summary>cos θ from θ², for θ up to an eighth of a turn. Error 3.1e-9.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lane EighthCosine(Lane squared)
+    {
+        var sum = Lanes.FusedMultiplyAdd(Line(squared, 2.4383567506447434e-05f, -0.001388668199069798f), squared, Lanes.Create(0.04166661947965622f));
+        return Lanes.FusedMultiplyAdd(Lanes.FusedMultiplyAdd(sum, squared, Lanes.Create(-0.5f)), squared, Lanes.Create(1f));
+    }
+
     /// <summary>sin θ / θ from θ², for θ up to a quarter turn. Error 2.2e-11.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane Sine(Lane squared)

@@ -28,6 +28,17 @@ internal struct WidePlane
         return Of(along, side);
     }
 
+    /// <summary>The plane towards a goal whose bend faces a pole; not there, as the mask says, with the goal nearer to the root or the pole nearer to the line than <paramref name="near"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WidePlane Facing(in WideVector toGoal, Lane distance, in WideVector toPole, Lane near, out Lane isThere)
+    {
+        var line = toGoal * (Lanes.Create(1f) / distance);
+        var faced = toPole.Across(line);
+        var beside = faced.Length;
+        isThere = IsGoal(distance, near) & Lanes.LessThan(near, beside);
+        return Of(line, faced * (Lanes.Create(1f) / beside));
+    }
+
     /// <summary>
     /// The plane towards a goal. Its bend faces the pole; without one, or with the pole nearer to the line than <paramref name="near"/>,
     /// the bend is carried along by the smallest turn of the line. A goal nearer than that leaves the line as it is.
@@ -35,10 +46,7 @@ internal struct WidePlane
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     public readonly WidePlane Towards(in WideVector toGoal, Lane distance, in WideVector toPole, Lane near)
     {
-        var isGoal = Lanes.LessThan(near, distance) & Lanes.LessThan(Lanes.Create(Rotation.Tiny), distance);
-        var line = toGoal * (Lanes.Create(1f) / distance);
-        if (!Rigs.Every(isGoal))
-            line = WideVector.Choose(isGoal, line, Line);
+        var line = WideVector.Choose(IsGoal(distance, near), toGoal * (Lanes.Create(1f) / distance), Line);
         var faced = toPole.Across(line);
         var beside = faced.Length;
         var isFaced = Lanes.LessThan(near, beside);
@@ -56,23 +64,19 @@ internal struct WidePlane
         return Of(Line, WideVector.MultiplyAdd(Side, cosine, Normal * sine));
     }
 
-    /// <summary>A vector of this plane brought into another one.</summary>
-    public readonly WideVector Brought(in WideVector vector, in WidePlane to) => WideVector.MultiplyAdd(
-        to.Line,
-        WideVector.Dot(vector, Line),
-        WideVector.MultiplyAdd(to.Side, WideVector.Dot(vector, Side), to.Normal * WideVector.Dot(vector, Normal)));
+    /// <summary>A vector as it is seen in this plane: along its line, to its side and beside it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly WideVector Seen(in WideVector vector) => new() { X = WideVector.Dot(vector, Line), Y = WideVector.Dot(vector, Side), Z = WideVector.Dot(vector, Normal) };
 
-    /// <summary>The rotation of a frame whose first axis is a bone, the line where it has no length, and whose second is nearest to the normal.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
-    public readonly WideTurn Bone(in WideVector bone)
+    /// <summary>The rotation of the frame whose axes are line, side and normal.</summary>
+    public readonly WideTurn Frame
     {
-        var along = bone.Direction(out var isBone);
-        along = WideVector.Choose(isBone, along, Line);
-        var across = Normal.Across(along).Direction(out var isAcross);
-        if (!Rigs.Every(isAcross))
-            across = WideVector.Choose(isAcross, across, along.AnyAcross());
-        return WideTurn.FromAxes(along, across, WideVector.Cross(along, across));
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => WideTurn.FromAxes(Line, Side, Normal);
     }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Lane IsGoal(Lane distance, Lane near) => Lanes.LessThan(near, distance) & Lanes.LessThan(Lanes.Create(Rotation.Tiny), distance);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static WidePlane Of(in WideVector line, in WideVector side) => new() { Line = line, Side = side, Normal = WideVector.Cross(line, side) };

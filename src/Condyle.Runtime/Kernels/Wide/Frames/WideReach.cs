@@ -43,17 +43,17 @@ internal struct WideReach
         return new() { Distance = distance, Short = outer - distance, Factor = Lanes.Create(1f) };
     }
 
-    /// <param name="aim">What limits it.</param>
+    /// <param name="stretch">What limits it.</param>
     /// <param name="goal">The distance d.</param>
     /// <param name="atRest">The tip's distance, unsolved.</param>
     /// <param name="first">The length of the first bone.</param>
     /// <param name="second">The length of the second.</param>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public static WideReach Of(in WideAim aim, Lane goal, Lane atRest, Lane first, Lane second)
+    public static WideReach Of(WideStretch stretch, Lane goal, Lane atRest, Lane first, Lane second)
     {
         var inner = Lanes.MinNative(Lanes.Abs(first - second), atRest);
         var outer = Lanes.MaxNative(first + second, atRest);
-        var hard = Lanes.MaxNative(outer - (aim.Softness * (first + second)), atRest);
+        var hard = Lanes.MaxNative(outer - (stretch.Softness * (first + second)), atRest);
         var isHard = Lanes.LessThanOrEqual(goal, hard);
         var within = Lanes.MaxNative(goal, inner);
         var soft = outer - hard;
@@ -61,8 +61,8 @@ internal struct WideReach
         var distance = Lanes.ConditionalSelect(isHard, within, outer - beyond);
         var one = Lanes.Create(1f);
         var isShort = Lanes.LessThan(distance, goal) & Lanes.LessThan(Lanes.Create(Rotation.Tiny), distance);
-        var weight = Lanes.MinNative(Lanes.MaxNative(aim.Stretch, Lanes.Create(0f)), one);
-        var factor = Lanes.FusedMultiplyAdd(weight, Lanes.MinNative(goal / distance, aim.Most) - one, one);
+        var weight = Lanes.MinNative(Lanes.MaxNative(stretch.Stretch, Lanes.Create(0f)), one);
+        var factor = Lanes.FusedMultiplyAdd(weight, Lanes.MinNative(goal / distance, stretch.Most) - one, one);
         return new()
         {
             Distance = distance,

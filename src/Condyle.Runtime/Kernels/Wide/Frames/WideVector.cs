@@ -72,22 +72,32 @@ internal struct WideVector
     public static Lane Dot(in WideVector a, in WideVector b) =>
         Lanes.FusedMultiplyAdd(a.X, b.X, Lanes.FusedMultiplyAdd(a.Y, b.Y, a.Z * b.Z));
 
+    /// <remarks>Sums are kept in variables of their own: the compiler at run time then adds to them in place, and copies nothing.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideVector Cross(in WideVector a, in WideVector b) => new()
+    public static WideVector Cross(in WideVector a, in WideVector b)
     {
-        X = Rigs.Less(a.Y * b.Z, a.Z, b.Y),
-        Y = Rigs.Less(a.Z * b.X, a.X, b.Z),
-        Z = Rigs.Less(a.X * b.Y, a.Y, b.X),
-    };
+        var x = a.Y * b.Z;
+        var y = a.Z * b.X;
+        var z = a.X * b.Y;
+        x = Rigs.Less(x, a.Z, b.Y);
+        y = Rigs.Less(y, a.X, b.Z);
+        z = Rigs.Less(z, a.Y, b.X);
+        return new() { X = x, Y = y, Z = z };
+    }
 
     /// <summary>a × b + c.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideVector CrossAdd(in WideVector a, in WideVector b, in WideVector c) => new()
+    public static WideVector CrossAdd(in WideVector a, in WideVector b, in WideVector c)
     {
-        X = Rigs.Less(Lanes.FusedMultiplyAdd(a.Y, b.Z, c.X), a.Z, b.Y),
-        Y = Rigs.Less(Lanes.FusedMultiplyAdd(a.Z, b.X, c.Y), a.X, b.Z),
-        Z = Rigs.Less(Lanes.FusedMultiplyAdd(a.X, b.Y, c.Z), a.Y, b.X),
-    };
+        var (x, y, z) = (c.X, c.Y, c.Z);
+        x = Lanes.FusedMultiplyAdd(a.Y, b.Z, x);
+        y = Lanes.FusedMultiplyAdd(a.Z, b.X, y);
+        z = Lanes.FusedMultiplyAdd(a.X, b.Y, z);
+        x = Rigs.Less(x, a.Z, b.Y);
+        y = Rigs.Less(y, a.X, b.Z);
+        z = Rigs.Less(z, a.Y, b.X);
+        return new() { X = x, Y = y, Z = z };
+    }
 
     /// <summary>The same direction with length one; no vector where there is no direction, as the mask says.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

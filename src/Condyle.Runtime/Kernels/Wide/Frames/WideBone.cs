@@ -1,0 +1,85 @@
+using System.Runtime.CompilerServices;
+using Lane = System.Runtime.Intrinsics.Vector128<float>;
+using Lanes = System.Runtime.Intrinsics.Vector128;
+
+namespace Condyle.Runtime.Kernels.One;
+
+/// <summary>A bone of a limb as it is unsolved, seen in the plane in which the limb bends: along its line, to its side and beside it.</summary>
+internal struct WideBone
+{
+    /// <summary>Of length one; the line's where the bone has no length.</summary>
+    public WideVector Direction;
+
+    public Lane Length;
+
+    /// <summary>One over the length; zero where the bone has none.</summary>
+    public Lane Over;
+
+    /// <param name="bone">The bone in its plane.</param>
+    /// <param name="near">A bone that is no longer than this has no length.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideBone Of(in WideVector bone, Lane near)
+    {
+        var length = bone.Length;
+        var over = Lanes.ConditionalSelect(Lanes.LessThan(near, length), Lanes.Create(1f) / length, Lanes.Create(0f));
+        return new() { Direction = Pointing(bone, over), Length = length, Over = over };
+    }
+
+    /// <summary>The direction of a bone in the plane of a limb.</summary>
+    /// <param name="bone">The bone as it is solved.</param>
+    /// <param name="over">One over its length; zero where it has none.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideVector Pointing(in WideVector bone, Lane over)
+    {
+        var isBone = Lanes.LessThan(Lanes.Create(0f), over);
+        var along = Lanes.ConditionalSelect(isBone, bone.X * over, Lanes.Create(1f));
+        return new() { X = along, Y = bone.Y * over, Z = bone.Z * over };
+    }
+
+    /// <summary>The rotation of a frame whose first axis is a direction in a plane and whose third is nearest to the plane's normal.</summary>
+    /// <param name="plane">The rotation of the plane's own frame.</param>
+    /// <param name="direction">The direction in it, of length one.</param>
+    /// <param name="leans">Whether it may point out of the plane.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideTurn Frame(in WideTurn plane, in WideVector direction, bool leans)
+    {
+        if (!leans)
+            return AboutThird(plane, Halved(direction.Y, direction.X));
+        var level = Lanes.Sqrt(Lanes.FusedMultiplyAdd(direction.X, direction.X, direction.Y * direction.Y));
+        var isLevel = Lanes.LessThan(Lanes.Create(Rotation.Tiny), level);
+        var over = Lanes.Create(1f) / level;
+        var (x, y) = (Lanes.ConditionalSelect(isLevel, direction.X * over, Lanes.Create(1f)), Lanes.ConditionalSelect(isLevel, direction.Y * over, Lanes.Create(0f)));
+        return AgainstSecond(AboutThird(plane, Halved(y, x)), Halved(direction.Z, level));
+    }
+
+    /// <summary>A turn with another about its third axis before it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static WideTurn AboutThird(in WideTurn turn, (Lane Sine, Lane Cosine) half) => new()
+    {
+        X = Lanes.FusedMultiplyAdd(turn.Y, half.Sine, turn.X * half.Cosine),
+        Y = Rigs.Less(turn.Y * half.Cosine, turn.X, half.Sine),
+        Z = Lanes.FusedMultiplyAdd(turn.W, half.Sine, turn.Z * half.Cosine),
+        W = Rigs.Less(turn.W * half.Cosine, turn.Z, half.Sine),
+    };
+
+    /// <summary>A turn with another against its second axis before it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static WideTurn AgainstSecond(in WideTurn turn, (Lane Sine, Lane Cosine) half) => new()
+    {
+        X = Lanes.FusedMultiplyAdd(turn.Z, half.Sine, turn.X * half.Cosine),
+        Y = Rigs.Less(turn.Y * half.Cosine, turn.W, half.Sine),
+        Z = Rigs.Less(turn.Z * half.Cosine, turn.X, half.Sine),
+        W = Lanes.FusedMultiplyAdd(turn.Y, half.Sine, turn.W * half.Cosine),
+    };
+
+    /// <summary>Sine and cosine of half an angle from those of the angle, from minus a half turn to one: the larger of the two by a root, the other by the sine of the double angle.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static (Lane Sine, Lane Cosine) Halved(Lane sine, Lane cosine)
+    {
+        var (half, minus) = (Lanes.Create(0.5f), Lanes.Create(-0f));
+        var large = Lanes.Sqrt(Lanes.FusedMultiplyAdd(Lanes.Abs(cosine), half, half));
+        var small = Lanes.Abs(sine) * half / large;
+        var isAhead = Lanes.LessThanOrEqual(Lanes.Create(0f), cosine);
+        return (Lanes.ConditionalSelect(isAhead, small, large) | (sine & minus), Lanes.ConditionalSelect(isAhead, large, small));
+    }
+}
