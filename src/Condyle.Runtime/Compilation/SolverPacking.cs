@@ -67,7 +67,7 @@ internal sealed class SolverPacking(Slots slots, WeightTable weights)
         Ends = EndsOf(solvers),
         Tolerances = [.. solvers.Select(solver => (float)solver.Options.Tolerance)],
         Rounds = [.. solvers.Select(solver => solver.Options.Rounds)],
-        Cones = [.. solvers.Select(solver => (solver.Options.Cones ?? []).Select(cone => (float)cone).ToArray())],
+        Cones = [.. solvers.Select(solver => (solver.Options.Cones ?? []).Select(cone => new BoneCone((float)Math.Cos(cone), (float)Math.Sin(cone))).ToArray())],
     };
 
     public CurveChainBatch CurveChains(IReadOnlyList<CurveChainWriter> curves)
@@ -91,11 +91,11 @@ internal sealed class SolverPacking(Slots slots, WeightTable weights)
     }
 
     /// <summary>The room that solvers need while they work.</summary>
-    public static (int Joints, int Samples, int Nodes) RoomOf(IReadOnlyList<Writer> writers)
+    public static RoomSizes RoomOf(IReadOnlyList<Writer> writers)
     {
         var joints = writers.OfType<CopyWriter>().Select(solver => solver.Joints.Count).DefaultIfEmpty(0).Max();
         var nodes = writers.OfType<CurveChainWriter>().Select(curve => curve.Nodes.Count).DefaultIfEmpty(0).Max();
-        return (joints, nodes == 0 ? 0 : ((nodes - 1) * Kernels.FramedCurve.PiecesASpan) + 1, nodes);
+        return new(joints, nodes == 0 ? 0 : ((nodes - 1) * FramedCurve.PiecesASpan) + 1, nodes);
     }
 
     private LimbAim AimOf(TwoBoneWriter solver) => new(

@@ -19,15 +19,9 @@ internal abstract class Batch
     /// <summary>For one rig.</summary>
     protected abstract void RunOne(Buffers pose);
 
-    /// <summary>For eight rigs side by side; one after the other unless a kernel can do them together.</summary>
-    protected virtual void RunEight(Buffers pose) => RunEach(pose);
+    /// <summary>For eight rigs side by side.</summary>
+    protected abstract void RunEight(Buffers pose);
 
     /// <summary>For sixteen.</summary>
-    protected virtual void RunSixteen(Buffers pose) => RunEach(pose);
-
-    private void RunEach(Buffers pose)
-    {
-        foreach (var lane in pose.Lanes)
-            RunOne(lane);
-    }
+    protected abstract void RunSixteen(Buffers pose);
 }

@@ -16,14 +16,14 @@ internal sealed class Buffers
     /// <param name="sizes">How much room the rig needs.</param>
     /// <param name="width">How many rigs lie side by side: 1, 8 or 16.</param>
     public Buffers(BufferSizes sizes, int width = 1)
-        : this(sizes, GC.AllocateArray<float>((sizes.Numbers * width) + Line, pinned: true), width, new(sizes.Room.Joints, sizes.Room.Samples, sizes.Room.Nodes))
+        : this(sizes, GC.AllocateArray<float>(((sizes.Numbers + sizes.Room.Numbers) * width) + Line, pinned: true), width, room: null)
     {
         Lanes = width == 1 ? [this] : [.. Enumerable.Range(0, width).Select(lane => new Buffers(sizes, block, width, Room, lane))];
     }
 
-    private Buffers(BufferSizes sizes, float[] block, int width, ChainRoom room, int lane = 0)
+    private Buffers(BufferSizes sizes, float[] block, int width, ChainRoom? room, int lane = 0)
     {
-        (this.sizes, this.block, Width, Room) = (sizes, block, width, room);
+        (this.sizes, this.block, Width) = (sizes, block, width);
         first = LineIn(block);
         var next = first;
         int Take(int numbers)
@@ -44,6 +44,7 @@ internal sealed class Buffers
         Morphs = new(block, Take(sizes.Morphs), sizes.Morphs, width) { Lane = lane };
         MixTurns = new(block, Take(sizes.BlendSources * Rotations.Components), sizes.BlendSources, width) { Lane = lane };
         MixWeights = new(block, Take(sizes.BlendSources), sizes.BlendSources, width) { Lane = lane };
+        Room = room ?? new(sizes.Room, block, next, width);
         Lanes = [];
     }
 
@@ -115,9 +116,9 @@ internal sealed class Buffers
 }
 
 /// <summary>How much room a rig's pose needs.</summary>
-internal readonly record struct BufferSizes(int Channels, int Worlds, int Inputs, int Weights, int Morphs, int BlendSources, (int Joints, int Samples, int Nodes) Room)
+internal readonly record struct BufferSizes(int Channels, int Worlds, int Inputs, int Weights, int Morphs, int BlendSources, RoomSizes Room)
 {
-    /// <summary>The numbers of one rig.</summary>
+    /// <summary>The numbers of one rig that last from one batch to another.</summary>
     public int Numbers =>
         (Worlds * (Affines.Components + Rigids.Components))
         + (Channels * ((2 * Vectors.Components) + Rotations.Components))

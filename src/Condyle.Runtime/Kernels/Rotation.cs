@@ -62,17 +62,6 @@ internal static class Rotation
         return Quaternion.Normalize(q);
     }
 
-    /// <summary>The smallest turn that brings one direction onto another; where they are opposite, the half turn about <paramref name="axisWhenOpposite"/>.</summary>
-    public static Quaternion Between(Vector3 from, Vector3 to, Vector3 axisWhenOpposite)
-    {
-        // Half-angle form: the sum of two unit vectors points halfway between them.
-        var sum = from + to;
-        if (sum.Length() < Flat)
-            return new Quaternion(axisWhenOpposite, 0);
-        var half = Vector3.Normalize(sum);
-        return Quaternion.Normalize(new Quaternion(Vector3.Cross(from, half), Vector3.Dot(from, half)));
-    }
-
     private static bool TryIndependent(Vector3 axis, Vector3 first, out Vector3 direction)
     {
         direction = default;

@@ -1,33 +1,74 @@
-using System.Numerics;
-
 namespace Condyle.Runtime.Kernels;
 
 /// <summary>Where solvers of chains work; it holds nothing between two of them.</summary>
-/// <param name="joints">The most joints that a chain has.</param>
-/// <param name="samples">The most samples that a curve has.</param>
-/// <param name="nodes">The most nodes that a curve goes through.</param>
-internal sealed class ChainRoom(int joints, int samples, int nodes)
+internal sealed class ChainRoom
 {
-    /// <summary>The unsolved bones' directions; none where a bone has no length.</summary>
-    public Vector3[] Rest { get; } = new Vector3[joints];
+    /// <param name="sizes">How much room they need.</param>
+    /// <param name="block">Numbers to take it from.</param>
+    /// <param name="start">The first of them.</param>
+    /// <param name="width">How many rigs lie side by side.</param>
+    public ChainRoom(RoomSizes sizes, float[] block, int start, int width)
+    {
+        int Take(int numbers)
+        {
+            var first = start;
+            start += numbers * width;
+            return first;
+        }
 
-    public float[] Lengths { get; } = new float[joints];
+        Vectors VectorsOf(int count) => new(block, Take(count * Vectors.Components), count, width);
+        Numbers NumbersOf(int count) => new(block, Take(count), count, width);
+        (Rest, Bones, Tried) = (VectorsOf(sizes.Joints), VectorsOf(sizes.Joints), VectorsOf(sizes.Joints));
+        Turns = new(block, Take(sizes.Joints * Rotations.Components), sizes.Joints, width);
+        (Lengths, Factors) = (NumbersOf(sizes.Joints), NumbersOf(sizes.Joints));
+        (Points, Along, Across, Ways) = (VectorsOf(sizes.Samples), VectorsOf(sizes.Samples), VectorsOf(sizes.Samples), NumbersOf(sizes.Samples));
+        (Nodes, Slopes) = (VectorsOf(sizes.Nodes), VectorsOf(sizes.Nodes));
+    }
+
+    /// <summary>The unsolved bones' directions; none where a bone has no length.</summary>
+    public Vectors Rest { get; }
+
+    public Numbers Lengths { get; }
 
     /// <summary>The solved bones' directions.</summary>
-    public Vector3[] Bones { get; } = new Vector3[joints];
+    public Vectors Bones { get; }
 
     /// <summary>Bones that are tried, or the joints that they end in.</summary>
-    public Vector3[] Tried { get; } = new Vector3[joints];
+    public Vectors Tried { get; }
 
     /// <summary>The joints' rotations in the world: unsolved, then solved.</summary>
-    public Quaternion[] Turns { get; } = new Quaternion[joints];
+    public Rotations Turns { get; }
 
     /// <summary>How many times its length each bone has.</summary>
-    public float[] Factors { get; } = new float[joints];
+    public Numbers Factors { get; }
 
-    public CurveSample[] Samples { get; } = new CurveSample[samples];
+    /// <summary>The nodes that a curve goes through.</summary>
+    public Vectors Nodes { get; }
 
-    public Vector3[] Nodes { get; } = new Vector3[nodes];
+    /// <summary>Its slope at each.</summary>
+    public Vectors Slopes { get; }
 
-    public Vector3[] Slopes { get; } = new Vector3[nodes];
+    /// <summary>Points of the curve, its pieces' ends.</summary>
+    public Vectors Points { get; }
+
+    /// <summary>The curve's tangent at each.</summary>
+    public Vectors Along { get; }
+
+    /// <summary>A direction across it that is carried along without turning about the curve.</summary>
+    public Vectors Across { get; }
+
+    /// <summary>The length from the curve's start to each.</summary>
+    public Numbers Ways { get; }
+}
+
+/// <param name="Joints">The most joints that a chain has.</param>
+/// <param name="Samples">The most samples that a curve has.</param>
+/// <param name="Nodes">The most nodes that a curve goes through.</param>
+internal readonly record struct RoomSizes(int Joints, int Samples, int Nodes)
+{
+    /// <summary>The numbers of one rig.</summary>
+    public int Numbers =>
+        (Joints * ((3 * Vectors.Components) + Rotations.Components + 2))
+        + (Samples * ((3 * Vectors.Components) + 1))
+        + (Nodes * 2 * Vectors.Components);
 }

@@ -31,4 +31,8 @@ internal static class Rigs
     /// <summary>Whether a mask holds for every rig.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static bool Every(Vector256<float> mask) => mask.ExtractMostSignificantBits() == 0xFF;
+
+    /// <summary>Whether a mask holds for some rig.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static bool Any(Vector256<float> mask) => mask.ExtractMostSignificantBits() != 0;
 }

@@ -30,4 +30,8 @@ internal static class Rigs
     /// <summary>Whether a mask holds for every rig.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static bool Every(Vector128<float> mask) => (mask.ExtractMostSignificantBits() & 1) != 0;
+
+    /// <summary>Whether a mask holds for some rig.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static bool Any(Vector128<float> mask) => (mask.ExtractMostSignificantBits() & 1) != 0;
 }
