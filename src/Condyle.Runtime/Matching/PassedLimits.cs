@@ -10,22 +10,26 @@ internal static class PassedLimits
     {
         var (player, live, passed) = (new ClipPlayer(rig, clip), rig.NewInstance(), new MatchNotes());
         var shown = new ShownMotion(rig);
-        var limited = rig.Controls.Where(control => control.Limits.Count > 0).ToList();
-        List<MatchNote> notes = [];
-        for (var look = 0; look <= clip.Seconds * LooksPerSecond; look++)
+        var untold = rig.Controls.Where(control => control.Limits.Count > 0).ToList();
+        for (var look = 0; look <= clip.Seconds * LooksPerSecond && untold.Count > 0; look++)
         {
             var time = (float)look / LooksPerSecond;
             player.Pose(live, time);
-            foreach (var control in limited)
+            var isTaken = false;
+            untold.RemoveAll(control =>
             {
-                var known = notes.Count;
+                List<MatchNote> notes = [];
                 new ControlLocks(control, notes).Look(live.ControlMove(control.Index), live.ControlTurn(control.Index));
-                if (notes.Count > known && !shown.Moves(live, control.Index))
-                    notes.RemoveRange(known, notes.Count - known);
-            }
-
-            passed.Take(notes, time);
-            notes.Clear();
+                if (notes.Count == 0)
+                    return false;
+                if (!isTaken)
+                    shown.Take(live);
+                isTaken = true;
+                if (!shown.Moves(live, control.Index))
+                    return false;
+                passed.Take(notes, time);
+                return true;
+            });
         }
 
         return passed.All;

@@ -11,10 +11,12 @@ internal sealed class ShownMotion(CompiledRig rig)
 
     private readonly Pose set = new(rig), reset = new(rig);
 
-    /// <summary>Whether anything would stand elsewhere with the control at zero. Evaluates; the control is set as before afterwards.</summary>
+    /// <summary>Takes an instance as it is set. Evaluates.</summary>
+    public void Take(RigInstance instance) => set.Take(instance);
+
+    /// <summary>Whether anything would stand elsewhere with the control at zero than it was taken. Evaluates; the control is set as before afterwards.</summary>
     public bool Moves(RigInstance instance, int control)
     {
-        set.Take(instance);
         var (move, turn) = (instance.ControlMove(control), instance.ControlTurn(control));
         instance.SetMove(control, Vector3.Zero);
         instance.SetTurn(control, Quaternion.Identity);

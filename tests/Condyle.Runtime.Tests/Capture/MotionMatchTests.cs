@@ -154,6 +154,23 @@ public sealed class MotionMatchTests : IDisposable
     }
 
     [Fact]
+    public void It_can_be_stopped_while_keys_are_left_out()
+    {
+        var motion = JointMotion.FromBvh(folder.Write("walk.bvh", Walker.Text()));
+        using var stop = new CancellationTokenSource();
+        Assert.Throws<OperationCanceledException>(() => MotionMatch.Run(Walker.Character(), motion, Walker.Names, new MotionMatchSettings { Keys = new(0.002, 0.3) }, new StopsWhenMatched(stop), stop.Token));
+    }
+
+    private sealed class StopsWhenMatched(CancellationTokenSource stop) : IProgress<double>
+    {
+        public void Report(double value)
+        {
+            if (value >= 1)
+                stop.Cancel();
+        }
+    }
+
+    [Fact]
     public void A_tolerance_that_is_rounding_is_told()
     {
         var motion = JointMotion.FromBvh(folder.Write("walk.bvh", Walker.Text(frames: 2)));

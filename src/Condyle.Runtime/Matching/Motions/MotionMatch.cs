@@ -67,7 +67,7 @@ public static class MotionMatch
 
         IReadOnlyDictionary<int, float> shown = settings.Limbs == LimbCopy.Solved ? plan.ShownSolved() : plan.Shown;
         var clip = settings.Keys is { } allowed
-            ? ThinnedMotion.Of(rig, times, allowed, share => keys.ToClip(motion.Name, seconds, shown, share))
+            ? ThinnedMotion.Of(rig, times, allowed, share => keys.ToClip(motion.Name, seconds, shown, share), cancellation)
             : keys.ToClip(motion.Name, seconds, shown);
         return Report(rig, motion, from, clip, times, wanted, notes, cancellation);
     }
