@@ -60,6 +60,7 @@ public sealed class BakeTests
     [InlineData("There is no option '--kyes'. The nearest: '--keys'.", "--kyes", "1")]
     [InlineData("--root-motion takes as-posed, in-place, in-place:JOINT or onto:JOINT, not 'away'.", "--root-motion", "away")]
     [InlineData("can't be baked from 1 to 0.5 s", "--from", "1", "--to", "0.5")]
+    [InlineData("there is no joint 'jip' to show the way", "--root-motion", "in-place:jip")]
     public void A_setting_that_cant_be_is_told(string told, params string[] args)
     {
         using var program = Harbour(typeof(Hoist));

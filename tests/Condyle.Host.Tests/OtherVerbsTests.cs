@@ -111,6 +111,41 @@ public sealed class OtherVerbsTests
         Assert.Contains("StiffHoist: not written, it has findings that are errors", stiff.Error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("--rest takes KeepDirections, KeepTurns or KeepFrames, not 'Keep'.", "match", "x.bvh", "--rest", "Keep")]
+    [InlineData("--limbs takes Turned or Solved, not 'bent'.", "match", "x.bvh", "--limbs", "bent")]
+    [InlineData("--up takes Y or Z, not 'X'.", "match", "x.bvh", "--up", "X")]
+    [InlineData("--sub-frames takes a whole number, not 'few'.", "bake", "--sub-frames", "few")]
+    public void A_value_that_cant_be_is_told_in_one_line_with_those_that_can(string told, params string[] arguments)
+    {
+        using var program = new TestProgram(typeof(Hoist));
+        Assert.Equal(2, program.Run(arguments));
+        Assert.Equal($"error: {told} Run it with --help to see what it takes.", program.Error.TrimEnd());
+    }
+
+    /// <summary>The delivered file itself, a copy of it such as a build lays beside the program, and the motion that is matched.</summary>
+    [Fact]
+    public void A_file_that_is_read_is_not_written_over()
+    {
+        using var program = new TestProgram(typeof(Hoist), typeof(HoistClips));
+        program.Write("hoist.gltf", Hoist.Delivered);
+        program.Write("copy.gltf", Hoist.Delivered);
+        Assert.Equal(0, program.Run("bake", "--out", program["baked.glb"]));
+        var before = program.FileNames.ToDictionary(name => name, name => File.ReadAllBytes(program[name]));
+        foreach (var lost in new[] { "hoist.gltf", "copy.gltf" })
+        {
+            foreach (var verb in new string[][] { ["bake"], ["controls"], ["match", program["baked.glb"], "--animation", "unload"] })
+            {
+                Assert.Equal(2, program.Run([.. verb, "--out", program[lost]]));
+                Assert.Contains($"{program[lost]}: it is what is read as ", program.Error, StringComparison.Ordinal);
+            }
+        }
+
+        Assert.Equal(2, program.Run("match", program["baked.glb"], "--animation", "unload", "--out", program["baked.glb"]));
+        Assert.All(before, file => Assert.Equal(file.Value, File.ReadAllBytes(program[file.Key])));
+        Assert.Equal(0, program.Run("match", program["baked.glb"], "--animation", "unload", "--limbs", "solved", "--rest", "keepframes", "--up", "y", "--out", program["desk.glb"]));
+    }
+
     [Fact]
     public void Match_says_which_dials_the_motion_needs()
     {

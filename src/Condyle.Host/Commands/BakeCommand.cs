@@ -50,12 +50,12 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
             if (asked.Count + failures.Count == 0 || FindDelivered(rig) is not { } skeleton)
                 continue;
             var output = OutputPlace.Of(request.Output, rig.Name.ToLowerInvariant() + ".glb");
+            OutputPlace.CheckLoses(output, skeleton);
             var baker = RigBaker.Prepare(rig.Compiled!, GltfFile.Read(skeleton), asked, request.Settings, (clip, problem) =>
             {
                 failures.Add(clips.Failed(clip, problem));
                 refused.Add(problem);
             });
-            baker.CheckOutput(output);
             jobs.Add(new BakeJob(rig, baker, failures, output));
         }
 

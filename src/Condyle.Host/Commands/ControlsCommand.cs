@@ -32,6 +32,7 @@ internal sealed class ControlsCommand(Surroundings surroundings)
         if (found.Compiled is not { } compiled)
             return new(entry.Name, null, 0, found.Failure ?? "it has findings that are errors: run check to see them", Failed: true);
         var output = OutputPlace.Of(place, entry.Name.ToLowerInvariant() + "_controls.glb");
+        OutputPlace.CheckLoses(output, delivered);
         ControlsFile.Write(compiled, delivered, output, clips.Count == 0 ? [] : Chosen(clips, entry.ClipsWithRange(compiled)));
         return new(entry.Name, output, compiled.Controls.Count, null, Failed: false);
     }

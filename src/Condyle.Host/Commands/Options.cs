@@ -24,7 +24,13 @@ internal sealed class Options
 
     public Option<float?> FramesPerSecond { get; } = Number("--fps", "Frames per second, from 1 to 1000; 30 when it isn't said.", "a number of frames per second");
 
-    public Option<int> SubFrames { get; } = new("--sub-frames") { Description = "Samples of each frame, from 1 to 64.", HelpName = "N", DefaultValueFactory = _ => 1 };
+    public Option<int> SubFrames { get; } = new("--sub-frames")
+    {
+        Description = "Samples of each frame, from 1 to 64.",
+        HelpName = "N",
+        DefaultValueFactory = _ => 1,
+        CustomParser = given => Whole(given, "--sub-frames") ?? 1,
+    };
 
     public Option<float?> From { get; } = Number("--from", "Where in the clip the bake begins, in seconds.", "seconds");
 
@@ -90,9 +96,7 @@ internal sealed class Options
     {
         Description = "How many files are baked at a time; as many as there are processors when it isn't said.",
         HelpName = "N",
-        CustomParser = given => int.TryParse(given.Tokens[0].Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
-            ? number
-            : Refused<int?>(given, $"--jobs takes a whole number, not '{given.Tokens[0].Value}'."),
+        CustomParser = given => Whole(given, "--jobs"),
     };
 
     public Option<string?> Shard { get; } = new("--shard")
@@ -140,6 +144,47 @@ internal sealed class Options
             ? number
             : Refused<float?>(given, $"{name} takes {what}, not '{given.Tokens[0].Value}'."),
     };
+
+    /// <summary>One of a few values, in any letter case; the first of them unless it is said.</summary>
+    public static Option<T> OneOf<T>(string name, string description)
+        where T : struct, Enum
+    {
+        var (names, values) = (Enum.GetNames<T>(), Enum.GetValues<T>());
+        var option = new Option<T>(name)
+        {
+            Description = description,
+            HelpName = string.Join('|', names),
+            DefaultValueFactory = _ => values[0],
+            CustomParser = given => Array.FindIndex(names, known => known.Equals(given.Tokens[0].Value, StringComparison.OrdinalIgnoreCase)) is >= 0 and var index
+                ? values[index]
+                : Refused<T>(given, $"{name} takes {string.Join(", ", names[..^1])} or {names[^1]}, not '{given.Tokens[0].Value}'."),
+        };
+        option.CompletionSources.Add(names);
+        return option;
+    }
+
+    /// <summary>The axis of a file that points up.</summary>
+    public static Option<Axis> UpAxis()
+    {
+        var option = new Option<Axis>("--up")
+        {
+            Description = "The axis of a BVH file that points up: Y or Z.",
+            HelpName = "Y|Z",
+            DefaultValueFactory = _ => Axis.Y,
+            CustomParser = given => given.Tokens[0].Value switch
+            {
+                "Y" or "y" => Axis.Y,
+                "Z" or "z" => Axis.Z,
+                var other => Refused<Axis>(given, $"--up takes Y or Z, not '{other}'."),
+            },
+        };
+        option.CompletionSources.Add("Y", "Z");
+        return option;
+    }
+
+    private static int? Whole(ArgumentResult given, string name) => int.TryParse(given.Tokens[0].Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
+        ? number
+        : Refused<int?>(given, $"{name} takes a whole number, not '{given.Tokens[0].Value}'.");
 
     private static Option<BakeTolerance?> Tolerance(string name, string description) => new(name)
     {

@@ -1,4 +1,5 @@
 using Condyle.Runtime;
+using Condyle.Runtime.Gltf.Writing;
 
 namespace Condyle.Host.Commands;
 
@@ -7,6 +8,17 @@ internal static class OutputPlace
 {
     /// <summary>Where a file is written that has this name in a folder.</summary>
     public static string Of(string said, string name) => IsFile(said) ? said : Path.Combine(said, name);
+
+    /// <summary>Refuses to write over a file that was read, or over the one that it is a copy of: a build lays copies of delivered files beside the program.</summary>
+    /// <exception cref="BadInputException">It would be lost.</exception>
+    public static void CheckLoses(string output, params ReadOnlySpan<string> read)
+    {
+        foreach (var file in read)
+        {
+            if (IsSame(output, file))
+                throw new BadInputException(output, $"it is what is read as {file}, and would be lost", "Write to another place with --out");
+        }
+    }
 
     /// <exception cref="BadInputException">A file is named for several.</exception>
     public static void CheckHolds(string said, int files)
@@ -20,6 +32,21 @@ internal static class OutputPlace
     {
         if (IsFile(said))
             throw new BadInputException("--out", $"'{said}' is one file, and files are written by names of their own", "Name a folder");
+    }
+
+    private static bool IsSame(string output, string read)
+    {
+        if (Path.GetFullPath(output) == Path.GetFullPath(read))
+            return true;
+        try
+        {
+            return new FileInfo(output) is { Exists: true } there && new FileInfo(read) is { Exists: true } delivered && there.Length == delivered.Length && FileHash.Of(output) == FileHash.Of(read);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            // What can't be read can't be told, and writing it says why.
+            return false;
+        }
     }
 
     private static bool IsFile(string said) => Path.GetExtension(said).ToLowerInvariant() is ".glb" or ".gltf" && !Directory.Exists(said);

@@ -126,6 +126,7 @@ public sealed class RigBaker
     {
         if (clips.Count == 0 && failed is null)
             throw new BadInputException($"rig '{rig.Name}'", "there is no clip to bake", "Give at least one clip");
+        _ = Travel.Of(rig, settings.RootMotion);
         var (players, names) = (new List<ClipPlayer>(), new HashSet<string>(StringComparer.Ordinal));
         foreach (var clip in clips)
         {
@@ -155,15 +156,9 @@ public sealed class RigBaker
     public RigBakeResult Write(string output, IProgress<BakeProgress>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(output);
-        CheckOutput(output);
-        return Write(output, Bake(progress, cancellation));
-    }
-
-    /// <exception cref="BadInputException">Nothing may be written there.</exception>
-    internal void CheckOutput(string output)
-    {
         if (Path.GetFullPath(output) == Path.GetFullPath(delivered.Path))
             throw new BadInputException(output, "the output is the delivered file itself", "Write to another place: the delivered file is what the next bake starts from");
+        return Write(output, Bake(progress, cancellation));
     }
 
     /// <summary>Appends baked clips to the delivered file and writes the result.</summary>

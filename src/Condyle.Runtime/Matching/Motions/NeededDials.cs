@@ -30,6 +30,8 @@ internal sealed class NeededDials(CompiledRig rig, ClipPlayer player, Retargetin
             .. off.Where(joint => joint.Metres.Value > LeastMetres).Select(joint => new Miss(rig.JointIndex(joint.Metres.Joint), joint.Metres, Turns: false)),
             .. off.Where(joint => joint.Degrees.Value > LeastDegrees).Select(joint => new Miss(rig.JointIndex(joint.Degrees.Joint), joint.Degrees, Turns: true))];
         List<CompiledDial> idle = [.. rig.Dials.Where(dial => !dial.AlsoKnownAs.Append(dial.Name).Any(player.Clip.Dials.ContainsKey))];
+        if (idle.Count == 0)
+            return [];
         var found = new SortedDictionary<int, NeededDial>();
         foreach (var moment in misses.GroupBy(miss => miss.Peak.At).OrderBy(moment => moment.Key))
         {
