@@ -28,6 +28,8 @@ public static class RigProgram
             return Say(string.Join(' ', parsed.Errors.Select(error => error.Message).Distinct()) + Nearest.ToUnknownWordOf(parsed) + " Run it with --help to see what it takes.", ExitCode.BadInput);
         if (BeforeVerb(parsed) is { } early)
             return Say($"{early} stands before '{parsed.CommandResult.Command.Name}', which wouldn't see it. Write it after.", ExitCode.BadInput);
+        if (GivenNothing(parsed) is { } nothing)
+            return Say($"{nothing} is given nothing. Run it with --help to see what it takes.", ExitCode.BadInput);
         try
         {
             return parsed.InvokeAsync(new InvocationConfiguration { Output = surroundings.Output, Error = surroundings.Error, EnableDefaultExceptionHandler = false }).GetAwaiter().GetResult();
@@ -51,6 +53,11 @@ public static class RigProgram
             return exitCode;
         }
     }
+
+    /// <summary>An option or an argument whose value is an empty text, as a script's variable leaves it that isn't set.</summary>
+    private static string? GivenNothing(ParseResult parsed) => parsed.CommandResult.Children
+        .Where(given => given.Tokens.Any(token => token.Value.Length == 0))
+        .Select(given => given is OptionResult option ? option.Option.Name : given is ArgumentResult argument ? $"<{argument.Argument.Name}>" : null).FirstOrDefault();
 
     /// <summary>An option that stands before a verb: the program takes it when there is no verb, and a verb has its own.</summary>
     private static string? BeforeVerb(ParseResult parsed) => parsed.CommandResult == parsed.RootCommandResult ? null : parsed.RootCommandResult.Children

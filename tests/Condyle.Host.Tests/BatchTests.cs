@@ -166,9 +166,9 @@ public sealed class BatchTests
     {
         using var program = Harbour("wave");
         Assert.Equal(2, program.Run("bake", "", "--out", program["build"]));
-        Assert.Contains("a file of clips has no name", program.Error, StringComparison.Ordinal);
+        Assert.Contains("<clips> is given nothing.", program.Error, StringComparison.Ordinal);
         Assert.Equal(2, program.Run("bake", program["clips"], "--out", ""));
-        Assert.Contains("--out takes a folder", program.Error, StringComparison.Ordinal);
+        Assert.Contains("--out is given nothing.", program.Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -214,7 +214,7 @@ public sealed class BatchTests
     [InlineData("--shard", "/3", "leaves the share's number to JOB_COMPLETION_INDEX, which isn't set")]
     [InlineData("--jobs", "0", "0 at a time can't be")]
     [InlineData("--jobs", "many", "--jobs takes a whole number, not 'many'.")]
-    [InlineData("--skeleton", "", "the file can't be read")]
+    [InlineData("--skeleton", "", "--skeleton is given nothing.")]
     [InlineData("--clip", "wave", "--clip chooses among the clips of the project")]
     [InlineData("--out", "clips", "a bake would be written over it")]
     [InlineData("--out", "all.glb", "is one file, and files are written by names of their own. Name a folder")]

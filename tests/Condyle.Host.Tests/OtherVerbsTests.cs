@@ -116,6 +116,13 @@ public sealed class OtherVerbsTests
     [InlineData("--limbs takes Turned or Solved, not 'bent'.", "match", "x.bvh", "--limbs", "bent")]
     [InlineData("--up takes Y or Z, not 'X'.", "match", "x.bvh", "--up", "X")]
     [InlineData("--sub-frames takes a whole number, not 'few'.", "bake", "--sub-frames", "few")]
+    [InlineData("<file> is given nothing.", "match", "")]
+    [InlineData("<file> is given nothing.", "skeleton", "")]
+    [InlineData("<before> is given nothing.", "compare", "")]
+    [InlineData("--out is given nothing.", "tree", "--out", "")]
+    [InlineData("--skeleton is given nothing.", "bake", "--skeleton", "")]
+    [InlineData("--skeleton is given nothing.", "--skeleton", "")]
+    [InlineData("--joint is given nothing.", "match", "x.bvh", "--joint", "a=b", "")]
     public void A_value_that_cant_be_is_told_in_one_line_with_those_that_can(string told, params string[] arguments)
     {
         using var program = new TestProgram(typeof(Hoist));

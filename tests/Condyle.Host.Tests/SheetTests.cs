@@ -180,6 +180,7 @@ public sealed class SheetTests
         Assert.Equal(2, program.Run("compare", file));
         Assert.StartsWith($"error: {file}:", program.Error, StringComparison.Ordinal);
         Assert.Contains("it is no model file", program.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("Condyle", program.Error, StringComparison.Ordinal);
         Assert.Single(program.Error.TrimEnd().Split('\n'));
     }
 

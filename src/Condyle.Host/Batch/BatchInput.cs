@@ -35,7 +35,7 @@ internal sealed record BatchInput(string Path, string Name, string Output)
     }
 
     private static IEnumerable<string> Checked(IEnumerable<string> named) =>
-        named.Select(path => path.Length > 0 && !path.Contains('\0', StringComparison.Ordinal) ? path : throw new BadInputException("bake", "a file of clips has no name", "Name files, patterns or folders"));
+        named.Select(path => !path.Contains('\0', StringComparison.Ordinal) ? path : throw new BadInputException("bake", "a file of clips has no name", "Name files, patterns or folders"));
 
     private static IEnumerable<string> Files(string named)
     {

@@ -63,14 +63,6 @@ internal sealed class Options
         Description = "The folder that files are written to; where one file is written, its name will do.",
         HelpName = "DIR",
         DefaultValueFactory = _ => "out",
-        Validators =
-        {
-            given =>
-            {
-                if (given.Tokens is [{ Value: "" }])
-                    given.AddError("--out takes a folder, or the name of a file, and nothing is named.");
-            },
-        },
     };
 
     public Option<string?> Skeleton { get; } = new("--skeleton")

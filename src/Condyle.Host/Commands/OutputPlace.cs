@@ -36,15 +36,13 @@ internal static class OutputPlace
 
     private static bool IsSame(string output, string read)
     {
-        if (Path.GetFullPath(output) == Path.GetFullPath(read))
-            return true;
         try
         {
-            return new FileInfo(output) is { Exists: true } there && new FileInfo(read) is { Exists: true } delivered && there.Length == delivered.Length && FileHash.Of(output) == FileHash.Of(read);
+            return Path.GetFullPath(output) == Path.GetFullPath(read) || new FileInfo(output) is { Exists: true } there && new FileInfo(read) is { Exists: true } delivered && there.Length == delivered.Length && FileHash.Of(output) == FileHash.Of(read);
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            // What can't be read can't be told, and writing it says why.
+            // Reading the one or writing the other says why.
             return false;
         }
     }

@@ -25,7 +25,15 @@ internal static class SheetFile
         }
         catch (Exception problem) when (problem is JsonException or NotSupportedException or InvalidOperationException)
         {
-            throw new BadInputException(path, $"it is no model file: {problem.Message.Split(" Path:")[0].TrimEnd('.')}", "Name a file that tree --out wrote", place: (problem as JsonException)?.Path, inner: problem);
+            // What the parser says names our own types; what stands without a line was said here.
+            var (what, place) = problem switch
+            {
+                JsonException { LineNumber: { } line, Path: null or "$" } => ("", $"line {line + 1}"),
+                JsonException { LineNumber: not null, Path: var at } => ("", at),
+                JsonException said => ($": {said.Message}", null),
+                _ => ("", null),
+            };
+            throw new BadInputException(path, $"it is no model file{what}", "Name a file that tree --out wrote", place: place, inner: problem);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException)
         {
