@@ -16,6 +16,7 @@ internal sealed class ReadingSession
     private readonly CodeCache cache = new();
     private readonly ConcurrentDictionary<string, Once<ReadingResult>> readings = new();
     private readonly ConcurrentDictionary<SyntaxTree, FileReadings> files = new();
+    private readonly Lazy<DeclaredFacts> facts;
     private readonly Lazy<Conventions> conventions;
 
     /// <param name="compilation">What is read.</param>
@@ -27,7 +28,8 @@ internal sealed class ReadingSession
         this.compilation = compilation;
         this.isLive = isLive;
         this.models = models;
-        declarations = new RigDeclarations(definition, models, FactsOf);
+        facts = new(() => cache.FactsOf(compilation));
+        declarations = new RigDeclarations(definition, models, facts);
         reach = new TreeReach(compilation);
         conventions = new(() => TeamSettings.Of(compilation.Assembly).Conventions);
     }
@@ -47,10 +49,10 @@ internal sealed class ReadingSession
     {
         if (files.TryGetValue(tree, out var known))
             return known;
-        var own = declarations.DefinitionsIn(tree, cancellation).Select(entry => (entry, tree)).ToList();
+        var own = declarations.DefinitionsIn(tree, cancellation).ToList();
         // A definition in parts may lie here and there.
-        var seen = new HashSet<string>(own.Select(one => one.entry.Id));
-        var others = reach.Reaching(tree, cancellation).SelectMany(other => declarations.DefinitionsIn(other, cancellation).Select(entry => (entry, other))).Where(one => seen.Add(one.entry.Id));
+        var seen = new HashSet<string>(own.Select(entry => entry.Id));
+        var others = reach.Reaching(tree, cancellation).SelectMany(other => declarations.DefinitionsIn(other, cancellation)).Where(entry => seen.Add(entry.Id));
         // One more tells that there are too many.
         var some = (isLive ? others.Take(Limits.LiveDefinitionsForAHelper + 1) : others).ToList();
         var sawAll = !isLive || some.Count <= Limits.LiveDefinitionsForAHelper;
@@ -58,29 +60,27 @@ internal sealed class ReadingSession
         if (sawAll && declarations.HelpersIn(tree, cancellation) is { Count: > 0 } helpers)
         {
             var reached = new HashSet<string>(results.SelectMany(result => result.Methods));
-            results.AddRange(helpers.Where(helper => !reached.Contains(Ids.Of(helper) ?? "")).Select(helper => ReadHelper(helper, tree, cancellation)));
+            results.AddRange(helpers.Where(helper => !reached.Contains(Ids.Of(helper) ?? "")).Select(helper => ReadHelper(helper, cancellation)));
         }
 
         return files.GetOrAdd(tree, new FileReadings(tree, results, sawAll, models));
     }
 
-    private List<ReadingResult> ReadDefinitions(IReadOnlyList<(RigEntry Entry, SyntaxTree Tree)> definitions, CancellationToken cancellation)
+    private List<ReadingResult> ReadDefinitions(IReadOnlyList<RigEntry> definitions, CancellationToken cancellation)
     {
         // Where another file is having some of them read, the rest comes first.
-        foreach (var (entry, tree) in definitions)
-            ReadingOf(entry.Id).TryGet(() => ReadDefinition(entry, tree, cancellation));
-        return [.. definitions.Select(one => ReadingOf(one.Entry.Id).Get(() => ReadDefinition(one.Entry, one.Tree, cancellation), cancellation))];
+        foreach (var entry in definitions)
+            ReadingOf(entry.Id).TryGet(() => ReadDefinition(entry, cancellation));
+        return [.. definitions.Select(entry => ReadingOf(entry.Id).Get(() => ReadDefinition(entry, cancellation), cancellation))];
     }
 
-    private ReadingResult ReadDefinition(RigEntry entry, SyntaxTree tree, CancellationToken cancellation) =>
-        RigReader.ReadDefinition(entry, NewProgram(tree, cancellation), conventions.Value, new Budget(cancellation)).Checked(conventions.Value, cancellation);
+    private ReadingResult ReadDefinition(RigEntry entry, CancellationToken cancellation) =>
+        RigReader.ReadDefinition(entry, NewProgram(cancellation), conventions.Value, new Budget(cancellation)).Checked(conventions.Value, cancellation);
 
-    private ReadingResult ReadHelper(IMethodSymbol helper, SyntaxTree tree, CancellationToken cancellation) => ReadingOf(Ids.Of(helper) ?? helper.Name).Get(
-        () => RigReader.ReadHelper(helper, NewProgram(tree, cancellation), conventions.Value, new Budget(cancellation)).Checked(conventions.Value, cancellation), cancellation);
+    private ReadingResult ReadHelper(IMethodSymbol helper, CancellationToken cancellation) => ReadingOf(Ids.Of(helper) ?? helper.Name).Get(
+        () => RigReader.ReadHelper(helper, NewProgram(cancellation), conventions.Value, new Budget(cancellation)).Checked(conventions.Value, cancellation), cancellation);
 
     private Once<ReadingResult> ReadingOf(string id) => readings.GetOrAdd(id, static _ => new Once<ReadingResult>());
 
-    private Program NewProgram(SyntaxTree tree, CancellationToken cancellation) => new(compilation, cache, models, cancellation, isLive ? FactsOf(tree) : null);
-
-    private DeclaredFacts FactsOf(SyntaxTree tree) => cache.For(tree, compilation).Facts;
+    private Program NewProgram(CancellationToken cancellation) => new(compilation, cache, models, cancellation, isLive ? facts.Value : null);
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Condyle.Analyzers.Reading;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -6,10 +7,10 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 namespace Condyle.Analyzers.Reporting;
 
 /// <summary>Which rig definitions, and which methods that can say something about a rig, the files of a compilation declare.</summary>
-internal sealed class RigDeclarations(INamedTypeSymbol definition, Func<SyntaxTree, SemanticModel> models, Func<SyntaxTree, DeclaredFacts> factsOf)
+internal sealed class RigDeclarations(INamedTypeSymbol definition, Func<SyntaxTree, SemanticModel> models, Lazy<DeclaredFacts> facts)
 {
     public IReadOnlyList<RigEntry> DefinitionsIn(SyntaxTree tree, CancellationToken cancellation) =>
-        factsOf(tree).Of("definitions", tree.FilePath, () => (IReadOnlyList<RigEntry>)[.. TypesIn(tree, cancellation)
+        facts.Value.Of("definitions", tree.FilePath, Declarations.PrintOf(tree).ToString(CultureInfo.InvariantCulture), () => (IReadOnlyList<RigEntry>)[.. TypesIn(tree, cancellation)
             .Where(declaration => declaration.BaseList is not null)
             .Select(declaration => models(tree).GetDeclaredSymbol(declaration, cancellation))
             .Where(type => type is { IsAbstract: false, TypeKind: TypeKind.Class or TypeKind.Struct } && IsDefinition(type))

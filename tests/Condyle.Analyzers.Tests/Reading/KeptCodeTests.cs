@@ -23,6 +23,8 @@ public class KeptCodeTests
                     rig.Control(Own);
                     Name(rig);
                     rig.Group(Fleet.Suffix);
+                    Length = 2;
+                    rig.Group($"crate_{Length}");
                     rig.Group(Fleet.Words[0]);
                 }
             }
@@ -54,6 +56,7 @@ public class KeptCodeTests
                 private static void Before() { /* there */ }
                 private const string Own = "own";
                 private static void Name(RigDraft rig) => rig.Group(Own);
+                private static int Length { get => 1; set => GC.KeepAlive(value); }
             }
             """),
         ("stacks.cs", Oracle.Usings +
@@ -85,6 +88,10 @@ public class KeptCodeTests
     [InlineData("fleet.cs", "Unused() { }", "Fit(int unused) { Suffix = \"x_group\"; }")]
     [InlineData("fleet.cs", "Unused() { }", "Unused() { } static Fleet() { Spell(); }")]
     [InlineData("rig.cs", "Names.Greet(1);", "Fleet.Suffix = \"fleet_group\";")]
+    [InlineData("names.cs", "=> 1;", "=> field;")]
+    [InlineData("names.cs", "=> GC.KeepAlive(value)", "{ field = value; }")]
+    [InlineData("rig.cs", "public void Define", "private readonly int size = 1; public void Define")]
+    [InlineData("rig.cs", "rig.Control(Own);", "rig.Control(Own); Stacks.Pair(rig, \"own\");")]
     [InlineData("stacks.cs", "\"crate\"", "\"case\"")]
     [InlineData("stacks.cs", "name = \"pair\"", "name = \"two\"")]
     [InlineData("stacks.cs", "sort == Names.Sort.Large", "sort == Names.Sort.Small")]

@@ -113,7 +113,7 @@ internal sealed partial class Lowerer
         var add = Dispatch.BasesOf(type).SelectMany(candidate => candidate.GetMembers("Add")).OfType<IMethodSymbol>().FirstOrDefault(method => method.Parameters.Length == 1);
         if (constructor is null || add is null)
         {
-            Emit(new Unread($"'{Shorten(collection.Syntax.ToString())}'", KeyOf(collection)));
+            Emit(new Unread(Quoted(collection.Syntax), KeyOf(collection)));
             return;
         }
 

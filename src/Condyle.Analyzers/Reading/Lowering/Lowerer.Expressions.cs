@@ -165,7 +165,7 @@ internal sealed partial class Lowerer
             return;
         }
 
-        Emit(new Unread($"'{Shorten(operation.Syntax.ToString())}'", operation.Type is null ? null : KeyOf(operation)));
+        Emit(new Unread(Quoted(operation.Syntax), operation.Type is null ? null : KeyOf(operation)));
         foreach (var written in Captures.OwnDescendants(operation).OfType<IAssignmentOperation>())
         {
             if (written.Target is ILocalReferenceOperation { Local: var local })
@@ -176,10 +176,11 @@ internal sealed partial class Lowerer
         }
     }
 
-    private static string Shorten(string source)
+    // Who is typing has nothing there yet.
+    private static string Quoted(SyntaxNode code)
     {
-        var line = source.Split('\n')[0].Trim();
-        return line.Length <= 40 ? line : line.Substring(0, 37) + "...";
+        var line = code.ToString().Split('\n')[0].Trim();
+        return line.Length == 0 ? "what is still missing here" : $"'{(line.Length <= 40 ? line : line.Substring(0, 37) + "...")}'";
     }
 
     private void Constant(IOperation operation, object? value)

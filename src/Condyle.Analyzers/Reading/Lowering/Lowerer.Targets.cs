@@ -58,8 +58,8 @@ internal sealed partial class Lowerer
             default:
                 return new Target(
                     Nothing,
-                    () => Emit(new Unread($"'{Shorten(operation.Syntax.ToString())}'", KeyOf(operation))),
-                    () => { Emit(new Pop()); Emit(new Unread($"'{Shorten(operation.Syntax.ToString())}'", KeyOf(operation))); Emit(new Pop()); });
+                    () => Emit(new Unread(Quoted(operation.Syntax), KeyOf(operation))),
+                    () => { Emit(new Pop()); Emit(new Unread(Quoted(operation.Syntax), KeyOf(operation))); Emit(new Pop()); });
         }
     }
 

@@ -67,7 +67,7 @@ internal sealed partial class Lowerer
         var isOwn = handler.Type is { } type && IsRead(type);
         if (handler.Content is not IInterpolatedStringOperation text || (isOwn && handler.HandlerCreation.DescendantsAndSelf().Any(part => part is IInterpolatedStringHandlerArgumentPlaceholderOperation)))
         {
-            Emit(new Unread($"'{Shorten(handler.Syntax.ToString())}'", KeyOf(handler)));
+            Emit(new Unread(Quoted(handler.Syntax), KeyOf(handler)));
             return;
         }
 

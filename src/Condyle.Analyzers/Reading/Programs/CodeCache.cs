@@ -24,6 +24,10 @@ internal sealed class CodeCache
         return Kept.GetValue(tree, _ => new TreeCode(elsewhere));
     }
 
+    /// <summary>What readings have asked about all that is declared.</summary>
+    public DeclaredFacts FactsOf(Compilation compilation) =>
+        DeclaredFacts.Of(compilation, declarations.GetValue(compilation, Declarations.Of));
+
     /// <summary>The file at a path; none where several have the same.</summary>
     public SyntaxTree? TreeAt(string path, Compilation compilation) => trees.GetValue(compilation, ByPath).TryGetValue(path, out var tree) ? tree : null;
 
@@ -42,9 +46,6 @@ internal sealed class CodeCache
         private readonly Dictionary<(BodyKind, string, int), CodeBody?> bodies = [];
 
         public ulong Elsewhere { get; } = elsewhere;
-
-        /// <summary>What readings that start from this file have asked about all that is declared.</summary>
-        public DeclaredFacts Facts { get; } = new();
 
         public CodeBody? Get(BodyPlace place, Compilation compilation, Func<CodeBody?> lower)
         {

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace Condyle.Analyzers.Reading;
@@ -11,9 +12,9 @@ namespace Condyle.Analyzers.Reading;
 internal sealed class Declarations
 {
     private static readonly ConditionalWeakTable<SyntaxTree, Print> Prints = new();
-    private readonly ulong all;
+    private Declarations(ulong all) => All = all;
 
-    private Declarations(ulong all) => this.all = all;
+    public ulong All { get; }
 
     public static Declarations Of(Compilation compilation)
     {
@@ -26,9 +27,10 @@ internal sealed class Declarations
         return new Declarations(sum);
     }
 
-    public ulong Without(SyntaxTree tree) => all - PrintOf(tree);
+    public ulong Without(SyntaxTree tree) => All - PrintOf(tree);
 
-    private static ulong PrintOf(SyntaxTree tree) => Prints.GetValue(tree, static of => new Print(Hash(of))).Value;
+    /// <summary>The fingerprint of what one file declares.</summary>
+    public static ulong PrintOf(SyntaxTree tree) => Prints.GetValue(tree, static of => new Print(Hash(of))).Value;
 
     private static ulong Hash(SyntaxTree tree)
     {
@@ -41,9 +43,14 @@ internal sealed class Declarations
             var next = pending.Pop();
             if (next.AsNode() is { } node)
             {
-                // A function in an initialiser is part of it.
+                // A function in an initialiser is part of it; and a property has a field of its own if its body uses it.
                 if (node is BlockSyntax { Parent: not AnonymousFunctionExpressionSyntax } or ArrowExpressionClauseSyntax)
+                {
+                    if (node.Parent is AccessorDeclarationSyntax or PropertyDeclarationSyntax && node.DescendantNodes().Any(part => part.IsKind(SyntaxKind.FieldExpression)))
+                        hash = (hash ^ '=') * 1099511628211;
                     continue;
+                }
+
                 foreach (var child in node.ChildNodesAndTokens().Reverse())
                     pending.Push(child);
                 continue;

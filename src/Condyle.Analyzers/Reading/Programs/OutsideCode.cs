@@ -18,9 +18,8 @@ internal sealed class OutsideCode
 
     private OutsideCode(Compilation compilation, CancellationToken cancellation)
     {
-        var trees = compilation.SyntaxTrees.ToList();
-        files = [.. trees.Select(tree => CodeMentions.Of(tree, cancellation))];
-        reach = OutsideReach.Of(trees, files, cancellation);
+        files = [.. compilation.SyntaxTrees.Select(tree => CodeMentions.Of(tree, cancellation))];
+        reach = OutsideReach.Of(compilation, files, cancellation);
     }
 
     public static OutsideCode Of(Compilation compilation, CancellationToken cancellation) => Kept.TryGetValue(compilation, out var known) ? known
@@ -32,7 +31,7 @@ internal sealed class OutsideCode
     public bool RunsProgram => reach.RunsProgram;
 
     /// <summary>Where the code that may run before a rig is built mentions a name; many rigs ask for the same.</summary>
-    public IReadOnlyList<SimpleNameSyntax> MentionsOf(string name) => mentions.GetOrAdd(name, _ => [.. files.SelectMany((file, number) => file.Mentioning(name).Where(member => reach.Includes(number, member)).SelectMany(file.CodeOf))
+    public IReadOnlyList<SimpleNameSyntax> MentionsOf(string name) => mentions.GetOrAdd(name, _ => [.. reach.Mentioning(name).SelectMany(member => files[member.File].CodeOf(member.Number))
         .SelectMany(code => code.DescendantNodes()).OfType<SimpleNameSyntax>().Where(mention => mention.Identifier.ValueText == name)]);
 
     /// <summary>The names by which a type is called: its own, and aliases.</summary>

@@ -1,17 +1,19 @@
-using System.Runtime.CompilerServices;
 using Microsoft.CodeAnalysis;
 
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>
-/// Which members of which files may run before a rig is built. It holds no code, so it outlives its compilation: it is kept with two of the files, of
-/// which one stays the same while people type, and is used again where nothing that it was worked out from has changed.
+/// Which members of which files may run before a rig is built. It holds no code, so it outlives its compilation, and is used again where nothing that it
+/// was worked out from has changed.
 /// </summary>
 internal sealed class OutsideReach
 {
-    private static readonly ConditionalWeakTable<SyntaxTree, Holder> Kept = new();
+    private static readonly KeptWhileTyping<OutsideReach> Kept = new();
     private readonly IReadOnlyList<MemberNames>[] files;
     private readonly bool[][] reached;
+
+    /// <summary>Where a name is mentioned in what is reached.</summary>
+    private readonly Dictionary<string, List<(int File, int Number)>> mentions = [];
 
     /// <summary>The names by which that is called which builds rigs.</summary>
     private readonly HashSet<string> building;
@@ -26,7 +28,16 @@ internal sealed class OutsideReach
         IsEmpty = begin.Count == 0;
         RunsProgram = begin.Exists(one => Member(one).RunsProgram);
         var callers = Spread(begin, member => member.Names, (file, names) => file.MentioningAny(names), out building);
-        Spread([.. begin, .. callers], member => member.Mentions, (file, names) => file.NamedAny(names), out _);
+        var called = Spread([.. begin, .. callers], member => member.Mentions, (file, names) => file.NamedAny(names), out _);
+        foreach (var one in begin.Concat(callers).Concat(called).OrderBy(one => one))
+        {
+            foreach (var name in Member(one).Mentions)
+            {
+                if (!mentions.TryGetValue(name, out var places))
+                    mentions[name] = places = [];
+                places.Add(one);
+            }
+        }
 
         // In waves, each of which asks every file once: a list of all rigs reaches as many names as there are files.
         List<(int File, int Number)> Spread(List<(int File, int Number)> from, Func<MemberNames, IEnumerable<string>> names, Func<CodeMentions, HashSet<string>, IEnumerable<int>> next, out HashSet<string> seen)
@@ -56,7 +67,7 @@ internal sealed class OutsideReach
     private OutsideReach(OutsideReach known, IReadOnlyList<CodeMentions> files)
     {
         this.files = [.. files.Select(file => file.Members)];
-        (reached, building, IsEmpty, RunsProgram) = (known.reached, known.building, known.IsEmpty, known.RunsProgram);
+        (reached, mentions, building, IsEmpty, RunsProgram) = (known.reached, known.mentions, known.building, known.IsEmpty, known.RunsProgram);
     }
 
     public bool IsEmpty { get; }
@@ -64,16 +75,11 @@ internal sealed class OutsideReach
     public bool RunsProgram { get; }
 
     /// <summary>What is reached in the files of a compilation, in their order.</summary>
-    public static OutsideReach Of(IReadOnlyList<SyntaxTree> trees, IReadOnlyList<CodeMentions> files, CancellationToken cancellation)
-    {
-        var holders = trees.Take(2).Select(Kept.GetOrCreateValue).ToList();
-        var reach = holders.Select(holder => holder.Reach?.For(files)).FirstOrDefault(known => known is not null) ?? new OutsideReach(files, cancellation);
-        foreach (var holder in holders)
-            holder.Reach = reach;
-        return reach;
-    }
+    public static OutsideReach Of(Compilation compilation, IReadOnlyList<CodeMentions> files, CancellationToken cancellation) =>
+        Kept.Of(compilation, last => last.For(files), () => new OutsideReach(files, cancellation));
 
-    public bool Includes(int file, int member) => reached[file][member];
+    /// <summary>The members that are reached and mention a name, by the numbers of their file and of them in it.</summary>
+    public IReadOnlyList<(int File, int Number)> Mentioning(string name) => mentions.TryGetValue(name, out var places) ? places : [];
 
     private MemberNames Member((int File, int Number) one) => files[one.File][one.Number];
 
@@ -107,10 +113,5 @@ internal sealed class OutsideReach
         }
 
         return true;
-    }
-
-    private sealed class Holder
-    {
-        public OutsideReach? Reach { get; set; }
     }
 }
