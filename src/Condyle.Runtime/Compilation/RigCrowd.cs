@@ -9,6 +9,12 @@ namespace Condyle.Runtime;
 /// </summary>
 public sealed class RigCrowd
 {
+    /// <summary>A crowd that takes more than this isn't in a core's cache any more when its turn comes again.</summary>
+    private const long Cached = 1 << 20;
+
+    /// <summary>Each thread takes so many stretches of blocks, so that one that is held up leaves some to the others.</summary>
+    private const int StretchesAThread = 8;
+
     private readonly Buffers[] blocks;
     private readonly RigInstance[] members;
 
@@ -42,11 +48,7 @@ public sealed class RigCrowd
     internal JointChannels Channels(int joint, int block) => new(blocks[block], Rig.Controls.Count + joint);
 
     /// <summary>Works out where everything is for all of them, on this thread. Allocates nothing.</summary>
-    public void Evaluate()
-    {
-        foreach (var block in blocks)
-            Rig.Layout.Schedule.Run(block);
-    }
+    public void Evaluate() => Evaluate(0, blocks.Length);
 
     /// <summary>The same, shared between threads.</summary>
     /// <param name="threads">The largest number of them.</param>
@@ -54,9 +56,22 @@ public sealed class RigCrowd
     public void Evaluate(int threads)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(threads, 1);
+        var stretches = Math.Min(blocks.Length, threads * StretchesAThread);
         if (threads == 1)
             Evaluate();
         else
-            Parallel.For(0, blocks.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, block => Rig.Layout.Schedule.Run(blocks[block]));
+            Parallel.For(0, stretches, new ParallelOptions { MaxDegreeOfParallelism = threads }, stretch => Evaluate(blocks.Length * stretch / stretches, blocks.Length * (stretch + 1) / stretches));
+    }
+
+    private void Evaluate(int first, int end)
+    {
+        var (schedule, streams) = (Rig.Layout.Schedule, blocks.Length * blocks[0].Bytes > Cached);
+        for (var block = first; block < end; block++)
+        {
+            if (streams && block + 1 < end)
+                schedule.Run(blocks[block], blocks[block + 1]);
+            else
+                schedule.Run(blocks[block]);
+        }
     }
 }

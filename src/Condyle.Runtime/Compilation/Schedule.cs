@@ -14,4 +14,14 @@ internal sealed class Schedule(IReadOnlyList<Batch> batches)
         foreach (var batch in batches)
             batch.Run(pose);
     }
+
+    /// <summary>The same, while what another pose holds is fetched from memory, a share beside each batch: the processor gives up fetching more than it can keep track of.</summary>
+    public void Run(Buffers pose, Buffers next)
+    {
+        for (var i = 0; i < batches.Length; i++)
+        {
+            next.Fetch(i, batches.Length);
+            batches[i].Run(pose);
+        }
+    }
 }

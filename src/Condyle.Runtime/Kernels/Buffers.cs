@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics.X86;
 
 namespace Condyle.Runtime.Kernels;
 
@@ -50,6 +51,9 @@ internal sealed class Buffers
 
     /// <summary>How many rigs lie side by side.</summary>
     public int Width { get; }
+
+    /// <summary>What they take in memory.</summary>
+    public long Bytes => (long)block.Length * sizeof(float);
 
     /// <summary>The rigs one by one.</summary>
     public Buffers[] Lanes { get; }
@@ -106,6 +110,17 @@ internal sealed class Buffers
     {
         for (var i = 0; i < sizes.Numbers; i++)
             other.block[other.first + i] = block[first + (i * Width) + Worlds.Lane];
+    }
+
+    /// <summary>Asks for a share of what an evaluation without scale touches, so that it is in the cache when it is needed.</summary>
+    public unsafe void Fetch(int share, int shares)
+    {
+        if (!Sse.IsSupported)
+            return;
+        ref var start = ref Frames.First;
+        var lines = Unsafe.ByteOffset(ref start, ref Scales.First) / (Line * sizeof(float));
+        for (var line = lines * share / shares; line < lines * (share + 1) / shares; line++)
+            Sse.Prefetch1(Unsafe.AsPointer(ref Unsafe.Add(ref start, line * Line)));
     }
 
     private static unsafe int LineIn(float[] pinned)

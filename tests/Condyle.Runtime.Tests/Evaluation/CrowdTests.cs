@@ -31,7 +31,7 @@ public class CrowdTests
     public void The_number_of_threads_changes_nothing()
     {
         var rig = RigCompiler.Compile(Rig.Build(new LimbRig(4)));
-        var (one, two) = (rig.NewCrowd(100), rig.NewCrowd(100));
+        var (one, two) = (rig.NewCrowd(1000), rig.NewCrowd(1000)); // more than a cache holds, so that each block has the next one fetched
         for (var member = 0; member < one.Count; member++)
         {
             new RandomPose(rig, member).Set(one[member]);

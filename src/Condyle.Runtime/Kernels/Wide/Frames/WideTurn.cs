@@ -177,14 +177,14 @@ internal struct WideTurn
     public static WideTurn Slerp(in WideTurn a, in WideTurn b, Lane amount)
     {
         var cosine = Dot(a, b);
-        var sign = Lanes.ConditionalSelect(Lanes.LessThan(cosine, Lanes.Create(0f)), Lanes.Create(-0f), Lanes.Create(0f));
-        var squared = Arc.EighthSquared(Lanes.FusedMultiplyAdd(cosine ^ sign, Lanes.Create(-0.5f), Lanes.Create(0.5f)));
+        var squared = Arc.EighthSquared(Lanes.FusedMultiplyAdd(Lanes.Abs(cosine), Lanes.Create(-0.5f), Lanes.Create(0.5f)));
         var half = amount - Lanes.Create(0.5f);
         var from = half + half;
         var fromSquared = from * from * squared;
         var whole = Arc.EighthCosine(squared);
         var middle = Arc.EighthCosine(fromSquared) / (whole + whole);
         var beside = half * (Arc.EighthSine(fromSquared) / Arc.EighthSine(squared));
+        var sign = Lanes.ConditionalSelect(Lanes.LessThan(cosine, Lanes.Create(0f)), Lanes.Create(-0f), Lanes.Create(0f));
         var ofA = middle - beside;
         var ofB = (middle + beside) ^ sign;
         var (x, y, z, w) = (b.X * ofB, b.Y * ofB, b.Z * ofB, b.W * ofB);
