@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Lane = System.Runtime.Intrinsics.Vector128<float>;
 using Lanes = System.Runtime.Intrinsics.Vector128;
 
@@ -6,6 +7,7 @@ namespace Condyle.Runtime.Kernels.One;
 /// <summary>Reads curves at their inputs.</summary>
 internal static class CurveAccess
 {
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane At(Curves curves, int curve, Buffers pose)
     {
         var x = pose.Inputs.Wide(curves.Inputs[curve]);
@@ -16,6 +18,7 @@ internal static class CurveAccess
         return value;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Lane Piece(Curves curves, int piece, Lane x)
     {
         var u = x - Lanes.Create(curves.From[piece]);

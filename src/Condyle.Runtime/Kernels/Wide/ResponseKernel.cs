@@ -1,53 +1,50 @@
-using System.Numerics;
+using System.Runtime.CompilerServices;
 using Lane = System.Runtime.Intrinsics.Vector128<float>;
 using Lanes = System.Runtime.Intrinsics.Vector128;
 
 namespace Condyle.Runtime.Kernels.One;
 
-/// <summary>Responses: T + rest rotation · moves, R · turn(X) · turn(Y) · turn(Z), S · (1 + scales).</summary>
+/// <summary>Responses: T + rest rotation · moves, R · turn(X) · turn(Y) · turn(Z), S · (1 + scales). What no curve sets stays as it is.</summary>
 internal static class ResponseKernel
 {
     /// <summary>Adding and taking it away rounds a float to a whole number.</summary>
     private const float Whole = 3 << 22;
 
-    private static readonly Vector3[] Units = [Vector3.UnitX, Vector3.UnitY, Vector3.UnitZ];
-
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     public static void Run(ResponseBatch batch, Buffers pose)
     {
         var curve = 0;
         for (var i = 0; i < batch.Channels.Length; i++)
         {
-            var (move, degrees, grow) = (WideVector.Zero, WideVector.Zero, WideVector.Zero);
+            var (own, channel, sums) = (batch.Bases[i], batch.Channels[i], default(ResponseSums));
             for (; curve < batch.Ends[i]; curve++)
-            {
-                var component = batch.Components[curve];
-                var along = WideVector.All(Units[component % 3]) * CurveAccess.At(batch.Curves, curve, pose);
-                if (component < 3)
-                    move += along;
-                else if (component < 6)
-                    degrees += along;
-                else
-                    grow += along;
-            }
+                sums.Add(batch.Components[curve], CurveAccess.At(batch.Curves, curve, pose));
 
-            var (own, channel) = (batch.Bases[i], batch.Channels[i]);
-            pose.Moves.Set(channel, batch.RestTurns.Constant(i).Rotate(move, pose.Moves.Wide(own)));
-            pose.Turns.Set(channel, (pose.Turns.Wide(own) * Turned(degrees)).Trued());
-            pose.Scales.Set(channel, Grown(pose.Scales.Wide(own), grow));
+            var move = pose.Moves.Wide(own);
+            pose.Moves.Set(channel, sums.Moves ? batch.RestTurns.Constant(i).Rotate(sums.Move, move) : move);
+            pose.Turns.Set(channel, Turned(pose.Turns.Wide(own), sums).Trued());
+            pose.Scales.Set(channel, Grown(pose.Scales.Wide(own), sums.Grow));
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static WideVector Grown(in WideVector scale, in WideVector grow) =>
         new(Lanes.FusedMultiplyAdd(scale.X, grow.X, scale.X), Lanes.FusedMultiplyAdd(scale.Y, grow.Y, scale.Y), Lanes.FusedMultiplyAdd(scale.Z, grow.Z, scale.Z));
 
     /// <summary>X first, then Y as it lies then, then Z.</summary>
-    private static WideTurn Turned(in WideVector degrees)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static WideTurn Turned(WideTurn turn, in ResponseSums sums)
     {
-        var (x, y, z) = (Half(degrees.X), Half(degrees.Y), Half(degrees.Z));
-        return new WideTurn(x.Sine, Lane.Zero, Lane.Zero, x.Cosine) * new WideTurn(Lane.Zero, y.Sine, Lane.Zero, y.Cosine) * new WideTurn(Lane.Zero, Lane.Zero, z.Sine, z.Cosine);
+        if (sums.TurnsX)
+            turn = turn.AboutFirst(Half(sums.Degrees.X));
+        if (sums.TurnsY)
+            turn = turn.AboutSecond(Half(sums.Degrees.Y));
+        return sums.TurnsZ ? turn.AboutThird(Half(sums.Degrees.Z)) : turn;
     }
 
     /// <summary>Sine and cosine of half an angle, without its whole turns: a quarter turn at most.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (Lane Sine, Lane Cosine) Half(Lane degrees)
     {
         var (whole, quarter) = (Lanes.Create(Whole), Lanes.Create(MathF.PI / 2));
@@ -56,5 +53,41 @@ internal static class ResponseKernel
         half = Lanes.MaxNative(-quarter, Lanes.MinNative(quarter, half));
         var squared = half * half;
         return (half * Arc.Sine(squared), Arc.Cosine(squared));
+    }
+}
+
+/// <summary>The sums of a node's curves, and which there are.</summary>
+internal struct ResponseSums
+{
+    public WideVector Move;
+    public WideVector Degrees;
+    public WideVector Grow;
+    private int components;
+
+    public readonly bool Moves => (components & 0b111) != 0;
+
+    public readonly bool TurnsX => (components & (1 << 3)) != 0;
+
+    public readonly bool TurnsY => (components & (1 << 4)) != 0;
+
+    public readonly bool TurnsZ => (components & (1 << 5)) != 0;
+
+    /// <inheritdoc cref="ResponseBatch.Components"/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Add(int component, Lane value)
+    {
+        components |= 1 << component;
+        switch (component)
+        {
+            case 0: Move.X += value; break;
+            case 1: Move.Y += value; break;
+            case 2: Move.Z += value; break;
+            case 3: Degrees.X += value; break;
+            case 4: Degrees.Y += value; break;
+            case 5: Degrees.Z += value; break;
+            case 6: Grow.X += value; break;
+            case 7: Grow.Y += value; break;
+            default: Grow.Z += value; break;
+        }
     }
 }

@@ -1,8 +1,12 @@
+using System.Runtime.CompilerServices;
+
 namespace Condyle.Runtime.Kernels.One;
 
 /// <summary>Shares of twists: carrier · turn(b, share · θ) · the rotation in the carrier at rest.</summary>
 internal static class TwistKernel
 {
+    [SkipLocalsInit]
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     public static void Run(TwistBatch batch, Buffers pose)
     {
         for (var i = 0; i < batch.Items.Length; i++)

@@ -44,33 +44,13 @@ internal struct WideBone
     public static WideTurn Frame(in WideTurn plane, in WideVector direction, bool leans)
     {
         if (!leans)
-            return AboutThird(plane, Halved(direction.Y, direction.X));
+            return plane.AboutThird(Halved(direction.Y, direction.X));
         var level = Lanes.Sqrt(Lanes.FusedMultiplyAdd(direction.X, direction.X, direction.Y * direction.Y));
         var isLevel = Lanes.LessThan(Lanes.Create(Rotation.Tiny), level);
         var over = Lanes.Create(1f) / level;
         var (x, y) = (Lanes.ConditionalSelect(isLevel, direction.X * over, Lanes.Create(1f)), Lanes.ConditionalSelect(isLevel, direction.Y * over, Lanes.Create(0f)));
-        return AgainstSecond(AboutThird(plane, Halved(y, x)), Halved(direction.Z, level));
+        return plane.AboutThird(Halved(y, x)).AboutSecond(Halved(-direction.Z, level)); // out of the plane is against its second axis
     }
-
-    /// <summary>A turn with another about its third axis before it.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static WideTurn AboutThird(in WideTurn turn, (Lane Sine, Lane Cosine) half) => new()
-    {
-        X = Lanes.FusedMultiplyAdd(turn.Y, half.Sine, turn.X * half.Cosine),
-        Y = Rigs.Less(turn.Y * half.Cosine, turn.X, half.Sine),
-        Z = Lanes.FusedMultiplyAdd(turn.W, half.Sine, turn.Z * half.Cosine),
-        W = Rigs.Less(turn.W * half.Cosine, turn.Z, half.Sine),
-    };
-
-    /// <summary>A turn with another against its second axis before it.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static WideTurn AgainstSecond(in WideTurn turn, (Lane Sine, Lane Cosine) half) => new()
-    {
-        X = Lanes.FusedMultiplyAdd(turn.Z, half.Sine, turn.X * half.Cosine),
-        Y = Rigs.Less(turn.Y * half.Cosine, turn.W, half.Sine),
-        Z = Rigs.Less(turn.Z * half.Cosine, turn.X, half.Sine),
-        W = Lanes.FusedMultiplyAdd(turn.Y, half.Sine, turn.W * half.Cosine),
-    };
 
     /// <summary>Sine and cosine of half an angle from those of the angle, from minus a half turn to one: the larger of the two by a root, the other by the sine of the double angle.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

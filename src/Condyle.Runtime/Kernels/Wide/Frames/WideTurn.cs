@@ -67,6 +67,39 @@ internal struct WideTurn
         return new() { X = x, Y = y, Z = z, W = w };
     }
 
+    /// <summary>Another turn first, about the first axis, then this one.</summary>
+    /// <param name="half">Sine and cosine of half its angle.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly WideTurn AboutFirst((Lane Sine, Lane Cosine) half) => new()
+    {
+        X = Lanes.FusedMultiplyAdd(W, half.Sine, X * half.Cosine),
+        Y = Lanes.FusedMultiplyAdd(Z, half.Sine, Y * half.Cosine),
+        Z = Rigs.Less(Z * half.Cosine, Y, half.Sine),
+        W = Rigs.Less(W * half.Cosine, X, half.Sine),
+    };
+
+    /// <summary>The same about the second axis.</summary>
+    /// <inheritdoc cref="AboutFirst"/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly WideTurn AboutSecond((Lane Sine, Lane Cosine) half) => new()
+    {
+        X = Rigs.Less(X * half.Cosine, Z, half.Sine),
+        Y = Lanes.FusedMultiplyAdd(W, half.Sine, Y * half.Cosine),
+        Z = Lanes.FusedMultiplyAdd(X, half.Sine, Z * half.Cosine),
+        W = Rigs.Less(W * half.Cosine, Y, half.Sine),
+    };
+
+    /// <summary>The same about the third axis.</summary>
+    /// <inheritdoc cref="AboutFirst"/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly WideTurn AboutThird((Lane Sine, Lane Cosine) half) => new()
+    {
+        X = Lanes.FusedMultiplyAdd(Y, half.Sine, X * half.Cosine),
+        Y = Rigs.Less(Y * half.Cosine, X, half.Sine),
+        Z = Lanes.FusedMultiplyAdd(W, half.Sine, Z * half.Cosine),
+        W = Rigs.Less(W * half.Cosine, Z, half.Sine),
+    };
+
     /// <summary>A turn as it is seen in another one: outer⁻¹ · inner.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static WideTurn Seen(in WideTurn outer, in WideTurn inner)
