@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Runtime.Intrinsics;
 using Condyle.Runtime.Kernels;
 
@@ -18,11 +19,15 @@ public sealed class RigCrowd
     private readonly Buffers[] blocks;
     private readonly RigInstance[] members;
 
+    /// <summary>Where the frames of a crowd that isn't cached lie while it is evaluated, block after block; one for each thread.</summary>
+    private readonly ConcurrentBag<Buffers> places = [];
+
     internal RigCrowd(CompiledRig rig, int count, int width)
     {
         Rig = rig;
         blocks = [.. Enumerable.Range(0, (count + width - 1) / width).Select(_ => rig.Layout.AtRest.Copy(width))];
         members = [.. Enumerable.Range(0, count).Select(member => new RigInstance(rig, blocks[member / width].Lanes[member % width]))];
+        GiveBack(Take());
     }
 
     /// <summary>The rig that they move by.</summary>
@@ -48,7 +53,12 @@ public sealed class RigCrowd
     internal JointChannels Channels(int joint, int block) => new(blocks[block], Rig.Controls.Count + joint);
 
     /// <summary>Works out where everything is for all of them, on this thread. Allocates nothing.</summary>
-    public void Evaluate() => Evaluate(0, blocks.Length);
+    public void Evaluate()
+    {
+        var place = Take();
+        Evaluate(0, blocks.Length, place);
+        GiveBack(place);
+    }
 
     /// <summary>The same, shared between threads.</summary>
     /// <param name="threads">The largest number of them.</param>
@@ -58,20 +68,37 @@ public sealed class RigCrowd
         ArgumentOutOfRangeException.ThrowIfLessThan(threads, 1);
         var stretches = Math.Min(blocks.Length, threads * StretchesAThread);
         if (threads == 1)
+        {
             Evaluate();
-        else
-            Parallel.For(0, stretches, new ParallelOptions { MaxDegreeOfParallelism = threads }, stretch => Evaluate(blocks.Length * stretch / stretches, blocks.Length * (stretch + 1) / stretches));
+            return;
+        }
+
+        Parallel.For(0, stretches, new ParallelOptions { MaxDegreeOfParallelism = threads }, Take, EvaluateStretch, GiveBack);
+
+        Buffers? EvaluateStretch(int stretch, ParallelLoopState state, Buffers? place)
+        {
+            Evaluate(blocks.Length * stretch / stretches, blocks.Length * (stretch + 1) / stretches, place);
+            return place;
+        }
     }
 
-    private void Evaluate(int first, int end)
+    private Buffers? Take() => blocks.Length * blocks[0].Bytes <= Cached ? null : places.TryTake(out var place) ? place : Rig.Layout.AtRest.Copy(blocks[0].Width);
+
+    private void GiveBack(Buffers? place)
     {
-        var (schedule, streams) = (Rig.Layout.Schedule, blocks.Length * blocks[0].Bytes > Cached);
+        if (place is not null)
+            places.Add(place);
+    }
+
+    private void Evaluate(int first, int end, Buffers? place)
+    {
+        var schedule = Rig.Layout.Schedule;
         for (var block = first; block < end; block++)
         {
-            if (streams && block + 1 < end)
-                schedule.Run(blocks[block], blocks[block + 1]);
-            else
+            if (place is null)
                 schedule.Run(blocks[block]);
+            else
+                schedule.Run(blocks[block], place, blocks[Math.Min(block + 1, end - 1)]);
         }
     }
 }

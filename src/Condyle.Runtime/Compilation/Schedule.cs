@@ -15,13 +15,19 @@ internal sealed class Schedule(IReadOnlyList<Batch> batches)
             batch.Run(pose);
     }
 
-    /// <summary>The same, while what another pose holds is fetched from memory, a share beside each batch: the processor gives up fetching more than it can keep track of.</summary>
-    public void Run(Buffers pose, Buffers next)
+    /// <summary>
+    /// The same where memory is far. Frames lie in a place that is used again and again, and those that last are brought from there; meanwhile what the next pose holds is fetched,
+    /// a share with each batch: the processor gives up fetching more than it can keep track of.
+    /// </summary>
+    public void Run(Buffers pose, Buffers place, Buffers next)
     {
+        pose.Borrow(place);
         for (var i = 0; i < batches.Length; i++)
         {
             next.Fetch(i, batches.Length);
             batches[i].Run(pose);
         }
+
+        pose.Keep();
     }
 }

@@ -48,7 +48,7 @@ internal sealed class ScheduleBuilder
 
         var mostSources = writers.OfType<BlendWriter>().Select(blend => blend.Sources.Count)
             .Concat(changing.Select(node => node.Writer).OfType<SpaceWriter>().Select(space => space.Sources.Count)).DefaultIfEmpty(0).Max();
-        var atRest = new Buffers(new BufferSizes(slots.Channels, slots.Worlds, inputsAtRest.Count, weights.Count, morphs, mostSources, SolverPacking.RoomOf(writers)));
+        var atRest = new Buffers(new BufferSizes(slots.Channels, slots.Worlds, slots.LastingWorlds, inputsAtRest.Count, weights.Count, morphs, mostSources, SolverPacking.RoomOf(writers)));
         slots.Fill(atRest);
         weights.FoldConstants(atRest);
         for (var i = 0; i < inputsAtRest.Count; i++)

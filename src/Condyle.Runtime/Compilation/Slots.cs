@@ -41,6 +41,7 @@ internal sealed class Slots
         Worlds = World + 1;
         foreach (var node in constants.Concat(changing.Where(askedFor.Contains)))
             node.WorldSlot = Worlds++;
+        LastingWorlds = Worlds;
         ShareWorlds(changing.Where(node => !askedFor.Contains(node)), LastReads(changing));
         Worlds++;
     }
@@ -48,6 +49,9 @@ internal sealed class Slots
     public int Channels => unread + 1;
 
     public int Worlds { get; private set; }
+
+    /// <summary>How many of them, the first ones, no other frame takes the place of.</summary>
+    public int LastingWorlds { get; }
 
     /// <summary>The slot of a frame that a writer gives; the unread one where nobody reads it.</summary>
     public int FrameOf(PlannedNode node) => node.IsRead ? node.WorldSlot : Worlds - 1;

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using System.Runtime.Intrinsics.X86;
 
 namespace Condyle.Runtime.Kernels;
@@ -13,6 +14,7 @@ internal sealed class Buffers
     private readonly BufferSizes sizes;
     private readonly float[] block;
     private readonly int first;
+    private readonly Rigids own;
 
     /// <param name="sizes">How much room the rig needs.</param>
     /// <param name="width">How many rigs lie side by side: 1, 8 or 16.</param>
@@ -35,7 +37,7 @@ internal sealed class Buffers
         }
 
         Worlds = new(block, Take(sizes.Worlds * Affines.Components), sizes.Worlds, width) { Lane = lane };
-        Frames = new(block, Take(sizes.Worlds * Rigids.Components), sizes.Worlds, width) { Lane = lane };
+        Frames = own = new(block, Take(sizes.Worlds * Rigids.Components), sizes.Worlds, width) { Lane = lane };
         Moves = new(block, Take(sizes.Channels * Vectors.Components), sizes.Channels, width) { Lane = lane };
         Turns = new(block, Take(sizes.Channels * Rotations.Components), sizes.Channels, width) { Lane = lane };
         Scales = new(block, Take(sizes.Channels * Vectors.Components), sizes.Channels, width) { Lane = lane };
@@ -64,7 +66,7 @@ internal sealed class Buffers
     public Affines Worlds { get; }
 
     /// <summary>World frames that have no scale, and what others are without it where somebody reads that; each in the slot of its world frame.</summary>
-    public Rigids Frames { get; }
+    public Rigids Frames { get; private set; }
 
     /// <summary>Translation channels: the controls first, then the exported joints, then whatever else is written.</summary>
     public Vectors Moves { get; }
@@ -112,12 +114,25 @@ internal sealed class Buffers
             other.block[other.first + i] = block[first + (i * Width) + Worlds.Lane];
     }
 
-    /// <summary>Asks for a share of what an evaluation without scale touches, so that it is in the cache when it is needed.</summary>
+    /// <summary>Has its frames lie for a while where those of another pose lie, which hold the same constants.</summary>
+    public void Borrow(Buffers frames) => Frames = frames.own;
+
+    /// <summary>Brings those that last to its own place again, past the cache: nobody reads them soon.</summary>
+    public unsafe void Keep()
+    {
+        ref var from = ref Frames.First;
+        var to = (float*)Unsafe.AsPointer(ref own.First);
+        for (var i = 0; i < sizes.Lasting * Rigids.Components * Width; i += Vector256<float>.Count)
+            Vector256.LoadUnsafe(ref from, (nuint)i).StoreAlignedNonTemporal(to + i);
+        Frames = own;
+    }
+
+    /// <summary>Asks for a share of the translation and rotation channels, so that they are in the cache when they are needed.</summary>
     public unsafe void Fetch(int share, int shares)
     {
         if (!Sse.IsSupported)
             return;
-        ref var start = ref Frames.First;
+        ref var start = ref Moves.First;
         var lines = Unsafe.ByteOffset(ref start, ref Scales.First) / (Line * sizeof(float));
         for (var line = lines * share / shares; line < lines * (share + 1) / shares; line++)
             Sse.Prefetch1(Unsafe.AsPointer(ref Unsafe.Add(ref start, line * Line)));
@@ -130,8 +145,8 @@ internal sealed class Buffers
     }
 }
 
-/// <summary>How much room a rig's pose needs.</summary>
-internal readonly record struct BufferSizes(int Channels, int Worlds, int Inputs, int Weights, int Morphs, int BlendSources, RoomSizes Room)
+/// <summary>How much room a rig's pose needs. The first of the world frames, as many as last, may be asked for after an evaluation.</summary>
+internal readonly record struct BufferSizes(int Channels, int Worlds, int Lasting, int Inputs, int Weights, int Morphs, int BlendSources, RoomSizes Room)
 {
     /// <summary>The numbers of one rig that last from one batch to another.</summary>
     public int Numbers =>

@@ -27,12 +27,15 @@ public class CrowdTests
         },
         iter: 60);
 
-    [Fact]
-    public void The_number_of_threads_changes_nothing()
+    [Theory]
+    [InlineData(100)]
+    [InlineData(1000)]
+    public void Neither_the_number_of_threads_nor_that_of_members_changes_anything(int members)
     {
+        // A thousand are more than a cache holds, and are evaluated another way.
         var rig = RigCompiler.Compile(Rig.Build(new LimbRig(4)));
-        var (one, two) = (rig.NewCrowd(1000), rig.NewCrowd(1000)); // more than a cache holds, so that each block has the next one fetched
-        for (var member = 0; member < one.Count; member++)
+        var (one, two) = (rig.NewCrowd(members), rig.NewCrowd(members));
+        for (var member = 0; member < members; member++)
         {
             new RandomPose(rig, member).Set(one[member]);
             new RandomPose(rig, member).Set(two[member]);
@@ -40,19 +43,27 @@ public class CrowdTests
 
         one.Evaluate();
         two.Evaluate(threads: 2);
-        for (var member = 0; member < one.Count; member++)
-            AssertSame(one[member], two[member]);
+        for (var member = 0; member < members; member++)
+        {
+            var alone = rig.NewInstance();
+            new RandomPose(rig, member).Set(alone);
+            alone.Evaluate();
+            AssertSame(alone, one[member]);
+            AssertSame(alone, two[member]);
+        }
     }
 
-    [Fact]
-    public void Evaluating_a_crowd_allocates_nothing()
+    [Theory]
+    [InlineData(40)]
+    [InlineData(1000)]
+    public void Evaluating_a_crowd_allocates_nothing(int members)
     {
-        var crowd = RigCompiler.Compile(Rig.Build(new LimbRig(4))).NewCrowd(40);
+        var crowd = RigCompiler.Compile(Rig.Build(new LimbRig(4))).NewCrowd(members);
         crowd.Evaluate();
         Assert.Contains(0, Enumerable.Range(0, 5).Select(_ =>
         {
             var before = GC.GetAllocatedBytesForCurrentThread();
-            for (var i = 0; i < 100; i++)
+            for (var i = 0; i < 20; i++)
                 crowd.Evaluate();
             return GC.GetAllocatedBytesForCurrentThread() - before;
         }));
