@@ -8,6 +8,9 @@ internal readonly record struct Angles(double X, double Y, double Z)
 {
     private const double DegreesPerRadian = 180 / Math.PI;
 
+    /// <summary>So near to a quarter turn about Y, in degrees, a float's rounding turns X against Z.</summary>
+    private const double SameLine = 0.1;
+
     public double this[Axis axis] => axis switch { Axis.X => X, Axis.Y => Y, _ => Z };
 
     public Quaterniond Turn => About(Axis.X) * About(Axis.Y) * About(Axis.Z);
@@ -25,6 +28,21 @@ internal readonly record struct Angles(double X, double Y, double Z)
 
     /// <summary>Of both ways the one with fewer degrees in all.</summary>
     public Angles Shorter => Other.Sum < Sum ? Other : this;
+
+    /// <summary>All ways to read the turn, the one with fewer degrees first; at a quarter turn about Y also those that leave X or Z alone.</summary>
+    public IEnumerable<Angles> Readings
+    {
+        get
+        {
+            yield return Shorter;
+            yield return Shorter.Other;
+            if (90 - Math.Abs(Y) > SameLine)
+                yield break;
+            var side = Math.Sign(Y);
+            yield return this with { X = X + (side * Z), Z = 0 };
+            yield return this with { X = 0, Z = Z + (side * X) };
+        }
+    }
 
     private double Sum => Math.Abs(X) + Math.Abs(Y) + Math.Abs(Z);
 

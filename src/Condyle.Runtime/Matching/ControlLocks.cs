@@ -26,24 +26,46 @@ internal sealed class ControlLocks(CompiledControl control, List<MatchNote> note
         return kept;
     }
 
-    /// <summary>The wanted turn with what is locked as it was; single axes are told apart as <see cref="Angles"/>.</summary>
+    /// <summary>The wanted turn with what is locked as it was; single axes are told apart as <see cref="Angles"/>, in the way that comes nearest to what is wanted.</summary>
     public Quaterniond Turn(Quaterniond set, Quaterniond wanted)
     {
-        var (before, after) = (Angles.Of(set), Angles.Of(wanted));
-        var kept = new Angles(
-            IsLocked(Channels.TurnX) ? before.X : after.X,
-            IsLocked(Channels.TurnY) ? before.Y : after.Y,
-            IsLocked(Channels.TurnZ) ? before.Z : after.Z);
-        foreach (var axis in Axes)
+        var (kept, after) = Nearest(Angles.Of(set), Angles.Of(wanted), wanted);
+        if (Off(kept, wanted) > LimbMatch.AllowedDegrees)
         {
-            var off = Math.IEEERemainder(after[axis] - kept[axis], 360);
-            if (Math.Abs(off) > LimbMatch.AllowedDegrees)
-                Note(MatchNoteKind.Locked, $"would have to turn {Invariant.Short(off)}° about {axis}, which is locked");
-            NoteTurned(axis, kept[axis]);
+            foreach (var axis in Axes)
+            {
+                var off = Math.IEEERemainder(after[axis] - kept[axis], 360);
+                if (Math.Abs(off) > LimbMatch.AllowedDegrees)
+                    Note(MatchNoteKind.Locked, $"would have to turn {Invariant.Short(off)}° about {axis}, which is locked");
+            }
         }
 
+        foreach (var axis in Axes)
+            NoteTurned(axis, kept[axis]);
         return (control.Locked & Channels.Turn) switch { Channels.None => wanted, Channels.Turn => set, _ => kept.Turn };
     }
+
+    // A slew of 120° reads as 60° with half turns about both other axes as well, and at a quarter turn about Y nobody can tell X from Z: neither is a turn about what is locked.
+    private (Angles Kept, Angles After) Nearest(Angles set, Angles wanted, Quaterniond turn)
+    {
+        var (nearest, least) = (default((Angles Kept, Angles After)), double.PositiveInfinity);
+        foreach (var before in set.Readings)
+        {
+            foreach (var after in wanted.Readings)
+            {
+                var kept = new Angles(
+                    IsLocked(Channels.TurnX) ? before.X : after.X,
+                    IsLocked(Channels.TurnY) ? before.Y : after.Y,
+                    IsLocked(Channels.TurnZ) ? before.Z : after.Z);
+                if (Off(kept, turn) is var off && off < least - LimbMatch.AllowedDegrees)
+                    (nearest, least) = ((kept, after), off);
+            }
+        }
+
+        return nearest;
+    }
+
+    private static double Off(Angles kept, Quaterniond wanted) => Quaterniond.Angle(kept.Turn, wanted) * (180 / Math.PI);
 
     /// <summary>Notes which limits are passed by what is set, of the two ways to read a turn by the shorter one.</summary>
     public void Look(Vector3d move, Quaterniond turn)

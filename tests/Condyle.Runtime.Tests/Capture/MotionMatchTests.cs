@@ -92,6 +92,28 @@ public sealed class MotionMatchTests : IDisposable
         Assert.InRange(result.Largest.Degrees.Value, 0, 0.1);
     }
 
+    /// <summary>A crane's slew, with the other turns locked: past a quarter of a turn it was once taken for half turns about what is locked.</summary>
+    [Fact]
+    public void A_control_that_turns_about_one_axis_alone_goes_all_the_way_round()
+    {
+        foreach (var axis in Enum.GetValues<Axis>())
+        {
+            var rig = DefinedRig.Compile(rig =>
+            {
+                var mast = rig.Skeleton("crane").Root("mast", turned: Quaternion.Normalize(new Quaternion(0.2f, 0.4f, -0.1f, 0.8f)));
+                var jib = mast.Child("jib", at: new(0, 3, 2));
+                var free = axis switch { Axis.X => Channels.TurnX, Axis.Y => Channels.TurnY, _ => Channels.TurnZ };
+                var slew = rig.Control("slew").PlacedAt(mast).Lock(Channels.All & ~free);
+                rig.Drive(mast).ByChannels(slew);
+                rig.Drive(jib).ByChannels(rig.Control("luff").Under(slew).PlacedAt(jib));
+            });
+            var clip = new Clip("round", 4).TurnAbout("slew", axis, (0, 0), (1, 100), (2, 200), (3, 300), (4, 400));
+            var result = MotionMatch.Run(rig, JointMotion.FromGltf(Baked(rig, clip)));
+            Assert.True(result.Largest.Metres.Value < 1e-4 && result.Largest.Degrees.Value < 0.02, $"{axis}: {result.Largest}\n{string.Join("\n", result.Notes)}");
+            Assert.Empty(result.Notes);
+        }
+    }
+
     [Fact]
     public void Where_the_rest_was_posed_anew_the_policy_says_what_is_kept()
     {
