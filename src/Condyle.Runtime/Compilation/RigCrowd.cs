@@ -10,7 +10,7 @@ namespace Condyle.Runtime;
 /// </summary>
 public sealed class RigCrowd
 {
-    /// <summary>A crowd that takes more than this isn't in a core's cache any more when its turn comes again.</summary>
+    /// <summary>What takes more than this isn't in a core's cache any more when its turn comes again.</summary>
     private const long Cached = 1 << 20;
 
     /// <summary>Each thread takes so many stretches of blocks, so that one that is held up leaves some to the others.</summary>
@@ -19,7 +19,7 @@ public sealed class RigCrowd
     private readonly Buffers[] blocks;
     private readonly RigInstance[] members;
 
-    /// <summary>Where the frames of a crowd that isn't cached lie while it is evaluated, block after block; one for each thread.</summary>
+    /// <summary>Where the frames of a crowd lie while it is evaluated, block after block, if a block fits the cache and all of them don't; one for each thread.</summary>
     private readonly ConcurrentBag<Buffers> places = [];
 
     internal RigCrowd(CompiledRig rig, int count, int width)
@@ -82,7 +82,7 @@ public sealed class RigCrowd
         }
     }
 
-    private Buffers? Take() => blocks.Length * blocks[0].Bytes <= Cached ? null : places.TryTake(out var place) ? place : Rig.Layout.AtRest.Copy(blocks[0].Width);
+    private Buffers? Take() => blocks[0].Bytes > Cached || blocks.Length * blocks[0].Bytes <= Cached ? null : places.TryTake(out var place) ? place : Rig.Layout.AtRest.Copy(blocks[0].Width);
 
     private void GiveBack(Buffers? place)
     {
