@@ -11,12 +11,23 @@ internal static class BlendWeights
     /// <summary>A sum below this is no weight at all: it is what a float's rounding leaves of weights that cancel.</summary>
     public const double None = 1e-6;
 
-    public static IReadOnlyList<double>? Of(RigBlend blend, PoseFrames frames)
+    public static double[]? Of(RigBlend blend, PoseFrames frames)
     {
-        var weights = blend.Sources.Select(source => source.Weight.TryKnown(out var weight)
-            ? Math.Max(0, frames.ValueOf(weight))
-            : throw new RigGeometryException($"The weight of {source.Title} in {blend.Title} isn't known.")).ToList();
-        var sum = weights.Sum();
-        return sum < None ? null : [.. weights.Select(weight => weight / sum)];
+        var weights = new double[blend.Sources.Count];
+        var sum = 0.0;
+        for (var i = 0; i < weights.Length; i++)
+        {
+            var source = blend.Sources[i];
+            weights[i] = source.Weight.TryKnown(out var weight)
+                ? Math.Max(0, frames.ValueOf(weight))
+                : throw new RigGeometryException($"The weight of {source.Title} in {blend.Title} isn't known.");
+            sum += weights[i];
+        }
+
+        if (sum < None)
+            return null;
+        for (var i = 0; i < weights.Length; i++)
+            weights[i] /= sum;
+        return weights;
     }
 }

@@ -14,17 +14,18 @@ namespace Condyle.Evaluation;
 internal sealed class BlendedChain : IFrameWriter
 {
     private readonly RigBlend blend;
-    private readonly IReadOnlyList<Dictionary<int, RigNode>> sources;
+    private readonly RigNode[][] sources;
     private readonly Dictionary<int, int> order = [];
 
     public BlendedChain(RigBlend blend)
     {
         this.blend = blend;
         var joints = blend.Chain?.Joints ?? throw new RigGeometryException($"The joints of {blend.Title} aren't known.");
-        sources = [.. blend.Sources.Select(source => source.Copy is { IsUnknown: false } copy
+        var copies = blend.Sources.ConvertAll(source => source.Copy is { IsUnknown: false } copy
             ? copy.Joints.ToDictionary(joint => joint.Original!.Id)
-            : throw new RigGeometryException($"A source of {blend.Title} isn't known."))];
-        Joints = [.. joints.Where(joint => sources.All(source => source.ContainsKey(joint.Id)))];
+            : throw new RigGeometryException($"A source of {blend.Title} isn't known."));
+        Joints = [.. joints.Where(joint => copies.TrueForAll(copy => copy.ContainsKey(joint.Id)))];
+        sources = [.. copies.Select(copy => Joints.Select(joint => copy[joint.Id]).ToArray())];
         for (var at = 0; at < Joints.Count; at++)
             order[Joints[at].Id] = at;
     }
@@ -37,26 +38,24 @@ internal sealed class BlendedChain : IFrameWriter
     public Trs ChannelsOf(RigNode joint, PoseFrames frames)
     {
         var stand = frames.StandOf(joint);
-        return FrameFrom(Before(joint) is null ? stand : null, joint, frames) is { } frame
+        var at = order[joint.Id];
+        return FrameFrom(at == 0 ? stand : null, at, frames) is { } frame
             ? frames.Project(joint, stand.Inverse() * frame)
             : RestPose.ChannelsOf(joint);
     }
 
-    public Affine3d? FrameOf(RigNode joint, PoseFrames frames) => FrameFrom(Before(joint) is null ? Affine3d.Identity : null, joint, frames);
-
-    private RigNode? Before(RigNode joint) => order[joint.Id] > 0 ? Joints[order[joint.Id] - 1] : null;
+    public Affine3d? FrameOf(RigNode joint, PoseFrames frames) => order[joint.Id] is var at && at == 0 ? FrameFrom(Affine3d.Identity, 0, frames) : FrameFrom(null, at, frames);
 
     /// <param name="space">In which the first joint is averaged; none for the later ones, which have the joint before.</param>
-    private Affine3d? FrameFrom(Affine3d? space, RigNode joint, PoseFrames frames)
+    private Affine3d? FrameFrom(Affine3d? space, int at, PoseFrames frames)
     {
-        var previous = Before(joint);
-        var from = (space ?? frames.WorldOf(previous!)).Frame;
+        var from = (space ?? frames.WorldOf(Joints[at - 1])).Frame;
         // All of them are asked, so that a loop is found whatever the switches say.
         foreach (var source in sources)
         {
-            if (previous is not null)
-                frames.WorldOf(source[previous.Id]);
-            frames.WorldOf(source[joint.Id]);
+            if (at > 0)
+                frames.WorldOf(source[at - 1]);
+            frames.WorldOf(source[at]);
         }
 
         if (frames.Once(this, pose => new WeightsInPose(BlendWeights.Of(blend, pose))).Weights is not { } weights)
@@ -71,8 +70,8 @@ internal sealed class BlendedChain : IFrameWriter
 
         Affine3d InPrevious(int source)
         {
-            var start = previous is null ? from : frames.WorldOf(sources[source][previous.Id]).Frame;
-            return start.Inverse() * frames.WorldOf(sources[source][joint.Id]).Frame;
+            var start = at == 0 ? from : frames.WorldOf(sources[source][at - 1]).Frame;
+            return start.Inverse() * frames.WorldOf(sources[source][at]).Frame;
         }
     }
 

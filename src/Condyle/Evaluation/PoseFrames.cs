@@ -9,8 +9,8 @@ internal sealed class PoseFrames(RigSentences sentences, Pose pose, NodeNeeds? n
     private readonly RigWriters writers = sentences.Writers;
     private readonly RigFalloffs falloffs = sentences.Falloffs;
     private readonly RigResponses responses = sentences.Responses;
-    private readonly Dictionary<int, Affine3d> worlds = new(sentences.Nodes);
-    private readonly Dictionary<int, Trs> channels = new(sentences.Nodes);
+    private readonly Dictionary<int, Affine3d> worlds = new(sentences.Nodes.Count);
+    private readonly Dictionary<int, Trs> channels = new(sentences.Nodes.Count);
     private readonly Dictionary<int, double> shears = [];
     private readonly Dictionary<object, object> solved = [];
     private readonly NodePath path = new();

@@ -15,6 +15,19 @@ internal readonly record struct Quaterniond(double X, double Y, double Z, double
 
     public Vector3d Vector => new(X, Y, Z);
 
+    /// <summary>Where it turns the axes: what <see cref="Rotate"/> makes of each.</summary>
+    public (Vector3d X, Vector3d Y, Vector3d Z) Axes
+    {
+        get
+        {
+            var (x, y, z) = (2 * X, 2 * Y, 2 * Z);
+            return (
+                new(1 - (y * Y) - (z * Z), (x * Y) + (z * W), (x * Z) - (y * W)),
+                new((x * Y) - (z * W), 1 - (x * X) - (z * Z), (y * Z) + (x * W)),
+                new((x * Z) + (y * W), (y * Z) - (x * W), 1 - (x * X) - (y * Y)));
+        }
+    }
+
     public static Quaterniond operator *(Quaterniond a, Quaterniond b) => new(
         (a.W * b.X) + (a.X * b.W) + (a.Y * b.Z) - (a.Z * b.Y),
         (a.W * b.Y) - (a.X * b.Z) + (a.Y * b.W) + (a.Z * b.X),

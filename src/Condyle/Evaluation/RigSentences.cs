@@ -7,8 +7,7 @@ internal sealed class RigSentences(RigModel model, RestPose rest)
 {
     public RestPose Rest => rest;
 
-    /// <summary>How many nodes there are.</summary>
-    public int Nodes => model.Nodes.Count;
+    public IReadOnlyList<RigNode> Nodes => model.Nodes;
 
     public RigWriters Writers { get; } = RigWriters.Of(model, rest);
 

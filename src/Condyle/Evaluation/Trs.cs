@@ -10,11 +10,11 @@ internal readonly record struct Trs(Vector3d Translation, Quaterniond Rotation, 
     /// <summary>The channels of a delivered joint; its single-precision rotation is made a unit in double precision.</summary>
     public static Trs Of(RestTransform rest) => new(rest.Translation, ((Quaterniond)rest.Rotation).Normalized(), rest.Scale);
 
-    public Affine3d ToAffine() => new(
-        Rotation.Rotate(Vector3d.UnitX) * Scale.X,
-        Rotation.Rotate(Vector3d.UnitY) * Scale.Y,
-        Rotation.Rotate(Vector3d.UnitZ) * Scale.Z,
-        Translation);
+    public Affine3d ToAffine()
+    {
+        var (x, y, z) = Rotation.Axes;
+        return new(x * Scale.X, y * Scale.Y, z * Scale.Z, Translation);
+    }
 
     /// <summary>These channels, with some of them taken from others; the rotation is taken whole.</summary>
     public Trs Taking(Channels taken, Trs from) => new(

@@ -59,9 +59,6 @@ internal sealed class RigBlend(int id, RigEvent said, RigChain? chain, RigNode? 
 {
     public RigChain? Chain { get; } = chain;
 
-    /// <summary>Whether its weights are known to add up to one: worked out when a rule asks first, which is after all is said.</summary>
-    public bool? AddsUp { get; set; }
-
     public RigNode? Node { get; } = node;
 
     public List<BlendSource> Sources { get; } = [];

@@ -56,6 +56,27 @@ internal sealed class WeightPolynomial : IEquatable<WeightPolynomial>
 
     public WeightPolynomial Times(double factor) => Collect(terms.ConvertAll(term => term with { Coefficient = term.Coefficient * factor }));
 
+    /// <summary>The same of other switches; none where one of them has no other.</summary>
+    public WeightPolynomial? With(Func<int, int?> otherOf)
+    {
+        var renamed = new List<Term>(terms.Count);
+        foreach (var term in terms)
+        {
+            var factors = new int[term.Factors.Length];
+            for (var i = 0; i < factors.Length; i++)
+            {
+                if (otherOf(term.Factors[i]) is not { } other)
+                    return null;
+                factors[i] = other;
+            }
+
+            Array.Sort(factors);
+            renamed.Add(term with { Factors = factors });
+        }
+
+        return Collect(renamed);
+    }
+
     public WeightPolynomial Inverse => One + Times(-1);
 
     /// <summary>The weight's value where each switch has the value that <paramref name="valueOf"/> gives.</summary>

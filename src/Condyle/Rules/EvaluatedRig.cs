@@ -19,19 +19,14 @@ internal sealed class EvaluatedRig
     private readonly long workOfOne;
     private readonly CancellationToken cancellation;
     private long work;
+    private NodeNeeds? needs;
 
     private EvaluatedRig(RigModel model, RestPose rest, long workOfOne, CancellationToken cancellation)
     {
         this.workOfOne = work = workOfOne;
         this.cancellation = cancellation;
         sentences = new RigSentences(model, rest);
-        AtRest = new PoseFrames(sentences, new Pose(), Needs);
-        foreach (var node in model.Nodes)
-        {
-            cancellation.ThrowIfCancellationRequested();
-            AtRest.WorldOf(node);
-        }
-
+        AtRest = AllAtRest(null);
         GoalsMissed = [.. MissedIn(model, AtRest)];
     }
 
@@ -41,22 +36,31 @@ internal sealed class EvaluatedRig
     /// <summary>Where the nodes stand with every control at zero and every switch at its default.</summary>
     public PoseFrames AtRest { get; }
 
-    /// <summary>What each node needed for that.</summary>
-    public NodeNeeds Needs { get; } = new();
+    /// <summary>What each node needed for that. Only a rig with a slip is asked, so it is worked out again for it.</summary>
+    public NodeNeeds Needs
+    {
+        get
+        {
+            if (needs is null)
+                AllAtRest(needs = new());
+            return needs;
+        }
+    }
 
     /// <summary>The solvers whose goal is out of reach at rest.</summary>
     public IReadOnlyList<(RigSolver Solver, SolverReach Reach)> GoalsMissed { get; }
 
     /// <summary>The rig, or why it can't be evaluated; neither where not all of it is known or where that is too much work.</summary>
-    public static (EvaluatedRig? Rig, IReadOnlyList<GeometryFault> Faults) Of(RigModel model, Lazy<RestPose> rest, CancellationToken cancellation)
+    public static (EvaluatedRig? Rig, IReadOnlyList<GeometryFault> Faults) Of(CheckedRig rig)
     {
+        var model = rig.Model;
         if (!model.IsWhole || !model.IsCertain || WorkOf(model) is not (<= MostWork and var work))
             return (null, []);
-        if (rest.Value.Faults is { Count: > 0 } faults)
+        if (rig.Rest.Faults is { Count: > 0 } faults)
             return (null, faults);
         try
         {
-            return (new EvaluatedRig(model, rest.Value, work, cancellation), []);
+            return (new EvaluatedRig(model, rig.Rest, work, rig.Cancellation), []);
         }
         catch (RigGeometryException impossible)
         {
@@ -80,6 +84,18 @@ internal sealed class EvaluatedRig
         {
             return null;
         }
+    }
+
+    private PoseFrames AllAtRest(NodeNeeds? noted)
+    {
+        var frames = new PoseFrames(sentences, new Pose(), noted);
+        foreach (var node in sentences.Nodes)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            frames.WorldOf(node);
+        }
+
+        return frames;
     }
 
     private static IEnumerable<(RigSolver Solver, SolverReach Reach)> MissedIn(RigModel model, PoseFrames atRest)

@@ -51,7 +51,7 @@ internal sealed class Moves
         if (node is null)
             return;
         if (!moves.TryGetValue(node.Id, out var found))
-            moves[node.Id] = found = [];
+            moves[node.Id] = found = new(1); // most nodes have one
         found.Add(new(sentence, node, what, written, place, isCertain && !sentence.IsUnknown, leaders));
     }
 
@@ -85,7 +85,7 @@ internal sealed class Moves
             // Joints that a source doesn't copy are left alone.
             if (areKnown && !copies.TrueForAll(copy => copy!.ContainsKey(joint.Id)))
                 continue;
-            Add(blend, joint, Moved.Channels, blend.Place, areKnown, [.. copies.Select(copy => new Leader(copy is not null && copy.TryGetValue(joint.Id, out var source) ? source : null, "is blended from"))]);
+            Add(blend, joint, Moved.Channels, blend.Place, areKnown, copies.ConvertAll(copy => new Leader(copy is not null && copy.TryGetValue(joint.Id, out var source) ? source : null, "is blended from")));
         }
     }
 

@@ -96,11 +96,15 @@ internal static class RuleBook
         return findings;
     }
 
-    private static IEnumerable<Finding> Checked(Rule rule, CheckedRig rig)
+    // Most rules find nothing in most rigs.
+    private static IReadOnlyList<Finding> Checked(Rule rule, CheckedRig rig)
     {
+        List<Finding>? found = null;
         try
         {
-            return [.. rule.Check(rig)];
+            foreach (var finding in rule.Check(rig))
+                (found ??= []).Add(finding);
+            return found ?? (IReadOnlyList<Finding>)[];
         }
 #pragma warning disable CA1031 // A rule must never take the compiler or the rig down: that it couldn't be asked is a finding of its own.
         catch (Exception unexpected) when (unexpected is not OperationCanceledException)

@@ -9,10 +9,12 @@ internal sealed class SidePairs
     private readonly Conventions conventions;
     private readonly Dictionary<NodeKind, Dictionary<string, RigNode>> byName = [];
     private readonly HashSet<(NodeKind, string)> twice = [];
+    private readonly Dictionary<RigNode, (SidedName Name, RigNode? Counterpart)> sided;
 
     public SidePairs(RigModel model, Conventions conventions)
     {
         this.conventions = conventions;
+        sided = new(model.Nodes.Count);
         foreach (var node in model.Nodes)
         {
             if (node.IsUnknown || !node.Name.TryKnown(out var name))
@@ -25,18 +27,28 @@ internal sealed class SidePairs
                 ofKind.Add(name, node);
         }
 
-        Pairs = [.. model.Nodes.Where(node => SideOf(node) == Side.Left).Select(left => (left, Right: CounterpartOf(left))).Where(pair => pair.Right is not null)!];
+        var pairs = new List<(RigNode Left, RigNode Right)>();
+        foreach (var node in model.Nodes)
+        {
+            if (SidedName.Of(node.Name, conventions) is not { } own)
+                continue;
+            sided[node] = (own, Find(node.Kind, own.Counterpart));
+            if (own.Side == Side.Left && CounterpartOf(node) is { } right)
+                pairs.Add((node, right));
+        }
+
+        Pairs = pairs;
     }
 
     /// <summary>The nodes that both sides have, in the order of the left.</summary>
     public IReadOnlyList<(RigNode Left, RigNode Right)> Pairs { get; }
 
     /// <summary>The side that a node's name says; none for one in the middle.</summary>
-    public Side? SideOf(RigNode node) => SidedName.Of(node.Name, conventions)?.Side;
+    public Side? SideOf(RigNode node) => sided.TryGetValue(node, out var own) ? own.Name.Side : null;
 
     /// <summary>What a node on one side is on the other; none where there is none, or where names don't tell.</summary>
     public RigNode? CounterpartOf(RigNode node) =>
-        IsNamedOnce(node) && SidedName.Of(node.Name, conventions) is { } own && Find(node.Kind, own.Counterpart) is { } other && IsNamedOnce(other) && other.Scope == node.Scope ? other : null;
+        sided.TryGetValue(node, out var own) && own.Counterpart is { } other && other.Scope == node.Scope && IsNamedOnce(node) && IsNamedOnce(other) ? other : null;
 
     /// <summary>Whether a node's name, its side apart, has another's in it word for word: <c>turn_elbow_right</c> has that of <c>elbow_left</c>.</summary>
     public bool IsNamedAfter(RigNode node, RigNode other) =>
@@ -46,8 +58,7 @@ internal sealed class SidePairs
     public RigNode? MirrorOf(RigNode node) => node.Name.IsOpen ? null : SideOf(node) is null ? node : CounterpartOf(node);
 
     /// <summary>Whether there is no node of the kind that could be a node's counterpart.</summary>
-    public bool IsAlone(RigNode node) =>
-        IsNamedOnce(node) && SidedName.Of(node.Name, conventions) is { } own && Find(node.Kind, own.Counterpart) is null;
+    public bool IsAlone(RigNode node) => sided.TryGetValue(node, out var own) && own.Counterpart is null && IsNamedOnce(node);
 
     public bool IsNamedOnce(RigNode node) => node.Name.TryKnown(out var name) && (twice.Count == 0 || !twice.Contains((node.Kind, name)));
 
@@ -58,9 +69,9 @@ internal sealed class SidePairs
 
     private string? WithoutSide(RigNode node)
     {
-        if (SidedName.Of(node.Name, conventions) is not { } sided)
+        if (!sided.TryGetValue(node, out var own))
             return null;
-        var name = sided.Name.Remove(sided.MarkAt, conventions.MarkOf(sided.Side).Length);
+        var name = own.Name.Name.Remove(own.Name.MarkAt, conventions.MarkOf(own.Name.Side).Length);
         return node.Kind == NodeKind.Group && name.EndsWith(conventions.GroupSuffix, StringComparison.Ordinal) ? name.Substring(0, name.Length - conventions.GroupSuffix.Length) : name;
     }
 }

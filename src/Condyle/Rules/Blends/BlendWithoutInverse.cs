@@ -1,10 +1,9 @@
 using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
 /// <summary>CDY2001: the weights of a blend must add up to one for every value of its switches.</summary>
-internal sealed class BlendWithoutInverse : ModelRule
+internal sealed class BlendWithoutInverse : Rule
 {
     /// <summary>How many settings of one blend's switches and choices are tried: eight switches at all their ends against each other.</summary>
     private const int MostTried = 256;
@@ -19,11 +18,12 @@ internal sealed class BlendWithoutInverse : ModelRule
 
     public override string Fix => "use the inverse";
 
-    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    public override IEnumerable<Finding> Check(CheckedRig rig)
     {
+        var model = rig.Model;
         foreach (var blend in model.Blends)
         {
-            if (blend.SourcesAreOpen || blend.IsUnknown || blend.Sources.Count == 0 || SumOf(blend) is not { } sum || sum.Equals(WeightPolynomial.One))
+            if (blend.SourcesAreOpen || blend.IsUnknown || blend.Sources.Count == 0 || rig.Sums.Of(blend) is not { } sum || sum.Equals(WeightPolynomial.One))
                 continue;
             var switches = sum.Switches;
             if (WorstOf(sum, switches, model) is not { } worst)
@@ -46,23 +46,6 @@ internal sealed class BlendWithoutInverse : ModelRule
             };
         }
     }
-
-    /// <summary>What the weights of a blend add up to; none where that isn't known.</summary>
-    private static WeightPolynomial? SumOf(RigBlend blend)
-    {
-        var sum = WeightPolynomial.Zero;
-        foreach (var source in blend.Sources)
-        {
-            if (!source.Weight.TryKnown(out var weight))
-                return null;
-            sum += weight;
-        }
-
-        return sum.IsTooLarge ? null : sum;
-    }
-
-    /// <summary>Whether the weights of a blend are known to add up to one.</summary>
-    public static bool AddsUp(RigBlend blend) => blend.AddsUp ??= SumOf(blend) is { } sum && sum.Equals(WeightPolynomial.One);
 
     // All switches at the same value first: that holds even if two switches that are only known by their type are one and the same.
     private static Func<int, double>? WorstOf(WeightPolynomial sum, IReadOnlyList<int> variables, RigModel model)

@@ -1,10 +1,9 @@
 using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
 /// <summary>CDY2007: a label that is called as a source is shown while that source has the limb, not while another has.</summary>
-internal sealed class LabelContradictsBlend : ModelRule
+internal sealed class LabelContradictsBlend : Rule
 {
     public override string Id => "CDY2007";
 
@@ -14,10 +13,10 @@ internal sealed class LabelContradictsBlend : ModelRule
 
     public override string Fix => "show it by the inverse";
 
-    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    public override IEnumerable<Finding> Check(CheckedRig rig)
     {
-        var bySwitch = Sources(model).ToLookup(source => source.Switch, source => (source.Blend, source.Source, source.Weight));
-        foreach (var label in model.Labels)
+        var bySwitch = Sources(rig).ToLookup(source => source.Switch, source => (source.Blend, source.Source, source.Weight));
+        foreach (var label in rig.Model.Labels)
         {
             if (label.IsUnknown || !label.Shows.TryKnown(out var text) || !label.ShownBy.TryKnown(out var shown) || shown is null || shown.Switches.Count == 0)
                 continue;
@@ -37,10 +36,10 @@ internal sealed class LabelContradictsBlend : ModelRule
         }
     }
 
-    private static IEnumerable<(int Switch, RigBlend Blend, BlendSource Source, WeightPolynomial Weight)> Sources(RigModel model)
+    private static IEnumerable<(int Switch, RigBlend Blend, BlendSource Source, WeightPolynomial Weight)> Sources(CheckedRig rig)
     {
         // Where weights don't add up, one of them is turned round, and the label may be right.
-        foreach (var blend in model.Blends.Where(blend => !blend.IsUnknown && !blend.SourcesAreOpen && BlendWithoutInverse.AddsUp(blend)))
+        foreach (var blend in rig.Model.Blends.Where(blend => !blend.IsUnknown && !blend.SourcesAreOpen && rig.Sums.IsOne(blend)))
         {
             foreach (var source in blend.Sources)
             {

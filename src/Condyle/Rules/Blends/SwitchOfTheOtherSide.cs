@@ -4,7 +4,7 @@ using Condyle.Naming;
 namespace Condyle.Rules;
 
 /// <summary>CDY2005: a limb of one side isn't weighted by a switch that only the other side shows, where this side has its own.</summary>
-internal sealed class SwitchOfTheOtherSide : ModelRule
+internal sealed class SwitchOfTheOtherSide : Rule
 {
     public override string Id => "CDY2005";
 
@@ -12,8 +12,8 @@ internal sealed class SwitchOfTheOtherSide : ModelRule
 
     public override Severity Severity => Severity.Warning;
 
-    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
-        from slip in Slips(model, conventions)
+    public override IEnumerable<Finding> Check(CheckedRig rig) =>
+        from slip in Slips(rig)
         let own = slip.Own.Side
         select new Finding(
             this,
@@ -26,14 +26,15 @@ internal sealed class SwitchOfTheOtherSide : ModelRule
         };
 
     /// <summary>The switches that were passed over for those of the other side.</summary>
-    public static IEnumerable<RigSwitch> PassedOver(RigModel model, Conventions conventions) => Slips(model, conventions).Select(slip => slip.Right);
+    public static IEnumerable<RigSwitch> PassedOver(CheckedRig rig) => Slips(rig).Select(slip => slip.Right);
 
-    private static IEnumerable<(RigElement Sentence, SidedName Own, RigSwitch Taken, RigSwitch Right, PlaceId Place)> Slips(RigModel model, Conventions conventions)
+    private static IEnumerable<(RigElement Sentence, SidedName Own, RigSwitch Taken, RigSwitch Right, PlaceId Place)> Slips(CheckedRig rig)
     {
+        var (model, conventions) = (rig.Model, rig.Conventions);
         var shown = model.Switches
             .Where(given => given is { IsUnknown: false, Control: not null } && given.Name.TryKnown(out _))
             .ToLookup(given => (given.Control!.Name.ToString(), given.Name.ToString()));
-        foreach (var (sentence, target, weight, place) in Weighted(model))
+        foreach (var (sentence, target, weight, place) in Weighted(rig))
         {
             if (SidedName.Of(target, conventions) is not { } own)
                 continue;
@@ -51,10 +52,10 @@ internal sealed class SwitchOfTheOtherSide : ModelRule
     }
 
     // Of a blend the first source that is weighted by a switch stands for all.
-    private static IEnumerable<(RigElement Sentence, Text Target, WeightPolynomial Weight, PlaceId Place)> Weighted(RigModel model)
+    private static IEnumerable<(RigElement Sentence, Text Target, WeightPolynomial Weight, PlaceId Place)> Weighted(CheckedRig rig)
     {
         // Where the sides are mixed within a blend, its weights don't add up, and CDY2001 says so.
-        foreach (var blend in model.Blends.Where(blend => !blend.IsUnknown && BlendWithoutInverse.AddsUp(blend)))
+        foreach (var blend in rig.Model.Blends.Where(blend => !blend.IsUnknown && rig.Sums.IsOne(blend)))
         {
             foreach (var source in blend.Sources)
             {
@@ -65,7 +66,7 @@ internal sealed class SwitchOfTheOtherSide : ModelRule
             }
         }
 
-        foreach (var label in model.Labels)
+        foreach (var label in rig.Model.Labels)
         {
             if (label.ShownBy.TryKnown(out var weight) && weight is not null)
                 yield return (label, label.Name, weight, label.Place);

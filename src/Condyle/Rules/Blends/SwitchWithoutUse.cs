@@ -1,10 +1,9 @@
 using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
 /// <summary>CDY2006: a switch or choice on a control does something.</summary>
-internal sealed class SwitchWithoutUse : ModelRule
+internal sealed class SwitchWithoutUse : Rule
 {
     public override string Id => "CDY2006";
 
@@ -12,12 +11,13 @@ internal sealed class SwitchWithoutUse : ModelRule
 
     public override Severity Severity => Severity.Warning;
 
-    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    public override IEnumerable<Finding> Check(CheckedRig rig)
     {
+        var model = rig.Model;
         if (!model.IsWhole || UsedBy(model) is not { } used)
             yield break;
         var idle = model.Switches.FindAll(given => given is { IsUnknown: false, Control: not null } && !used.Contains(given.Id));
-        var passedOver = idle.Count == 0 ? [] : new HashSet<RigSwitch>(SwitchOfTheOtherSide.PassedOver(model, conventions)); // which CDY2005 says
+        var passedOver = idle.Count == 0 ? [] : new HashSet<RigSwitch>(SwitchOfTheOtherSide.PassedOver(rig)); // which CDY2005 says
         foreach (var given in idle.Where(given => !passedOver.Contains(given)))
             yield return Of(given, given.Control!, "Weight something by it, or remove it.");
         var spaces = new HashSet<RigChoice?>(model.Spaces.Select(space => space.Choice));

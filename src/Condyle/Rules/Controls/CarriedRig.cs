@@ -7,7 +7,6 @@ internal sealed class CarriedRig
 {
     private const int FewestCarried = 3;
 
-    private readonly RigModel model;
     private readonly RigMotion motion;
     private readonly ILookup<RigNode, RigSolver> solversByPole;
     private readonly HashSet<RigNode> goals = [];
@@ -15,9 +14,9 @@ internal sealed class CarriedRig
     private readonly HashSet<RigNode> carriedBySkeleton = [];
     private readonly HashSet<RigNode> told = [];
 
-    private CarriedRig(RigModel model, RigMotion motion, RigNode carrier, HashSet<RigNode> carried)
+    private CarriedRig(RigModel model, RigMotion motion, RigNode carrier, HashSet<RigNode> carried, IReadOnlyList<RigNode> leftBehind)
     {
-        (this.model, this.motion, this.carried, Carrier) = (model, motion, carried, carrier);
+        (this.motion, this.carried, Carrier, LeftBehind) = (motion, carried, carrier, leftBehind);
         var solvers = model.TwoBones.Cast<RigSolver>().Concat(model.ManyBones).ToList();
         goals.UnionWith(solvers.Select(GoalOf).OfType<RigNode>());
         solversByPole = solvers.Where(solver => solver.Pole.TryKnown(out var pole) && pole is not null).ToLookup(solver => solver.Pole.TryKnown(out var pole) ? pole! : null!);
@@ -31,19 +30,30 @@ internal sealed class CarriedRig
     public RigNode Carrier { get; }
 
     /// <summary>The controls that hang in the world beside the one that carries the others.</summary>
-    public IEnumerable<RigNode> LeftBehind => model.Nodes.Where(node => node != Carrier && IsFree(node, motion) && !carried.Contains(node));
+    public IReadOnlyList<RigNode> LeftBehind { get; }
 
-    /// <summary>None where no single control carries most of the rig and moves its skeleton's root.</summary>
+    /// <summary>None where no single control carries most of the rig and moves its skeleton's root, or none is left behind.</summary>
     public static CarriedRig? Of(RigModel model, RigMotion motion)
     {
         // A control that goes with a joint is no witness: what the joint goes with isn't told by the hierarchy.
-        var ends = new Dictionary<RigNode, RigNode>();
-        var controls = model.Nodes.FindAll(node => node.Kind == NodeKind.Control && !EndOf(node, motion, ends).IsExported);
-        var most = controls.GroupBy(control => ends[control]).OrderByDescending(group => group.Count()).FirstOrDefault();
-        if (most is null || most.Count() <= FewestCarried || most.Count() * 2 <= controls.Count || !IsFree(most.Key, motion))
+        var ends = new Dictionary<RigNode, RigNode>(model.Nodes.Count);
+        var counts = new Dictionary<RigNode, int>();
+        var (controls, carrier, most) = (0, (RigNode?)null, 0);
+        foreach (var node in model.Nodes)
+        {
+            if (node.Kind != NodeKind.Control || EndOf(node, motion, ends) is not { IsExported: false } end)
+                continue;
+            controls++;
+            counts[end] = counts.TryGetValue(end, out var others) ? others + 1 : 1;
+            if (counts[end] > most)
+                (carrier, most) = (end, counts[end]);
+        }
+
+        if (carrier is null || most <= FewestCarried || most * 2 <= controls || !IsFree(carrier, motion))
             return null;
-        var carried = motion.AllMovedBy(most.Key);
-        return carried.Any(node => node.IsExported && Above(node) is null) ? new CarriedRig(model, motion, most.Key, carried) : null;
+        var carried = motion.AllMovedBy(carrier);
+        var left = model.Nodes.FindAll(node => node != carrier && IsFree(node, motion) && !carried.Contains(node));
+        return left.Count > 0 && model.Nodes.Exists(node => node.IsExported && Above(node) is null && carried.Contains(node)) ? new CarriedRig(model, motion, carrier, carried, left) : null;
     }
 
     /// <summary>What becomes of a part of the skeleton that only this control moves, while what the part hangs from goes away.</summary>
@@ -69,6 +79,8 @@ internal sealed class CarriedRig
     // The last node in a row of what carries what; a loop ends where it began.
     private static RigNode EndOf(RigNode node, RigMotion motion, Dictionary<RigNode, RigNode> ends)
     {
+        if (ends.TryGetValue(node, out var known))
+            return known;
         var way = new List<RigNode>();
         while (!ends.ContainsKey(node))
         {

@@ -14,7 +14,7 @@ internal sealed class ControlMovesNothing : Rule
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         var motion = rig.Motion;
-        if (!motion.IsWhole || !IsFinished(rig.Model) || Unused(rig) is not { Count: > 0 } unused)
+        if (!motion.IsWhole || !IsFinished(rig.Model, rig.Sums) || Unused(rig) is not { Count: > 0 } unused)
             yield break;
         // What stands at a chain of which an IK copy is driven by nothing waits for that copy's solver.
         var idle = new HashSet<RigNode?>(rig.Model.Copies.Where(copy => IkCopyWithoutSolver.IsForIk(copy) && !copy.Joints.Exists(motion.IsWritten)).SelectMany(copy => copy.Chain.Joints ?? []));
@@ -84,9 +84,9 @@ internal sealed class ControlMovesNothing : Rule
         : null;
 
     // A sentence without its end may be the one that the control is for.
-    private static bool IsFinished(RigModel model) =>
+    private static bool IsFinished(RigModel model, BlendSums sums) =>
         model.Drives.TrueForAll(drive => drive.Sources.Count > 0)
-        && model.Blends.TrueForAll(blend => blend.Sources.Count > 0 && (blend.SourcesAreOpen || BlendWithoutInverse.AddsUp(blend) || blend.Sources.Exists(source => source.Weight.IsOpen)))
+        && model.Blends.TrueForAll(blend => blend.Sources.Count > 0 && (blend.SourcesAreOpen || sums.IsOne(blend) || blend.Sources.Exists(source => source.Weight.IsOpen)))
         && model.Curves.TrueForAll(curve => curve.Nodes.Count > 1)
         && model.Spaces.TrueForAll(space => space.Parents.Count > 0)
         && model.Aims.TrueForAll(aim => aim.Target.TryKnown(out var target) && target is not null)

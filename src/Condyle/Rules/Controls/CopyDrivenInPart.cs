@@ -17,12 +17,14 @@ internal sealed class CopyDrivenInPart : Rule
         var motion = rig.Motion;
         if (!motion.IsWhole)
             yield break;
-        var blended = new HashSet<RigCopy>(rig.Model.Blends.SelectMany(blend => blend.Sources).Select(source => source.Copy).OfType<RigCopy>());
+        HashSet<RigCopy>? blended = null;
         foreach (var copy in rig.Model.Copies)
         {
-            if (!blended.Contains(copy) || copy.IsUnknown || copy.Scope != 0)
+            if (copy.IsUnknown || copy.Scope != 0)
                 continue;
             var isDriven = copy.Joints.ConvertAll(joint => motion.IsWritten(joint) || motion.IsRiding(joint));
+            if (!isDriven.Contains(true) || !isDriven.Contains(false) || !(blended ??= Blended(rig.Model)).Contains(copy))
+                continue;
             var (first, last) = (isDriven.IndexOf(true), isDriven.LastIndexOf(true));
             var idle = copy.Joints.Where((_, i) => i > first && i < last && !isDriven[i]).ToList();
             var driven = isDriven.Count(each => each);
@@ -30,6 +32,8 @@ internal sealed class CopyDrivenInPart : Rule
                 yield return FindingOf(copy, idle, driven);
         }
     }
+
+    private static HashSet<RigCopy> Blended(RigModel model) => [.. model.Blends.SelectMany(blend => blend.Sources).Select(source => source.Copy).OfType<RigCopy>()];
 
     private Finding FindingOf(RigCopy copy, List<RigNode> idle, int driven) => new(
         this,

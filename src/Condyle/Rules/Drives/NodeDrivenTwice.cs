@@ -16,7 +16,7 @@ internal sealed class NodeDrivenTwice : Rule
 
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
-        var taken = Taken(rig.Model, rig.Moves).Values;
+        var taken = rig.Once(Taken);
         if (taken.Count == 0)
             return [];
         // Where code runs twice, names that must be given once say so.
@@ -25,17 +25,18 @@ internal sealed class NodeDrivenTwice : Rule
     }
 
     /// <summary>The sentences that take a node from another.</summary>
-    public static IEnumerable<RigElement> Takers(CheckedRig rig) => Taken(rig.Model, rig.Moves).Keys.Select(pair => pair.Last);
+    public static IEnumerable<RigElement> Takers(CheckedRig rig) => rig.Once(Taken).Select(nodes => nodes[0].Last.Sentence);
 
-    private static Dictionary<(RigElement Lost, RigElement Last), List<(Move Lost, Move Last)>> Taken(RigModel model, Moves moves)
+    // The nodes that one sentence takes from another, by the two.
+    private static IEnumerable<List<(Move Lost, Move Last)>> Taken(CheckedRig rig)
     {
         var taken = new Dictionary<(RigElement Lost, RigElement Last), List<(Move Lost, Move Last)>>();
-        foreach (var node in model.Nodes)
+        foreach (var node in rig.Model.Nodes)
         {
-            var all = moves.Of(node);
+            var all = rig.Moves.Of(node);
             if (all.Count < 2)
                 continue;
-            foreach (var (lost, last) in LostOf(node, all))
+            foreach (var (lost, last) in LostOf(node, all, rig.Sums))
             {
                 if (!taken.TryGetValue((lost.Sentence, last.Sentence), out var nodes))
                     taken[(lost.Sentence, last.Sentence)] = nodes = [];
@@ -43,10 +44,10 @@ internal sealed class NodeDrivenTwice : Rule
             }
         }
 
-        return taken;
+        return taken.Values;
     }
 
-    private static IEnumerable<(Move Lost, Move Last)> LostOf(RigNode node, IReadOnlyList<Move> moves)
+    private static IEnumerable<(Move Lost, Move Last)> LostOf(RigNode node, IReadOnlyList<Move> moves, BlendSums sums)
     {
         foreach (var each in moves.GroupBy(move => move.What))
         {
@@ -58,7 +59,7 @@ internal sealed class NodeDrivenTwice : Rule
             foreach (var move in each.Reverse())
             {
                 var written = Written.Where(channels => (move.Written & channels) != Channels.None).ToList();
-                if (written.Count > 0 && written.TrueForAll(channels => takers.TryGetValue(channels, out var later) && Takes(later, move)))
+                if (written.Count > 0 && written.TrueForAll(channels => takers.TryGetValue(channels, out var later) && Takes(later, move, sums)))
                     yield return (move, takers[written[0]]);
                 foreach (var channels in written)
                     takers[channels] = move;
@@ -66,10 +67,10 @@ internal sealed class NodeDrivenTwice : Rule
         }
     }
 
-    private static bool Takes(Move later, Move move) => later.IsSaidWith(move) && IsWeighted(later) && IsWeighted(move);
+    private static bool Takes(Move later, Move move, BlendSums sums) => later.IsSaidWith(move) && IsWeighted(later, sums) && IsWeighted(move, sums);
 
     // Where a blend's weights don't add up, that is its slip.
-    private static bool IsWeighted(Move move) => move.Sentence is not RigBlend blend || BlendWithoutInverse.AddsUp(blend);
+    private static bool IsWeighted(Move move, BlendSums sums) => move.Sentence is not RigBlend blend || sums.IsOne(blend);
 
     private Finding FindingOf(List<(Move Lost, Move Last)> nodes)
     {

@@ -14,22 +14,19 @@ internal sealed class SourceOnTheOtherSide : Rule
 
     public override string Fix => "this side's, where it has a name";
 
-    public override IEnumerable<Finding> Check(CheckedRig rig) => Crossed(rig).Select(FindingOf);
+    public override IEnumerable<Finding> Check(CheckedRig rig) => rig.Once(Crossed).Select(FindingOf);
 
     /// <summary>The drives that take the other side's node for this side's.</summary>
-    public static IReadOnlyList<CrossedDrive> Crossed(CheckedRig rig)
+    public static IEnumerable<CrossedDrive> Crossed(CheckedRig rig)
     {
-        var crossed = new List<CrossedDrive>();
         foreach (var drive in rig.Model.Drives)
         {
             if (drive.Target is not { IsUnknown: false } target || drive.Sources is not [{ IsCertain: true, Source: { IsUnknown: false } source } said]
                 || SidedName.Of(target.Name, rig.Conventions) is not { } mine || SidedName.Of(source.Name, rig.Conventions) is not { } theirs || mine.Side == theirs.Side)
                 continue;
             if (rig.Pairs.CounterpartOf(source) is { } meant && IsMistaken(drive, target, source, rig.Pairs))
-                crossed.Add(new(drive, said.Event, said.Place, target, mine.Side, source, meant));
+                yield return new(drive, said.Event, said.Place, target, mine.Side, source, meant);
         }
-
-        return crossed;
     }
 
     private Finding FindingOf(CrossedDrive crossed) => new(

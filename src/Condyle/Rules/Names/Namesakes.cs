@@ -14,8 +14,9 @@ internal sealed record Namesakes(RigNode Node, RigNode Other)
     /// <summary>How much was said between them: the same for all that code makes which runs a second time.</summary>
     public int Distance => Node.Id - Other.Id;
 
-    public static IEnumerable<Namesakes> In(RigModel model)
+    public static IEnumerable<Namesakes> In(CheckedRig rig)
     {
+        var model = rig.Model;
         var first = new Dictionary<string, RigNode>(model.Nodes.Count, StringComparer.Ordinal);
         var several = new Dictionary<string, List<RigNode>>(StringComparer.Ordinal);
         var told = new HashSet<(string Name, PlaceId Place)>();

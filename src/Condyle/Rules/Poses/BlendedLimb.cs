@@ -21,14 +21,15 @@ internal sealed class BlendedLimb
     public IReadOnlyCollection<int> Variables => variables;
 
     /// <summary>The limbs of a rig. Blends whose weights don't add up to one are another rule's.</summary>
-    public static IReadOnlyList<BlendedLimb> In(RigModel model)
+    public static IReadOnlyList<BlendedLimb> In(CheckedRig rig)
     {
+        var model = rig.Model;
         var limbs = new List<BlendedLimb>();
         var alone = new Dictionary<int, RigBlend>();
         var uses = UsesOfVariables(model);
         foreach (var blend in model.Blends)
         {
-            if (!GoesOver(blend))
+            if (VariablesOf(blend).Count == 0 || !rig.Sums.IsOne(blend))
                 continue;
             if (blend.Node is { IsExported: true } node)
                 alone[node.Id] = blend;
@@ -52,8 +53,6 @@ internal sealed class BlendedLimb
 
     /// <summary>The joint above; twist joints between don't matter.</summary>
     private static RigNode? Above(RigNode joint) => joint.Above.FirstOrDefault(above => !above.Role.TryKnown(out var role) || role != JointRole.Twist);
-
-    private static bool GoesOver(RigBlend blend) => BlendWithoutInverse.AddsUp(blend) && VariablesOf(blend).Count > 0;
 
     // Between two copies that the switches don't move, a chain goes the shortest way and keeps its bones: nothing of that needs to be evaluated.
     private static bool IsSafe(RigBlend blend, ILookup<int, RigElement> uses) =>

@@ -18,7 +18,7 @@ internal sealed class Departures
         foreach (var node in model.Nodes)
         {
             var (rest, stand) = (rig.Rest.WorldOf(node), rig.AtRest.WorldOf(node));
-            if (!IsFarFrom(rest.Origin, stand.Origin, 1) && !IsFarFrom(rest.X, stand.X, rest.X.Length) && !IsFarFrom(rest.Y, stand.Y, rest.Y.Length) && !IsFarFrom(rest.Z, stand.Z, rest.Z.Length))
+            if (!IsFarFrom(rest.Origin, stand.Origin, 1) && !IsFarFrom(rest.X, stand.X) && !IsFarFrom(rest.Y, stand.Y) && !IsFarFrom(rest.Z, stand.Z))
                 continue; // as nearly all of them are
             var departure = Departure.Between(rest, stand);
             if (departure.Counts)
@@ -30,7 +30,9 @@ internal sealed class Departures
     }
 
     // Far below what counts of a departure.
-    private static bool IsFarFrom(Vector3d from, Vector3d to, double size) => !((to - from).Length <= 1e-6 * size);
+    private static bool IsFarFrom(Vector3d from, Vector3d to, double square) => (to - from) is var way && !(Vector3d.Dot(way, way) <= 1e-12 * square);
+
+    private static bool IsFarFrom(Vector3d from, Vector3d to) => IsFarFrom(from, to, Vector3d.Dot(from, from));
 
     public bool AreNone => departures.Count == 0;
 

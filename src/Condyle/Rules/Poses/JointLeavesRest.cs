@@ -20,8 +20,8 @@ internal sealed class JointLeavesRest : EvaluatedRule
         var departures = new Departures(rig.Model, evaluated);
         if (departures.AreNone)
             return [];
-        var missed = new HashSet<RigElement>(evaluated.GoalsMissed.Select(each => each.Solver).Concat(PoleOnLine.In(rig).Select(each => each.Solver)));
-        missed.UnionWith(SourceOnTheOtherSide.Crossed(rig).Select(each => each.Drive));
+        var missed = new HashSet<RigElement>(evaluated.GoalsMissed.Select(each => each.Solver).Concat(rig.Once(PoleOnLine.In).Select(each => each.Solver)));
+        missed.UnionWith(rig.Once(SourceOnTheOtherSide.Crossed).Select(each => each.Drive));
         missed.UnionWith(NodeDrivenTwice.Takers(rig));
         var idle = new Lazy<ILookup<RigNode, RigNode>>(() => ControlMovesNothing.IdleByJoint(rig));
         var causes = new Dictionary<RigElement, Cause>();

@@ -13,7 +13,7 @@ internal sealed class LimbBreaksOverSwitch : EvaluatedRule
 
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
-        if (BlendedLimb.In(rig.Model) is not { Count: > 0 } limbs || rig.Evaluated is not { } evaluated)
+        if (BlendedLimb.In(rig) is not { Count: > 0 } limbs || rig.Evaluated is not { } evaluated)
             yield break;
         foreach (var (limb, found) in LimbSweep.Broken(rig.Model, evaluated, limbs))
         {

@@ -17,7 +17,7 @@ internal sealed class PoleOnLine : EvaluatedRule
     public override string Fix => "place the pole at the chain's pole point";
 
     public override IEnumerable<Finding> Check(CheckedRig rig) => rig.Model.IsPart ? [] :
-        from found in In(rig)
+        from found in rig.Once(In)
         select new Finding(
             this,
             found.Solver,

@@ -19,8 +19,9 @@ internal sealed record SolvedChain(RigElement By, RigCopy Copy, IReadOnlyList<Ve
     public Vector3d Tip => Joints[^1];
 
     /// <summary>The copies that a two-bone IK, a many-bone IK or a curve certainly solves, of which the rest is known. A two-bone IK on another chain is another rule's.</summary>
-    public static IEnumerable<SolvedChain> In(RigModel model, RestPose rest)
+    public static IEnumerable<SolvedChain> In(CheckedRig rig)
     {
+        var (model, rest) = (rig.Model, rig.Rest);
         foreach (var solver in model.TwoBones)
         {
             if (solver.Copy is { Joints.Count: 3 } copy && Of(solver, copy, rest) is { } chain)

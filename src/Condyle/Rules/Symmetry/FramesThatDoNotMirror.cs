@@ -22,7 +22,7 @@ internal sealed class FramesThatDoNotMirror : EvaluatedRule
                 blamed[left] = left.Parent.TryKnown(out var above) && above is not null && blamed.TryGetValue(above, out var first) ? first : left;
         }
 
-        return rig.Pairs.Pairs
+        return blamed.Count == 0 ? [] : rig.Pairs.Pairs
             .Where(pair => pair.Left.Kind == NodeKind.Control && JointAt(pair.Left) is { } joint && blamed.ContainsKey(joint) && JointAt(pair.Right) == rig.Pairs.CounterpartOf(joint))
             .GroupBy(pair => blamed[JointAt(pair.Left)!])
             .Select(group => FindingOf([.. group], group.Key, rig.Pairs.CounterpartOf(group.Key)!));

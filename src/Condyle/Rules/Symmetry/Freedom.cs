@@ -33,23 +33,38 @@ internal static class Freedom
     {
         if (left.LimitsAreOpen || right.LimitsAreOpen)
             return null;
-        foreach (var (turns, axis) in left.Limits.Concat(right.Limits).Select(limit => (limit.Turns, limit.Axis)).Distinct())
+        for (var i = 0; i < left.Limits.Count + right.Limits.Count; i++)
         {
-            var one = left.Limits.Find(limit => limit.Turns == turns && limit.Axis == axis);
-            var other = right.Limits.Find(limit => limit.Turns == turns && limit.Axis == axis);
-            var channel = turns ? $"the turn about {axis}" : $"the move along {axis}";
+            var limit = i < left.Limits.Count ? left.Limits[i] : right.Limits[i - left.Limits.Count];
+            var (one, other) = (Find(left, limit), Find(right, limit));
             if (one is null || other is null)
-                return new SideDifference($"{channel} is limited on the {(one is null ? "right" : "left")} alone", (one ?? other)!.Place, (other ?? one)!.Place);
+                return new SideDifference($"{ChannelOf(limit)} is limited on the {(one is null ? "right" : "left")} alone", limit.Place, limit.Place);
+            if (limit != one)
+                continue;
+            var (turns, axis) = (limit.Turns, limit.Axis);
             if (frames is not { } mirror || RangeOf(one) is not { } range || RangeOf(other) is not { } theirs)
                 continue;
             var sign = turns ? mirror.TurnSign(axis) : mirror.MoveSign(axis);
             var (wanted, wrong) = sign > 0 ? (range, Turned(range)) : (Turned(range), range);
             if (!AreSame(wanted, wrong) && AreSame(theirs, wrong) && !(isEnd && IsOneWay(range)))
-                return new SideDifference($"{channel} goes {Written(range, turns)} on the left and {Written(theirs, turns)} on the right, and as their frames lie the mirror image of the left is {Written(wanted, turns)}", one.Place, other.Place);
+                return new SideDifference($"{ChannelOf(limit)} goes {Written(range, turns)} on the left and {Written(theirs, turns)} on the right, and as their frames lie the mirror image of the left is {Written(wanted, turns)}", one.Place, other.Place);
         }
 
         return null;
     }
+
+    private static ChannelLimit? Find(RigNode node, ChannelLimit limit)
+    {
+        foreach (var its in node.Limits)
+        {
+            if (its.Turns == limit.Turns && its.Axis == limit.Axis)
+                return its;
+        }
+
+        return null;
+    }
+
+    private static string ChannelOf(ChannelLimit limit) => limit.Turns ? $"the turn about {limit.Axis}" : $"the move along {limit.Axis}";
 
     private static (double From, double To)? RangeOf(ChannelLimit limit) => limit.From.TryKnown(out var from) && limit.To.TryKnown(out var to) ? (from, to) : null;
 

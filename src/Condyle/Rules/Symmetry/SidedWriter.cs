@@ -7,15 +7,21 @@ internal sealed record SidedWriter(string Way, PlaceId Place, IReadOnlyList<(str
 {
     public IReadOnlyList<WeightPolynomial> Weights { get; init; } = [];
 
+    /// <summary>Whether its weights are known to add up to one.</summary>
+    public bool IsWhole { get; init; }
+
     public bool IsSolver { get; init; }
 
     /// <summary>All sentences of a rig that move nodes, each at the first node that it moves.</summary>
-    public static IEnumerable<(RigNode Node, SidedWriter Writer)> Of(RigModel model)
+    public static IEnumerable<(RigNode Node, SidedWriter Writer)> Of(CheckedRig rig)
     {
-        foreach (var drive in model.Drives.Where(drive => drive.Target is not null && drive.Sources.Count > 0))
+        var model = rig.Model;
+        foreach (var drive in model.Drives)
         {
+            if (drive.Target is null || drive.Sources.Count == 0)
+                continue;
             var last = drive.Sources[drive.Sources.Count - 1];
-            yield return (drive.Target!, new($"follows by {(last.Way == DriveWay.Matrix ? "matrix" : "channels")}", last.Place, [("its source", last.Source)]));
+            yield return (drive.Target, new(last.Way == DriveWay.Matrix ? "follows by matrix" : "follows by channels", last.Place, [("its source", last.Source)]));
         }
 
         foreach (var blend in model.Blends.Where(blend => !blend.SourcesAreOpen && blend.Sources.Count > 1))
@@ -26,6 +32,7 @@ internal sealed record SidedWriter(string Way, PlaceId Place, IReadOnlyList<(str
             {
                 yield return (first, new($"is blended from {blend.Sources.Count} sources", blend.Place, [.. blend.Sources.Select(source => ("a source", source.Node ?? source.Copy?.Joints.FirstOrDefault()))])
                 {
+                    IsWhole = rig.Sums.IsOne(blend),
                     Weights = [.. weights.Select(weight => weight!)],
                 });
             }

@@ -7,13 +7,14 @@ internal sealed class SidedWriters
 {
     private readonly RigModel model;
     private readonly SidePairs pairs;
-    private readonly ILookup<RigNode, SidedWriter> writers;
+    private readonly Dictionary<RigNode, SidedWriter?> writers = [];
     private readonly Dictionary<(RigNode?, string), RigElement> settings = [];
 
-    public SidedWriters(RigModel model, SidePairs pairs)
+    public SidedWriters(CheckedRig rig)
     {
-        (this.model, this.pairs) = (model, pairs);
-        writers = SidedWriter.Of(model).ToLookup(each => each.Node, each => each.Writer);
+        (model, pairs) = (rig.Model, rig.Pairs);
+        foreach (var (node, writer) in SidedWriter.Of(rig))
+            writers[node] = writers.ContainsKey(node) ? null : writer;
         foreach (var given in model.Switches.Where(given => !given.Name.IsOpen))
             settings[(given.Control, given.Name.ToString())] = given;
         foreach (var option in model.Options.Where(option => !option.Name.IsOpen))
@@ -23,17 +24,13 @@ internal sealed class SidedWriters
     // Where a side has none at all, other rules say so.
     public SideDifference? Between(RigNode left, RigNode right)
     {
-        if (!writers.Contains(left) || !writers.Contains(right))
+        if (!writers.TryGetValue(left, out var one) || !writers.TryGetValue(right, out var other) || one is null || other is null)
             return null;
-        var (ours, theirs) = (writers[left].ToList(), writers[right].ToList());
-        if (ours.Count != 1 || theirs.Count != 1)
-            return null;
-        var (one, other) = (ours[0], theirs[0]);
         if (one.Way != other.Way)
             return one.IsSolver && other.IsSolver ? new SideDifference($"the left one {one.Way}, the right one {other.Way}", one.Place, other.Place) : null;
         if (Sources(one, other, left, right) is { } source)
             return source;
-        return one.Weights.Count == other.Weights.Count && Sum(one).Equals(WeightPolynomial.One) && Sum(other).Equals(WeightPolynomial.One) ? Weights(one, other) : null;
+        return one.Weights.Count == other.Weights.Count && one.IsWhole && other.IsWhole ? Weights(one, other) : null;
     }
 
     private SideDifference? Sources(SidedWriter one, SidedWriter other, RigNode left, RigNode right)
@@ -41,52 +38,52 @@ internal sealed class SidedWriters
         // A source of the wrong side is another rule's finding, and so is what this side lacks; nodes in the middle may share the sides out.
         if (one.Sources.Count != other.Sources.Count || (!one.IsSolver && (IsCrossed(one, left) || IsCrossed(other, right))))
             return null;
-        var theirs = new HashSet<RigNode?>(other.Sources.Select(source => source.Node));
         for (var i = 0; i < one.Sources.Count; i++)
         {
             var (role, node) = one.Sources[i];
             var expected = node is null ? null : pairs.CounterpartOf(node);
             var found = other.Sources[i].Node;
-            if (expected is not null && found is not null && (one.IsSolver ? found != expected : !theirs.Contains(expected)))
+            if (expected is not null && found is not null && (one.IsSolver ? found != expected : !Takes(other, expected)))
                 return new SideDifference($"{role} is {node!.Title} on the left and {found.Title} on the right", one.Place, other.Place);
         }
 
         return null;
     }
 
-    private bool IsCrossed(SidedWriter writer, RigNode node) => writer.Sources.Any(source => source.Node is not null && pairs.SideOf(source.Node) is { } side && side != pairs.SideOf(node));
+    private static bool Takes(SidedWriter writer, RigNode node)
+    {
+        foreach (var source in writer.Sources)
+        {
+            if (source.Node == node)
+                return true;
+        }
+
+        return false;
+    }
+
+    private bool IsCrossed(SidedWriter writer, RigNode node)
+    {
+        foreach (var source in writer.Sources)
+        {
+            if (source.Node is not null && pairs.SideOf(source.Node) is { } side && side != pairs.SideOf(node))
+                return true;
+        }
+
+        return false;
+    }
 
     private SideDifference? Weights(SidedWriter one, SidedWriter other)
     {
         for (var i = 0; i < one.Weights.Count; i++)
         {
             var at = one.Sources[i].Node is { } source ? other.Sources.ToList().FindIndex(theirs => theirs.Node == pairs.MirrorOf(source)) : -1;
-            if (at < 0 || Mirrored(one.Weights[i]) is not { } expected || other.Weights[at].Switches.Except(expected.Switches).Any())
+            if (at < 0 || one.Weights[i].With(MirrorOf) is not { } expected || other.Weights[at].Switches.Except(expected.Switches).Any())
                 return null;
             if (!expected.Equals(other.Weights[at]))
                 return new SideDifference($"{one.Sources[i].Node!.Title} weighs {Written(one.Weights[i])} on the left, and {other.Sources[at].Node!.Title} {Written(other.Weights[at])} on the right", one.Place, other.Place);
         }
 
         return null;
-    }
-
-    private WeightPolynomial? Mirrored(WeightPolynomial weight)
-    {
-        var sum = WeightPolynomial.Zero;
-        foreach (var term in weight.Terms)
-        {
-            var product = WeightPolynomial.Constant(term.Coefficient);
-            foreach (var factor in term.Factors)
-            {
-                if (MirrorOf(factor) is not { } other)
-                    return null;
-                product *= WeightPolynomial.Variable(other);
-            }
-
-            sum += product;
-        }
-
-        return sum;
     }
 
     private int? MirrorOf(int variable)
@@ -98,6 +95,4 @@ internal sealed class SidedWriters
     }
 
     private string Written(WeightPolynomial weight) => weight.Print(id => model.SwitchOf(id)?.Title ?? model.OptionOf(id)?.Title ?? "a switch");
-
-    private static WeightPolynomial Sum(SidedWriter writer) => writer.Weights.Aggregate(WeightPolynomial.Zero, (sum, weight) => sum + weight);
 }

@@ -17,7 +17,7 @@ internal sealed class SidesDiffer : EvaluatedRule
         if (!rig.Motion.IsWhole)
             yield break;
         var above = new Lazy<HashSet<RigNode?>>(() => [.. rig.Model.Nodes.Where(node => node.IsExported).Select(joint => joint.Parent.TryKnown(out var parent) ? parent : null)]);
-        var writers = new SidedWriters(rig.Model, rig.Pairs);
+        var writers = new SidedWriters(rig);
         foreach (var (left, right) in rig.Pairs.Pairs)
         {
             if ((Hanging(left, right, rig) ?? FreedomOf(left, right, rig, above) ?? writers.Between(left, right)) is not { } difference)
