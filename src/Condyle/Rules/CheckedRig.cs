@@ -13,6 +13,7 @@ internal sealed class CheckedRig(RigModel model, Conventions conventions, Cancel
     private Moves? moves;
     private RigMotion? motion;
     private SidePairs? pairs;
+    private RepeatedCode? repeated;
 
     public RigModel Model => model;
 
@@ -43,6 +44,9 @@ internal sealed class CheckedRig(RigModel model, Conventions conventions, Cancel
 
     /// <summary>The nodes that are called as one before them is.</summary>
     public IReadOnlyList<Namesakes> Namesakes => Once(Rules.Namesakes.In);
+
+    /// <summary>The code that ran twice.</summary>
+    public RepeatedCode Repeated => repeated ??= new(Namesakes);
 
     /// <summary>The rig evaluated at rest; none where not all of it is known, where it can't be evaluated or where that is too much work.</summary>
     public EvaluatedRig? Evaluated => (evaluated ??= EvaluatedRig.Of(this)).Rig;

@@ -20,8 +20,7 @@ internal sealed class NodeDrivenTwice : Rule
         if (taken.Count == 0)
             return [];
         // Where code runs twice, names that must be given once say so.
-        var repeated = new HashSet<int>(rig.Namesakes.Where(pair => pair.AreFoundByName).Select(pair => pair.Distance));
-        return taken.Where(nodes => !repeated.Contains(nodes[0].Last.Sentence.Id - nodes[0].Lost.Sentence.Id)).Select(FindingOf);
+        return taken.Where(nodes => !rig.Repeated.MadeBoth(nodes[0].Lost.Sentence, nodes[0].Last.Sentence)).Select(FindingOf);
     }
 
     /// <summary>The sentences that take a node from another.</summary>

@@ -15,12 +15,11 @@ internal sealed class NameOfAnotherNode : Rule
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         var told = new HashSet<RigElement>();
-        var repeated = new HashSet<int>(rig.Namesakes.Where(pair => pair.AreFoundByName).Select(pair => pair.Distance));
         foreach (var pair in rig.Namesakes)
         {
-            var (node, other) = pair;
+            var (node, other) = (pair.Node, pair.Other);
             // Code that ran twice is told of by what must have one name; and a group that lacks the suffix has another name with it.
-            if (!pair.AreFoundByName && !repeated.Contains(pair.Distance) && !IsNamedAsNoGroup(pair, rig.Conventions) && told.Add(node.Copy ?? (RigElement)node)) // a chain that is copied twice is one slip
+            if (!pair.IsToldElsewhere && !pair.AreFoundByName && !rig.Repeated.MadeBoth(pair.Before, node) && !IsNamedAsNoGroup(pair, rig.Conventions) && told.Add(node.Copy ?? (RigElement)node)) // a chain that is copied twice is one slip
                 yield return new Finding(this, node.Copy ?? (RigElement)node, MessageOf(node, other), node.Place) { ActsOn = node, Related = [other.Place] };
         }
     }

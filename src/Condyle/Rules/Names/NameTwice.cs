@@ -15,7 +15,7 @@ internal sealed class NameTwice : Rule
 
     private IEnumerable<Finding> Nodes(CheckedRig rig) =>
         from pair in rig.Namesakes
-        where pair.AreFoundByName
+        where pair.AreFoundByName && !pair.IsToldElsewhere
         select new Finding(
             this,
             pair.Node,

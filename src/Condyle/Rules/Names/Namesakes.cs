@@ -3,24 +3,21 @@ using Condyle.Model;
 namespace Condyle.Rules;
 
 /// <summary>A node that is called as one before it is.</summary>
-internal sealed record Namesakes(RigNode Node, RigNode Other)
+/// <param name="Node">The node.</param>
+/// <param name="Other">The first one that is called so: of its own kind, if there is any.</param>
+/// <param name="Before">The last one of its own kind, if there is any.</param>
+/// <param name="IsToldElsewhere">Whether the same sentence made one before: a loop says it once.</param>
+internal sealed record Namesakes(RigNode Node, RigNode Other, RigNode Before, bool IsToldElsewhere)
 {
-    // One of each kind is enough to know.
-    private const int MostOfOneName = 8;
-
     /// <summary>Whether both are of a kind that clips and games find by name.</summary>
     public bool AreFoundByName => Node.Kind == Other.Kind && Node.Kind is NodeKind.Control or NodeKind.Joint;
 
-    /// <summary>How much was said between them: the same for all that code makes which runs a second time.</summary>
-    public int Distance => Node.Id - Other.Id;
-
     public static IEnumerable<Namesakes> In(CheckedRig rig)
     {
-        var model = rig.Model;
-        var first = new Dictionary<string, RigNode>(model.Nodes.Count, StringComparer.Ordinal);
-        var several = new Dictionary<string, List<RigNode>>(StringComparer.Ordinal);
+        var first = new Dictionary<string, RigNode>(rig.Model.Nodes.Count, StringComparer.Ordinal);
+        var several = new Dictionary<string, List<(RigNode First, RigNode Last)>>(StringComparer.Ordinal);
         var told = new HashSet<(string Name, PlaceId Place)>();
-        foreach (var node in model.Nodes)
+        foreach (var node in rig.Model.Nodes)
         {
             if (node.IsUnknown || !node.Name.TryKnown(out var name))
                 continue;
@@ -30,12 +27,16 @@ internal sealed record Namesakes(RigNode Node, RigNode Other)
                 continue;
             }
 
-            if (!several.TryGetValue(name, out var others))
-                several.Add(name, others = [only]);
-            if ((others.Find(other => other.Kind == node.Kind) ?? others[0]) is { } before && BothExist(node, before) && told.Add((name, node.Place))) // a loop says it once
-                yield return new(node, before);
-            if (others.Count < MostOfOneName)
-                others.Add(node);
+            if (!several.TryGetValue(name, out var ofKinds))
+                several.Add(name, ofKinds = [(only, only)]);
+            var at = ofKinds.FindIndex(others => others.First.Kind == node.Kind);
+            var (other, before) = ofKinds[Math.Max(at, 0)];
+            if (BothExist(node, other))
+                yield return new(node, other, before, !told.Add((name, node.Place)));
+            if (at < 0)
+                ofKinds.Add((node, node));
+            else
+                ofKinds[at] = (other, node);
         }
     }
 
