@@ -37,24 +37,34 @@ public sealed partial class RigDraft
     /// <summary>Adds a group: a transform that only holds others.</summary>
     /// <param name="name">Its name, which ends in the team's group suffix, <c>_group</c> by default.</param>
     /// <returns>The group.</returns>
+    /// <exception cref="ArgumentException">The name is empty.</exception>
     [OverloadResolutionPriority(1)]
     public Group Group(string name, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) => Group(name, Place(file, line));
 
     /// <inheritdoc cref="Group(string, string, int)"/>
     public Group Group(string name) => Group(name, PlaceId.None);
 
-    internal Group Group(Text name, PlaceId place) => new(this, Record(new GroupAdded(place, name)));
+    internal Group Group(Text name, PlaceId place)
+    {
+        Given.AName(name, "A group", "arm_group");
+        return new(this, Record(new GroupAdded(place, name)));
+    }
 
     /// <summary>Adds a control: a handle that an animator moves.</summary>
     /// <param name="name">Its name.</param>
     /// <returns>The control.</returns>
+    /// <exception cref="ArgumentException">The name is empty.</exception>
     [OverloadResolutionPriority(1)]
     public Control Control(string name, [CallerFilePath] string file = "", [CallerLineNumber] int line = 0) => Control(name, Place(file, line));
 
     /// <inheritdoc cref="Control(string, string, int)"/>
     public Control Control(string name) => Control(name, PlaceId.None);
 
-    internal Control Control(Text name, PlaceId place) => new(this, Record(new ControlAdded(place, name)));
+    internal Control Control(Text name, PlaceId place)
+    {
+        Given.AName(name, "A control", "hand_left");
+        return new(this, Record(new ControlAdded(place, name)));
+    }
 
     /// <summary>Names the joints from one down to another.</summary>
     /// <param name="root">The chain's first joint.</param>

@@ -16,7 +16,7 @@ internal sealed record TeamSetting(string Name, string Default, string Sets, str
         RightMark = Affix("_right", nameof(RightMark), "what marks a name of the right side"),
         TagPlace = Word(["before", "after"], nameof(TagPlace), "whether a tag stands before the part, `ik_elbow_left`, or after it, `elbow_ik_left`: the names of copies are made so, and once it is set CDY1008 looks at the names of controls and groups"),
         NamePattern = Pattern("", nameof(NamePattern), "what the names of controls and groups must be like as a whole (CDY1007)"),
-        LongestName = Number("63", nameof(LongestName), "how many characters the name of a control or group may have (CDY1004)"),
+        LongestName = Number("63", nameof(LongestName), "how many characters the name of a control, a group or a setting may have (CDY1004)"),
         TwistPattern = Pattern("_twist", nameof(TwistPattern), "what makes a joint of a skeleton file a twist joint, anywhere in its name"),
         HelperPattern = Pattern("", nameof(HelperPattern), "what makes a joint of a skeleton file a helper, anywhere in its name, though a skin lists it"),
         MostJoints = Number("", nameof(MostJoints), "how many joints of a skeleton the engine takes (CDY4006)"),

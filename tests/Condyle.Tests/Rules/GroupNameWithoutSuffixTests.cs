@@ -24,7 +24,6 @@ public class GroupNameWithoutSuffixTests
     public void A_group_with_the_suffix_is_left_alone(string name) => Checked.IsClean(rig => rig.Group(name));
 
     [Theory]
-    [InlineData("")]
     [InlineData("group")]
     [InlineData("arm_GROUP")]
     [InlineData("arm_group_")]

@@ -37,7 +37,7 @@ internal sealed class GroupNameWithoutSuffix : ModelRule
         }
 
         // 'arm group' isn't portable, which is another rule's finding, and is put right by that.
-        bool WouldEndInIt(Text name) => name.TryKnown(out var known) && NotPortable.Fault(known, delivered, conventions) is not null
+        bool WouldEndInIt(Text name) => name.TryKnown(out var known) && NotPortable.Faulty(known, delivered, conventions)
             && NotPortable.Portable(known) is { } portable && portable.EndsWith(suffix, StringComparison.Ordinal);
     }
 

@@ -18,6 +18,11 @@ internal sealed class NotPortable : ModelRule
     {
         // What the delivered joints have in their names the engine copes with, and controls are best called after joints.
         var delivered = LettersOfJoints(model);
+        return Nodes(model, delivered, conventions).Concat(Settings(model, delivered, conventions));
+    }
+
+    private IEnumerable<Finding> Nodes(RigModel model, HashSet<char> delivered, Conventions conventions)
+    {
         var given = new GivenNames(model);
         var byLetters = new Dictionary<string, (string Name, RigNode Node)>(model.Nodes.Count, StringComparer.OrdinalIgnoreCase);
         foreach (var node in model.Nodes)
@@ -29,13 +34,29 @@ internal sealed class NotPortable : ModelRule
                 byLetters.Add(name, (name, node));
 
             // The names of joints are the modeller's, and those of copied joints follow from them.
-            if (node.Kind is not (NodeKind.Control or NodeKind.Group))
-                continue;
-            if (Fault(name, delivered, conventions) is { } fault)
-                yield return Of(node, name, fault, Portable(name) is { } portable && !given.Contain(portable) ? portable : null);
-            else if (known && other.Name != name)
-                yield return Of(node, name, $"differs from {other.Node.Title} only by case, which not every program tells apart", null) with { Related = [other.Node.Place] };
+            if (node.Kind is NodeKind.Control or NodeKind.Group
+                && Of(node, name, "node", known && other.Name != name ? other.Node : null, portable => !given.Contain(portable), delivered, conventions) is { } finding)
+                yield return finding;
         }
+    }
+
+    // They are found by the name of their control and their own.
+    private IEnumerable<Finding> Settings(RigModel model, HashSet<char> delivered, Conventions conventions)
+    {
+        var byLetters = new Dictionary<(RigNode, string), RigSetting>();
+        foreach (var setting in model.Switches.Concat<RigSetting>(model.Dials).Concat(model.Choices))
+        {
+            if (setting is not { IsUnknown: false, Control: { IsUnknown: false } control } || !setting.Name.TryKnown(out var name))
+                continue;
+            var known = byLetters.TryGetValue((control, name.ToUpperInvariant()), out var other);
+            if (!known)
+                byLetters.Add((control, name.ToUpperInvariant()), setting);
+            if (Of(setting, name, "setting", known && other!.Name.SameAs(setting.Name) == Answer.No ? other : null, portable => !IsGiven(control, portable), delivered, conventions) is { } finding)
+                yield return finding with { ActsOn = control };
+        }
+
+        bool IsGiven(RigNode control, string name) => model.Switches.Concat<RigSetting>(model.Dials).Concat(model.Choices)
+            .Any(setting => setting.Control == control && setting.Name.TryKnown(out var its) && its.Equals(name, StringComparison.OrdinalIgnoreCase));
     }
 
     /// <summary>What the delivered joints have in their names although it isn't portable.</summary>
@@ -56,26 +77,53 @@ internal sealed class NotPortable : ModelRule
         return letters;
     }
 
-    private Finding Of(RigNode node, string name, string fault, string? portable) =>
-        new(this, node, $"'{name}' {fault}: elsewhere it can be refused or changed, and a clip no longer finds the node. {(portable is { Length: > 0 } ? $"Name it '{portable}'." : "Give it another name.")}", node.Place)
-        {
-            Repairs = portable is { Length: > 0 } && portable != name ? [new ReplaceText(node.Id, 0, portable, $"Rename to '{portable}'")] : [],
-        };
-
-    /// <summary>What is wrong with a name, as a clause; null where nothing is.</summary>
-    public static string? Fault(string name, HashSet<char> delivered, Conventions conventions)
+    private Finding? Of(RigElement named, string name, string kind, RigElement? butForCase, Func<string, bool> isFree, HashSet<char> delivered, Conventions conventions)
     {
-        if (name.Length == 0)
-            return "is no name";
-        if (name.Length > conventions.LongestName)
-            return $"has {name.Length} characters, and {conventions.LongestName} are allowed";
+        var isWrong = Faulty(name, delivered, conventions);
+        if (!isWrong && butForCase is null)
+            return null;
+        var faults = isWrong ? Faults(name, delivered, conventions) : [];
+        if (butForCase is not null)
+            faults.Add($"differs from {butForCase.Title} only by case, which not every program tells apart");
+        var portable = isWrong && Portable(name) is { } plain && plain != name && plain.Length <= conventions.LongestName && isFree(plain) ? plain : null;
+        return new Finding(
+            this,
+            named,
+            $"'{name}' {Wording.Joined(faults, int.MaxValue)}: elsewhere it can be refused or changed, and a clip no longer finds the {kind}. {(portable is null ? "Give it another name." : $"Name it '{portable}'.")}",
+            named.Place)
+        {
+            Related = butForCase is null ? [] : [butForCase.Place],
+            Repairs = portable is null ? [] : [new ReplaceText(named.Id, 0, portable, $"Rename to '{portable}'")],
+        };
+    }
+
+    /// <summary>Whether anything is wrong with a name by itself.</summary>
+    public static bool Faulty(string name, HashSet<char> delivered, Conventions conventions)
+    {
+        if (name.Length > conventions.LongestName || (name.Length > 0 && char.IsDigit(name[0])))
+            return true;
         foreach (var letter in name)
         {
             if (!Conventions.IsPortable(letter) && !delivered.Contains(letter))
-                return char.IsWhiteSpace(letter) ? "has a space in it" : char.IsControl(letter) ? "has an invisible character in it" : $"has '{letter}' in it";
+                return true;
         }
 
-        return char.IsDigit(name[0]) ? "begins with a digit" : null;
+        return false;
+    }
+
+    // Each as a clause.
+    private static List<string> Faults(string name, HashSet<char> delivered, Conventions conventions)
+    {
+        var faults = new List<string>();
+        if (name.Length > conventions.LongestName)
+            faults.Add($"has {name.Length} characters where {conventions.LongestName} are allowed");
+        var letters = name.Where(letter => !Conventions.IsPortable(letter) && !delivered.Contains(letter))
+            .Select(letter => char.IsWhiteSpace(letter) ? "a space" : char.IsControl(letter) ? "an invisible character" : $"'{letter}'").Distinct().ToList();
+        if (letters.Count > 0)
+            faults.Add($"has {Wording.Joined(letters)} in it");
+        if (char.IsDigit(name[0]))
+            faults.Add("begins with a digit");
+        return faults;
     }
 
     /// <summary>The portable form; none where the name is portable, or has none. Too long a name has no obvious shorter one.</summary>
