@@ -43,7 +43,7 @@ internal sealed class Departures
     {
         var way = new List<RigNode>();
         var at = node;
-        while (!causes.TryGetValue(at.Id, out _) && rig.Needs.Of(at).FirstOrDefault(needed => departures.ContainsKey(needed.Id)) is { } earlier)
+        while (!causes.TryGetValue(at.Id, out _) && rig.Needs.Of(at).FirstOrDefault(needed => departures.ContainsKey(needed.Id) && !LeavesBehind(at, needed)) is { } earlier)
         {
             way.Add(at);
             at = earlier;
@@ -54,6 +54,19 @@ internal sealed class Departures
             causes[passed.Id] = cause;
         return cause;
     }
+
+    /// <summary>Whether a node leaves its rest just as another does, like what that one carries: nothing of its own is added.</summary>
+    public bool GoesWith(RigNode node, RigNode cause) =>
+        !Departure.Between(rig.AtRest.WorldOf(cause) * rig.Rest.WorldOf(cause).Inverse() * rig.Rest.WorldOf(node), rig.AtRest.WorldOf(node)).Counts;
+
+    // What is driven onto a source stands there, whatever it hangs under.
+    private bool LeavesBehind(RigNode node, RigNode parent) =>
+        sentences.TryGetValue(node.Id, out var sentence) && node.Parent.TryKnown(out var above) && above == parent && sentence switch
+        {
+            RigDrive { Sources: [.., { Way: DriveWay.Channels } said] } drive => said.Source != parent && drive.Writes.TryKnown(out var only) && only is null,
+            RigBlend { Node: not null } blend => !blend.Sources.Exists(source => source.Node == parent),
+            _ => false,
+        };
 
     /// <summary>The sentence that moves a node; none where nothing is known to.</summary>
     public bool TrySentenceOf(RigNode node, [NotNullWhen(true)] out RigElement? sentence) => sentences.TryGetValue(node.Id, out sentence);

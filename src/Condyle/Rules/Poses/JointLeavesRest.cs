@@ -36,7 +36,7 @@ internal sealed class JointLeavesRest : EvaluatedRule
             if (!causes.TryGetValue(sentence, out var found))
                 causes[sentence] = found = new Cause(sentence, cause, joint, departure);
             else
-                found.Add(joint, departure);
+                found.Add(joint, departure, isItsOwn: joint == cause || departures.GoesWith(joint, cause));
         }
 
         return causes.Values.OrderByDescending(cause => cause.Departure.Weight).Select(cause => FindingOf(cause, MeantBy(cause, idle), evaluated, rig));
@@ -130,10 +130,13 @@ internal sealed class JointLeavesRest : EvaluatedRule
 
         public Departure Departure { get; private set; } = departure;
 
-        public void Add(RigNode joint, Departure its)
+        /// <param name="joint">A further joint.</param>
+        /// <param name="its">How far it is away.</param>
+        /// <param name="isItsOwn">Whether nothing else takes it further.</param>
+        public void Add(RigNode joint, Departure its, bool isItsOwn)
         {
             Joints++;
-            if (its.Weight > Departure.Weight)
+            if (isItsOwn && its.Weight > Departure.Weight)
                 (Worst, Departure) = (joint, its);
         }
     }

@@ -35,6 +35,28 @@ public class EvaluatedRuleTests
         }).Select(finding => finding.Message["With everything at rest, ".Length..finding.Message.IndexOf(" away", StringComparison.Ordinal)]));
 
     [Fact]
+    public void Two_slips_of_one_limb_are_told_apart_with_what_each_does() => Assert.Equal(
+        ["'shoulder' is 300 mm", "'wrist' is 200 mm"],
+        Findings(rig =>
+        {
+            var (shoulder, _, wrist) = Arm(rig);
+            var carry = rig.Control("carry").PlacedAt(rig.Spot(shoulder, new Vector3(0, 0.3f, 0)));
+            rig.Drive(shoulder).ByChannels(carry);
+            rig.Drive(wrist).ByChannels(rig.Control("hold").Under(carry).PlacedAt(rig.Spot(wrist, new Vector3(0.2f, 0, 0))));
+        }).Select(finding => finding.Message["With everything at rest, ".Length..finding.Message.IndexOf(" away", StringComparison.Ordinal)]));
+
+    [Fact]
+    public void A_slip_further_down_adds_nothing_to_the_first_one() => Assert.Equal(
+        ["'shoulder' is 300 mm"],
+        Findings(rig =>
+        {
+            var (shoulder, elbow, _) = Arm(rig);
+            rig.Drive(shoulder).ByChannels(rig.Control("carry").PlacedAt(rig.Spot(shoulder, new Vector3(0, 0.3f, 0))));
+            var dial = rig.Control("bend").PlacedAt(elbow).Dial("bend", 0, 1, 0.5f);
+            rig.Response(dial).Key(0, 0).Key(1, 2).OntoMove(elbow, Axis.Y);
+        }).Select(finding => finding.Message["With everything at rest, ".Length..finding.Message.IndexOf(" away", StringComparison.Ordinal)]));
+
+    [Fact]
     public void A_turn_and_a_size_are_told_as_well() => Assert.StartsWith(
         "With everything at rest, 'hook' is 90° and 0.5 times the size away from how it was delivered: ",
         Assert.Single(Findings(rig =>
