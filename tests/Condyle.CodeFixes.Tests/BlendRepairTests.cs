@@ -36,6 +36,19 @@ public class BlendRepairTests
         Arm + "rig.Blend(arm).From(ik, amount.Inverse).From(fk, amount);");
 
     [Fact]
+    public Task A_weight_that_is_made_anew_each_time_is_not_asked_for_twice() => Repairs.AreNotOffered(new RigSnippet(
+        Arm + """
+        var amounts = new Amounts(hand);
+        rig.Blend(arm).{|CDY2001:From(ik, 1)|}.From(fk, amounts.Next);
+        """,
+        More: "internal sealed class Amounts(Control hand) { private int made; public Switch Next => hand.Switch($\"amount_{made++}\"); }"));
+
+    [Fact]
+    public Task A_weight_that_a_record_keeps_is() => Repairs.Give(
+        new RigSnippet(Arm + "var limb = new Kept(amount);\nrig.Blend(arm).From(ik, {|CDY2001:1|}).From(fk, limb.Amount);", More: "internal sealed record Kept(Switch Amount);"),
+        new RigSnippet(Arm + "var limb = new Kept(amount);\nrig.Blend(arm).From(ik, limb.Amount.Inverse).From(fk, limb.Amount);", More: "internal sealed record Kept(Switch Amount);"));
+
+    [Fact]
     public Task A_constant_beside_an_inverse_becomes_the_switch() => Repairs.Give(
         Arm + "rig.Blend(arm).From(ik, amount.Inverse).From(fk, {|CDY2001:1f|});",
         Arm + "rig.Blend(arm).From(ik, amount.Inverse).From(fk, amount);");

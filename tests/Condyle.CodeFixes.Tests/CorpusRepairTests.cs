@@ -37,10 +37,18 @@ public partial class CorpusRepairTests
     [InlineData("CDY8001_a_group_that_a_copy_hangs_under", "Keep the offset that 'legs_group' has at rest")]
     [InlineData("CDY8001_a_helper_that_forgets_the_place")]
     [InlineData("CDY8001_a_pole_on_the_wrong_side", "Place 'elbow_pole_left' at the chain's pole point")]
+    [InlineData("CDY8003_a_goal_at_a_spot", "Place 'hand_left' at the chain's tip")]
+    [InlineData("CDY1004_settings_with_dots_and_spaces")]
+    [InlineData("CDY3002_two_slips_that_lie_as_far_apart")]
+    [InlineData("CDY8001_a_claw_that_follows_the_image_of_the_other", "Keep the offset that 'claw_right' has at rest")]
     [InlineData("CDY8003_a_goal_that_is_not_placed", "Place 'hand_left' at the chain's tip")]
     [InlineData("CDY8003_a_helper_with_the_goal_of_the_other_limb")]
     [InlineData("CDY8003_a_stretch_that_does_not_stretch_far_enough", "Place 'hand_left' at the chain's tip")]
     [InlineData("CDY8003_a_tail_whose_end_is_too_far", "Place 'tail_end' at the chain's tip")]
+    [InlineData("CDY2003_a_joint_that_is_picked_anew_each_time")]
+    [InlineData("CDY4003_twist_joints_that_code_counts")]
+    [InlineData("CDY4003_a_twist_joint_that_code_only_asks_for")]
+    [InlineData("CDY4003_a_chain_of_which_only_the_ends_are_asked", "Take the twist joint 'shoulder_twist' out of the chain")]
     [InlineData("CDY7001_an_arm_with_its_collar", "Solve copy 'ik' of the chain from 'collar_left' to 'wrist_left' as many bones")]
     [InlineData("CDY7001_a_helper_for_any_limb")]
     [InlineData("CDY7001_twist_joints_left_in_the_chain", "Take the twist joints out of the chain from 'shoulder' to 'hook'")]
@@ -83,6 +91,7 @@ public partial class CorpusRepairTests
         var kinds = lines.Except(changed).Concat(changed.Except(lines)).Select(line => line.Split(' ')[0]).Distinct().ToList();
         Assert.True(
             kinds.Count <= 1 || (repair.Kind == "GoOn" && kinds.TrueForAll(kind => kind is "chain" or "copy" or "CopyJoint")) // copies go with their chain
+                || (repair.Kind == "PlaceAt" && kinds.TrueForAll(kind => kind is "Control" or "spot")) // where it was
                 || (repair.Kind == "DriveInstead" && kinds.TrueForAll(kind => kind is "blend" or "drive"))
                 || (repair.Kind == "CallInstead" && kinds.TrueForAll(kind => kind is "two" or "many"))
                 || repair.Kind is "AppendText" or "ReplaceText", // a new name shows wherever its node does

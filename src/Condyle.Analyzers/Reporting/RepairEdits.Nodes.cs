@@ -19,8 +19,13 @@ internal sealed partial class RepairEdits
         var spot = where + placed.Member;
         if (!placed.IsPlaced)
             return Binds(invocation, $"{invocation}.{nameof(Control.PlacedAt)}({spot})", file) ? Plan(placed, file, call.Call.Span, new TextEdit(call.Path, new TextSpan(invocation.Span.End, 0), $".{nameof(Control.PlacedAt)}({spot})")) : null;
-        return ArgumentOf(call, 0, file) is { } argument && !Replaceable.MayDo(argument, file.Model) ? Plan(placed, file, call.Call.Span, new TextEdit(call.Path, argument.Span, spot)) : null;
+        return ArgumentOf(call, 0, file) is { } argument && (!CodeEffects.AreIn(argument, file.Model) || IsOnlyASpot(argument, file)) ? Plan(placed, file, call.Call.Span, new TextEdit(call.Path, argument.Span, spot)) : null;
     }
+
+    // A spot that is said where it is given: nobody else has it, and with its place gone it is nothing.
+    private static bool IsOnlyASpot(ExpressionSyntax argument, FileReadings file) =>
+        argument is InvocationExpressionSyntax said && file.Model.GetSymbolInfo(said).Symbol is IMethodSymbol { ReturnType: { Name: nameof(Spot), ContainingAssembly.Name: nameof(Condyle) }, ContainingAssembly.Name: nameof(Condyle) }
+        && said.DescendantNodes().All(part => !CodeEffects.IsOne(part, file.Model));
 
     private PlannedRepair? Take(TakeInstead taken, CallRecord call)
     {
@@ -30,7 +35,7 @@ internal sealed partial class RepairEdits
             && FileOf(call, (nameof(TakeInstead), filling), (at, other) => other is TakeInstead same && same.Argument == taken.Argument && SideTable.FilledBy(argument, same.Meant, at, file) == filling) is not null)
             return Plan(taken, file, argument.Span, new TextEdit(call.Path, TextSpan.FromBounds(side.Expression.Span.End, side.Span.End), ""));
         // A local has what its declaration made last.
-        return LocalOf(taken.Meant, argument, file) is (var local, { } making) && !Replaceable.MayDo(argument, file.Model)
+        return LocalOf(taken.Meant, argument, file) is (var local, { } making) && !CodeEffects.AreIn(argument, file.Model)
             && FileOf(call, (nameof(TakeInstead), local), (at, other) => other is TakeInstead same && same.Argument == taken.Argument && file.Uses.LastMade(making, at, same.Event) == same.Meant) is not null
             ? Plan(taken, file, argument.Span, new TextEdit(call.Path, argument.Span, local))
             : null;
@@ -42,7 +47,7 @@ internal sealed partial class RepairEdits
         if (FileOf(call, nameof(DriveInstead), other => other is DriveInstead) is not { } file || path.Calls.Find(driven.Begun) is not { } begun || begun.Path != call.Path
             || InvocationOf(call, file) is not { Expression: MemberAccessExpressionSyntax { Expression: InvocationExpressionSyntax begin } } from || !IsDropped(from, file)
             || begin != InvocationOf(begun, file) || begin.Expression is not MemberAccessExpressionSyntax { Expression: var rig } || ArgumentOf(call, 0, file) is not { } source
-            || from.ArgumentList.Arguments is not [{ NameColon: null } first, ..] || first.Expression != source || from.ArgumentList.Arguments.Skip(1).Any(weight => Replaceable.MayDo(weight, file.Model))
+            || from.ArgumentList.Arguments is not [{ NameColon: null } first, ..] || first.Expression != source || from.ArgumentList.Arguments.Skip(1).Any(weight => CodeEffects.AreIn(weight, file.Model))
             || !Binds(from, $"{rig}.{nameof(RigDraft.Drive)}{begin.ArgumentList}.{nameof(Drive.ByChannels)}({source})", file))
             return null;
         return Plan(

@@ -83,7 +83,8 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
             || ArgumentOf(other, inverse.OtherArgument, file) is not { } source
             || !IsPlainName(source)
             || !Replaceable.MeanTheSame(source, argument, file.Model)
-            || Replaceable.MayDo(argument, file.Model))
+            || !Replaceable.IsGivenAt(source, argument, file.Model)
+            || CodeEffects.AreIn(argument, file.Model))
             return null;
         var text = InverseTaken(source) is { } taken ? taken.ToString() : source + Inverse;
         return Plan(inverse, file, argument.Span, new TextEdit(call.Path, argument.Span, text));
@@ -127,7 +128,7 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
         FileOf(call, (nameof(CopyOfTarget), repair.Argument), other => other is CopyOfTarget same && same.Argument == repair.Argument) is { } file
             && path.Calls.Find(repair.OtherEvent) is { } target && target.Path == call.Path
             && ArgumentOf(call, repair.Argument, file) is InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax { Name.Identifier.ValueText: nameof(Copy.Of) }, ArgumentList.Arguments: [{ Expression: var asked }] }
-            && ArgumentOf(target, repair.OtherArgument, file) is { } wanted && IsPlace(wanted) && Replaceable.MeanTheSame(wanted, asked, file.Model) && !Replaceable.MayDo(asked, file.Model)
+            && ArgumentOf(target, repair.OtherArgument, file) is { } wanted && IsPlace(wanted) && Replaceable.MeanTheSame(wanted, asked, file.Model) && Replaceable.IsGivenAt(wanted, asked, file.Model) && !CodeEffects.AreIn(asked, file.Model)
             && file.Model.GetTypeInfo(wanted).Type?.Name == nameof(Joint)
             ? Plan(repair, file, asked.Span, new TextEdit(call.Path, asked.Span, wanted.ToString()))
             : null;
@@ -142,7 +143,9 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
     private PlannedRepair? Continue(GoOn further, CallRecord call) =>
         FileOf(call, (nameof(GoOn), further.Call), (at, other) => other is GoOn same && same.Call == further.Call && !at.Names(same.Gone)) is { } file && InvocationOf(call, file) is { } invocation
             && Speculation.SymbolOf(SyntaxFactory.ParseExpression(invocation + further.Call), invocation.SpanStart, file.Model) is not null // what it names may be called otherwise there
-            ? Plan(further, file, call.Call.Span, new TextEdit(call.Path, new TextSpan(invocation.Span.End, 0), further.Call))
+            && new TextEdit(call.Path, new TextSpan(invocation.Span.End, 0), further.Call) is var edit
+            && (further.Gone.Count == 0 || !file.SawAll || file.Bears(edit)) // code may count on what goes: its number, its place in a row, or what can be asked of it
+            ? Plan(further, file, call.Call.Span, edit)
             : null;
 
     // Only a call that gives its sentence back as it was, where what is left of it still stands.
@@ -151,7 +154,7 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
             && InvocationOf(call, file) is { Expression: MemberAccessExpressionSyntax { Expression: var sentence } } invocation
             && SymbolEqualityComparer.Default.Equals(file.Model.GetTypeInfo(sentence).Type, file.Model.GetTypeInfo(invocation).Type)
             && (sentence is InvocationExpressionSyntax or ObjectCreationExpressionSyntax || !StandsAlone(invocation, sentence, file))
-            && !Replaceable.MayDo(invocation.ArgumentList, file.Model)
+            && !CodeEffects.AreIn(invocation.ArgumentList, file.Model)
             ? Plan(omitted, file, call.Call.Span, new TextEdit(call.Path, TextSpan.FromBounds(sentence.Span.End, invocation.Span.End), ""))
             : null;
 

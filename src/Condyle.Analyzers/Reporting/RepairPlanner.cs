@@ -28,8 +28,9 @@ internal static class RepairPlanner
                     continue;
                 if (finding.Rule.IsAboutCode && !finding.Repairs.All(edits.EachCallWants))
                     continue;
-                var repairs = finding.Repairs.Select(edits.Of).OfType<PlannedRepair>().ToList();
-                if ((repairs.Count > 0 && !finding.Repairs[0].LiesElsewhere ? repairs[0].Blamed : call) is not { } place || place.Path != file.Tree.FilePath)
+                var planned = finding.Repairs.Select(repair => (Repair: repair, Plan: edits.Of(repair))).Where(each => each.Plan is not null).ToList();
+                var repairs = planned.ConvertAll(each => each.Plan!);
+                if ((planned is [{ Repair.LiesElsewhere: false }, ..] ? repairs[0].Blamed : call) is not { } place || place.Path != file.Tree.FilePath)
                     continue;
                 var related = finding.Related.Select(path.Places.Find).Prepend(said).OfType<Origin>().Where(other => other != place).Distinct();
                 // What is said of a rig as a whole is said of each rig, and a call can stand for much generated code.

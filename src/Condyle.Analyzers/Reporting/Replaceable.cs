@@ -12,15 +12,6 @@ internal static class Replaceable
     public static bool HoldsMore(TextSpan span, SyntaxTree tree) => !span.IsEmpty && tree.GetRoot().FindNode(span).DescendantTrivia(span)
         .Any(trivia => span.Contains(trivia.Span) && !trivia.IsKind(SyntaxKind.WhitespaceTrivia) && !trivia.IsKind(SyntaxKind.EndOfLineTrivia));
 
-    /// <summary>Whether code may do something besides giving a value, or names something that is used elsewhere.</summary>
-    public static bool MayDo(SyntaxNode code, SemanticModel model) => code.DescendantNodesAndSelf().Any(node => node switch
-    {
-        AssignmentExpressionSyntax or AwaitExpressionSyntax or VariableDesignationSyntax or BaseObjectCreationExpressionSyntax => true,
-        PrefixUnaryExpressionSyntax or PostfixUnaryExpressionSyntax => IsStep(node),
-        InvocationExpressionSyntax call => model.GetSymbolInfo(call).Symbol is { } called && (!called.IsStatic || called.DeclaringSyntaxReferences.Length > 0),
-        _ => false,
-    });
-
     /// <summary>Whether names say the same at another place of the function: none is hidden there, and none is set anew meanwhile.</summary>
     public static bool MeanTheSame(ExpressionSyntax code, SyntaxNode there, SemanticModel model) =>
         FunctionAround(code) is { } function && function == FunctionAround(there)
@@ -35,18 +26,16 @@ internal static class Replaceable
 
     /// <summary>Whether code already gives something at an earlier place: it asks locals and parameters that have their value there, and those only for what nobody sets.</summary>
     public static bool IsGivenAt(ExpressionSyntax code, ExpressionSyntax there, SemanticModel model) =>
-        model.AnalyzeDataFlow(there) is { Succeeded: true } flow && code.DescendantNodesAndSelf().OfType<ExpressionSyntax>().All(part => part is LiteralExpressionSyntax or MemberAccessExpressionSyntax || model.GetSymbolInfo(part).Symbol switch
+        model.AnalyzeDataFlow(there) is { Succeeded: true } flow && code.DescendantNodesAndSelf().OfType<ExpressionSyntax>().All(part => part is LiteralExpressionSyntax or MemberAccessExpressionSyntax or ThisExpressionSyntax || model.GetSymbolInfo(part).Symbol switch
         {
             ILocalSymbol local => flow.DefinitelyAssignedOnEntry.Contains(local, SymbolEqualityComparer.Default),
             IParameterSymbol parameter => parameter.RefKind == RefKind.None && part is IdentifierNameSyntax,
             IPropertySymbol { IsIndexer: true } indexer => indexer is { IsReadOnly: true, DeclaringSyntaxReferences: [], ContainingNamespace.Name: nameof(Condyle) },
-            IPropertySymbol property => property.SetMethod is null or { IsInitOnly: true } && part.Parent is MemberAccessExpressionSyntax member && member.Name == part && property.DeclaringSyntaxReferences.All(declared => IsStored(declared.GetSyntax())),
+            IPropertySymbol property => property.SetMethod is null or { IsInitOnly: true } && part.Parent is MemberAccessExpressionSyntax member && member.Name == part && property.DeclaringSyntaxReferences.All(declared => CodeEffects.IsStored(declared.GetSyntax())),
+            IFieldSymbol field => field.IsReadOnly || field.IsConst || (StatementAround(code) is { } statement && statement == StatementAround(there) && !IsSetIn(statement, field.Name)),
             INamespaceOrTypeSymbol => true,
             _ => false,
         });
-
-    private static bool IsStored(SyntaxNode property) =>
-        property is not PropertyDeclarationSyntax declared || (declared.ExpressionBody is null && declared.AccessorList?.Accessors.All(accessor => accessor is { Body: null, ExpressionBody: null }) != false);
 
     /// <summary>Whether nobody but its declaration fills the table that a local holds: it is only asked for its elements.</summary>
     public static bool IsOnlyAsked(VariableDeclaratorSyntax table) => FunctionAround(table) is { } function && function.DescendantNodes().OfType<IdentifierNameSyntax>()
@@ -73,11 +62,9 @@ internal static class Replaceable
         AssignmentExpressionSyntax assignment => assignment.Left == name,
         ArgumentSyntax { Parent: TupleExpressionSyntax { Parent: AssignmentExpressionSyntax assignment } tuple } => assignment.Left == tuple,
         ArgumentSyntax argument => argument.RefKindKeyword != default,
-        PrefixUnaryExpressionSyntax or PostfixUnaryExpressionSyntax => IsStep(name.Parent),
+        PrefixUnaryExpressionSyntax or PostfixUnaryExpressionSyntax => CodeEffects.IsStep(name.Parent),
         _ => false,
     };
-
-    private static bool IsStep(SyntaxNode node) => node.Kind() is SyntaxKind.PreIncrementExpression or SyntaxKind.PreDecrementExpression or SyntaxKind.PostIncrementExpression or SyntaxKind.PostDecrementExpression;
 
     private static SyntaxNode? StatementAround(SyntaxNode node) => node.Ancestors().FirstOrDefault(ancestor => ancestor is StatementSyntax or ArrowExpressionClauseSyntax or AnonymousFunctionExpressionSyntax);
 

@@ -1,4 +1,5 @@
 using Condyle.Analyzers.Reading;
+using Condyle.Analyzers.Reporting;
 using Condyle.Model;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -10,8 +11,6 @@ namespace Condyle.CodeFixes.Refactorings;
 /// <summary>The changes that put a call of the recipe in the place of statements that say a limb.</summary>
 internal sealed class LimbFold
 {
-    private static readonly HashSet<string> PlainTypes = ["System.Math", "System.MathF", "System.Linq.Enumerable"];
-
     private readonly RigReading reading;
     private readonly BlockSyntax block;
     private readonly SourceText text;
@@ -134,26 +133,18 @@ internal sealed class LimbFold
     private bool IsFolded(SyntaxNode node) => folded.Exists(statement => statement.Span.Contains(node.Span));
 
     /// <summary>Whether a statement does something to what stays, which the sentence wouldn't.</summary>
-    private bool DoesElse(StatementSyntax statement) => statement.DescendantNodesAndSelf().Any(node => node switch
-    {
-        AssignmentExpressionSyntax { Parent: not InitializerExpressionSyntax } assigned => !IsOfFolded(assigned.Left),
-        InvocationExpressionSyntax call => !IsOfFolded(call) && !SaysOnlyWhatItGives(call),
-        BaseObjectCreationExpressionSyntax made => !IsOfFrame(made),
-        PostfixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.PostIncrementExpression or (int)SyntaxKind.PostDecrementExpression } step => !IsOfFolded(step.Operand),
-        PrefixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.PreIncrementExpression or (int)SyntaxKind.PreDecrementExpression } step => !IsOfFolded(step.Operand),
-        _ => false,
-    });
+    private bool DoesElse(StatementSyntax statement) => statement.DescendantNodesAndSelf().Any(node => CodeEffects.IsOne(node, reading.Code) && !IsOfLimb(node));
 
-    // Condyle's sentences are those of the limb; of the framework's calls only those count that give a value and do nothing else, and of the team's own none.
-    private bool SaysOnlyWhatItGives(InvocationExpressionSyntax call) => reading.Code.GetSymbolInfo(call).Symbol switch
+    // Condyle's sentences are those of the limb, and what goes may be set and filled.
+    private bool IsOfLimb(SyntaxNode node) => node switch
     {
-        null => call.Expression is IdentifierNameSyntax { Identifier.ValueText: "nameof" },
-        { ContainingAssembly.Name: nameof(Condyle) } => true,
-        IMethodSymbol { DeclaringSyntaxReferences.IsEmpty: true, ContainingType: { } type } => type.SpecialType == SpecialType.System_String || PlainTypes.Contains(type.ToDisplayString()) || type.ContainingNamespace?.ToDisplayString() == "System.Numerics",
+        AssignmentExpressionSyntax assigned => IsOfFolded(assigned.Left),
+        InvocationExpressionSyntax call => IsOfFolded(call) || reading.Code.GetSymbolInfo(call).Symbol?.ContainingAssembly.Name == nameof(Condyle),
+        VariableDesignationSyntax => true,
+        PostfixUnaryExpressionSyntax step => IsOfFolded(step.Operand),
+        PrefixUnaryExpressionSyntax step => IsOfFolded(step.Operand),
         _ => false,
     };
-
-    private bool IsOfFrame(BaseObjectCreationExpressionSyntax made) => reading.Code.GetTypeInfo(made).Type is { DeclaringSyntaxReferences.IsEmpty: true, ContainingNamespace: { } space } && space.ToDisplayString() is nameof(Condyle) or "System.Numerics" or "System.Collections.Generic";
 
     /// <summary>Whether an expression begins with a local that goes as well.</summary>
     private bool IsOfFolded(ExpressionSyntax expression) => expression switch

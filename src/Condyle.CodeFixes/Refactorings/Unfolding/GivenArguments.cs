@@ -1,3 +1,4 @@
+using Condyle.Analyzers.Reporting;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
@@ -38,7 +39,7 @@ internal sealed class GivenArguments
 
     private bool Take(ExpressionSyntax expression, IParameterSymbol parameter, SemanticModel code, LocalNames names)
     {
-        var doesSomething = expression.DescendantNodesAndSelf().Any(DoesSomething);
+        var doesSomething = CodeEffects.AreIn(expression, code);
         var mayBeSaidAgain = !doesSomething && !expression.DescendantNodesAndSelf().Any(node => node is BaseObjectCreationExpressionSyntax or CollectionExpressionSyntax
             or ArrayCreationExpressionSyntax or ImplicitArrayCreationExpressionSyntax or ConditionalExpressionSyntax or WithExpressionSyntax);
         if (parameter.Type.Name == nameof(Condyle.Side))
@@ -62,7 +63,4 @@ internal sealed class GivenArguments
         expressions.Add((parameter.Ordinal, local));
         return true;
     }
-
-    private static bool DoesSomething(SyntaxNode node) => node is InvocationExpressionSyntax or AssignmentExpressionSyntax { Parent: not InitializerExpressionSyntax }
-        || node.Kind() is SyntaxKind.PostIncrementExpression or SyntaxKind.PostDecrementExpression or SyntaxKind.PreIncrementExpression or SyntaxKind.PreDecrementExpression;
 }
