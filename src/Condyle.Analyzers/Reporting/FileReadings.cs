@@ -9,7 +9,7 @@ namespace Condyle.Analyzers.Reporting;
 /// <param name="HasAll">Whether those are all.</param>
 /// <param name="Models">Gives the file's model.</param>
 /// <param name="Reread">Reads the file again as an edit would leave it.</param>
-internal sealed record FileReadings(SyntaxTree Tree, IReadOnlyList<ReadingResult> Results, bool HasAll, Func<SyntaxTree, SemanticModel> Models, Func<TextEdit, FileReadings> Reread)
+internal sealed record FileReadings(SyntaxTree Tree, IReadOnlyList<ReadingResult> Results, bool HasAll, Func<SyntaxTree, SemanticModel> Models, Func<TextEdit, CancellationToken, FileReadings> Reread)
 {
     private readonly Dictionary<TextEdit, bool> borne = [];
     private readonly Lazy<SourceUses> uses = new(() => new SourceUses(Results.SelectMany(result => result.Paths)));
@@ -22,13 +22,13 @@ internal sealed record FileReadings(SyntaxTree Tree, IReadOnlyList<ReadingResult
     public IEnumerable<ReadPath> Paths => Results.SelectMany(result => result.Paths);
 
     /// <summary>Whether an edit of the file leaves all that may run its code as it is: no way through it fails that didn't, and no rule speaks that was silent.</summary>
-    public bool Bears(TextEdit edit)
+    public bool Bears(TextEdit edit, CancellationToken cancellation)
     {
         // Files are looked at side by side.
         lock (borne)
         {
             if (!borne.TryGetValue(edit, out var isBorne))
-                borne[edit] = isBorne = IsBorne([.. Paths], [.. Reread(edit).Paths]);
+                borne[edit] = isBorne = IsBorne([.. Paths], [.. Reread(edit, cancellation).Paths]);
             return isBorne;
         }
     }

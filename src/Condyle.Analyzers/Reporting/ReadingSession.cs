@@ -66,7 +66,7 @@ internal sealed class ReadingSession
             results.AddRange(helpers.Where(helper => !reached.Contains(Ids.Of(helper) ?? "")).Select(helper => ReadHelper(helper, cancellation)));
         }
 
-        return files.GetOrAdd(tree, new FileReadings(tree, results, sawAll, models, edit => Reread(tree, edit, cancellation)));
+        return files.GetOrAdd(tree, new FileReadings(tree, results, sawAll, models, (edit, whoAsks) => Reread(tree, edit, whoAsks)));
     }
 
     private FileReadings Reread(SyntaxTree tree, TextEdit edit, CancellationToken cancellation)
