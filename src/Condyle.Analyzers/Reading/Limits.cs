@@ -24,6 +24,9 @@ internal static class Limits
     /// <summary>Calls of the user's own code inside each other.</summary>
     public const int Depth = 1_000;
 
+    /// <summary>Calls of one function inside each other that are read one by one where none of them is sure to happen.</summary>
+    public const int UnknownCalls = 4;
+
     /// <summary>Runs of the machine inside each other: lambdas called by a framework method, arms of an unknown condition.</summary>
     public const int Nesting = 60;
 

@@ -16,6 +16,7 @@ internal static class RigReader
                 throw new ThrownByCode(typeof(InvalidOperationException).FullName!, Rig.AsyncDefine(definition.Name));
             if (body is not null)
                 machine.Call(body, self, [machine.Draft]);
+            machine.MayRunKept();
         });
 
     /// <summary>Reads a method with parameters of which only the types are known: what it finds holds for every caller.</summary>
@@ -59,7 +60,8 @@ internal static class RigReader
             // On one of those there may be a rig even if there is none on the others.
             if (built.Count == 0)
                 built.Add((ends[0].Machine, null));
-            built[0].Machine.Miss(built[0].Machine.Draft, leftOut, "code inside a 'try' may fail in so many ways from here on that not all of them are read");
+            var at = leftOut.At.At.Path.Length > 0 ? leftOut.At : new CodePlace(ends[0].Machine.Program.PlaceOf(entry), []);
+            built[0].Machine.Miss(built[0].Machine.Draft, at, leftOut.Reason);
         }
 
         // Whichever way it goes, the code throws.

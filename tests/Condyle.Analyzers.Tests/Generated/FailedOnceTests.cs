@@ -202,4 +202,26 @@ public class FailedOnceTests
             public void Deconstruct(out string kept, out int size) { rig.Control("taken apart"); (kept, size) = ("k", Size); }
         }
         """);
+
+    [Fact] // 21421
+    public void The_receiver_of_an_extension_block_is_a_variable_of_each_member() => Oracle.Agrees(
+        """
+        rig.Control($"{3.Emptied}{4.Lowered()}");
+        var all = new[] { 5, 6 };
+        rig.Control(string.Concat(all.Select(each => each.Later()())) + all[0].Raised());
+        """,
+        more: """
+        internal static class Numbers
+        {
+            extension(int self)
+            {
+                public string Emptied => $"{(self -= self)}_{((int?)self).GetValueOrDefault(self)}";
+                public string Lowered() { self--; Lower(ref self); return $"{self}"; }
+                public Func<int> Later() { var first = () => ++self; first(); return first; }
+                public IEnumerable<int> Turns() { while (self-- > 3) yield return self; }
+                public string Raised() => string.Join("+", self.Turns());
+            }
+            private static void Lower(ref int number) => number--;
+        }
+        """);
 }

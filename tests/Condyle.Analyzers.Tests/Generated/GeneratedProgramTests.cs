@@ -43,7 +43,7 @@ public class GeneratedProgramTests(ITestOutputHelper output)
         var source = program.Source;
         if (Environment.GetEnvironmentVariable("CONDYLE_PROGRAMS_OUT") is { } folder)
         {
-            var file = Path.Combine(folder, $"{outcome.Verdict}{program.Number}");
+            var file = Path.Combine(Directory.CreateDirectory(folder).FullName, $"{outcome.Verdict}{program.Number}");
             File.WriteAllText($"{file}.cs", $"{source}/*\n{outcome.Details}\n*/\n");
             if (isShrunk)
             {

@@ -139,7 +139,7 @@ internal sealed class InvokeFunction(int count, TypeKey? returns, Waiting waitin
         if (function is FunctionValue known)
         {
             if (known is { Start: { } start, IsAsync: false })
-                machine.Begin(start(arguments, waiting == Waiting.Returns ? frame.Waiting : waiting));
+                machine.BeginCall(start(arguments, waiting == Waiting.Returns ? frame.Waiting : waiting), frame.Resolve(returns));
             else
                 frame.Push(known.InvokeAsync(machine, waiting == Waiting.Returns ? frame.Waiting : waiting, arguments));
             return;
@@ -237,7 +237,7 @@ internal sealed class ConstructorCall(MethodRef constructor, int count, int[]? o
         var arguments = Arguments.InOrder(frame.PopMany(count), order);
         frame.Push(null);
         if (frame.This is ObjectValue own && own.Type.IndexOf(ExceptionValue.BaseField) is >= 0 and var field && constructor.Owner is null)
-            machine.Write(own.Fields, field, new ExceptionValue(constructor.ContainingType, arguments));
+            machine.Write(own.Fields, field, ExceptionValue.Of(constructor.ContainingType, arguments, machine));
         else if (frame.This is ObjectValue { Type: { Collection: { } collection } type } made && constructor.Owner is null)
             machine.Write(made.Fields, type.IndexOf(ObjectValue.CollectionField), FrameworkTable.Call(machine, constructor with { Returns = frame.Resolve(collection) }, FrameworkTable.Find(constructor), arguments, new Origin(frame.Body.Path, Span)));
         else if (machine.Program.BodyOf(constructor) is { } body)
@@ -249,7 +249,7 @@ internal sealed class ConstructorCall(MethodRef constructor, int count, int[]? o
 internal sealed class NewException(TypeKey type, int count) : Instruction
 {
     public override void Run(Machine machine, Frame frame) =>
-        frame.Push(new ExceptionValue(type.Id, frame.PopMany(count)));
+        frame.Push(ExceptionValue.Of(type.Id, frame.PopMany(count), machine));
 }
 
 internal static class Arguments

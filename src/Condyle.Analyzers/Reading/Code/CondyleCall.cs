@@ -52,7 +52,7 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
 
         var taken = member.Take(arguments, machine, member.TakesPlace ? machine.Places.Of(this, path) : null);
         var first = machine.Draft.Log.Count;
-        var result = member.Invoke(self, taken);
+        var result = Invoke(machine, member, self, arguments, taken);
         var last = machine.Draft.Log.Count;
         for (var said = first; said < last; said++)
             machine.Budget.Make((machine.Draft.Log[said] as ChainDeclared)?.Joints?.Count ?? 1);
@@ -70,6 +70,19 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
         else if (last > first)
             machine.Calls.Add(first, last, new CallRecord(this, path, arguments));
         return result;
+    }
+
+    // A program may have built another rig before that leaves a handle there: that is refused as well, for another reason.
+    private static object? Invoke(Machine machine, DraftMember member, object? self, object?[] arguments, object?[] taken)
+    {
+        try
+        {
+            return member.Invoke(self, taken);
+        }
+        catch (ThrownByCode refused) when (machine.Unset.Count > 0 && arguments.Append(self).OfType<IHandle>().FirstOrDefault(handle => !Handles.IsMade(handle)) is { } unmade && machine.Unset.TryGetValue(unmade.GetType(), out var field))
+        {
+            throw new ThrownByCode(refused.Type, $"{refused.Message} This rig puts none into '{field}', and what another rig leaves there means nothing in this one.");
+        }
     }
 
     private static bool AreKnown(object?[] arguments, Machine machine)

@@ -13,7 +13,8 @@ internal sealed class Branch(JumpLabel target, bool when, JumpLabel[] stops) : I
 {
     public override void Run(Machine machine, Frame frame)
     {
-        if (machine.Decide(frame.Pop()) is bool condition)
+        var asked = machine.Decide(frame.Pop());
+        if (asked is bool condition)
         {
             if (condition == when)
                 frame.Position = target.Position;
@@ -21,7 +22,7 @@ internal sealed class Branch(JumpLabel target, bool when, JumpLabel[] stops) : I
         }
 
         var (yes, no) = when ? (target.Position, frame.Position) : (frame.Position, target.Position);
-        machine.Both(frame, yes, no, stops);
+        machine.Both(frame, asked, yes, no, stops);
     }
 }
 
@@ -148,7 +149,7 @@ internal sealed class CatchTest(TypeKey type) : Instruction
     {
         var thrown = (ThrownByCode)frame.Pop()!;
         frame.Push(machine.Program.IsException(thrown.Type, type.Id) ? true
-            : thrown.IsOfUnknownKind && machine.Program.IsException(type.Id, thrown.Type) ? new OpenValue(new TypeKey("bool", TypeShape.Bool))
+            : thrown.IsOfUnknownKind && machine.Program.IsException(type.Id, thrown.Type) ? new OpenValue(OpenValue.Truth)
             : false);
     }
 }

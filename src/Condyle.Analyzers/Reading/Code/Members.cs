@@ -72,6 +72,8 @@ internal sealed class LoadStatic(TypeKey type, string field, bool keepsSeam) : I
     {
         var cell = machine.StaticOf(frame.Resolve(type)!, field);
         var value = cell.Items[cell.Index];
+        if (value is IHandle handle && !Handles.IsMade(handle))
+            machine.Unset[handle.GetType()] = $"{type.Name}.{field.Substring(field.LastIndexOf('.') + 1)}";
         frame.Push(!keepsSeam && value is TextValue text ? text.WithoutSeam() : value);
     }
 }

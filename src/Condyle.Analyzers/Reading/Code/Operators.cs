@@ -17,7 +17,13 @@ internal sealed class BinaryOperator(BinaryOperatorKind kind, bool isChecked, Ty
         var left = machine.Decide(frame.Pop());
         machine.Calls.Observe(left);
         machine.Calls.Observe(right);
-        frame.Push(Of(left, right, machine) is { } known ? known : MakesNull(left, right) ? null : Opens.Of(frame.Resolve(result), machine));
+        frame.Push(Of(left, right, machine) is { } known ? known : MakesNull(left, right) ? null : Unknown(left, right, frame.Resolve(result), machine));
+    }
+
+    private object? Unknown(object? left, object? right, TypeKey? type, Machine machine)
+    {
+        var made = Derivation.Of([left, right], later => Of(later.Decide(left), later.Decide(right), later) ?? OpenValue.Any);
+        return type?.Shape == TypeShape.Bool && !IsLifted && Comparison.Of(kind, left, right, made) is { } truth ? machine.Decide(truth) : Opens.Of(type, machine, made: made);
     }
 
     private bool MakesNull(object? left, object? right) => left is not OpenValue && right is not OpenValue
@@ -35,37 +41,9 @@ internal sealed class BinaryOperator(BinaryOperatorKind kind, bool isChecked, Ty
             return (left ?? right) is bool decided && decided == (kind == BinaryOperatorKind.Or) ? decided : null;
         if (left is TextValue a && right is TextValue b)
             return kind is BinaryOperatorKind.Equals or BinaryOperatorKind.NotEquals && machine.AreEqual(a, b) is { } same ? same == (kind == BinaryOperatorKind.Equals) : null;
-        if (OfLeast(left, right) is { } order)
-            return order;
         var known = Arithmetic.Binary(kind, EnumValue.NumberOf(left), EnumValue.NumberOf(right), isChecked);
         return known is not (null or bool) && Unwrapped(result) is { Shape: TypeShape.Enum } type ? new EnumValue(type, NumberConversions.Convert(known, type.Element!.Shape, isChecked)!) : known;
     }
-
-    // A number of which only the least is known.
-    private bool? OfLeast(object? left, object? right) => (left, right) switch
-    {
-        (OpenValue { Least: { } least }, int other) => Order(kind, least, other),
-        (int other, OpenValue { Least: { } least }) => Order(Turned(kind), least, other),
-        _ => null,
-    };
-
-    private static bool? Order(BinaryOperatorKind kind, int least, int other) => kind switch
-    {
-        BinaryOperatorKind.LessThan when least >= other => false,
-        BinaryOperatorKind.LessThanOrEqual or BinaryOperatorKind.Equals when least > other => false,
-        BinaryOperatorKind.GreaterThan or BinaryOperatorKind.NotEquals when least > other => true,
-        BinaryOperatorKind.GreaterThanOrEqual when least >= other => true,
-        _ => null,
-    };
-
-    private static BinaryOperatorKind Turned(BinaryOperatorKind kind) => kind switch
-    {
-        BinaryOperatorKind.LessThan => BinaryOperatorKind.GreaterThan,
-        BinaryOperatorKind.LessThanOrEqual => BinaryOperatorKind.GreaterThanOrEqual,
-        BinaryOperatorKind.GreaterThan => BinaryOperatorKind.LessThan,
-        BinaryOperatorKind.GreaterThanOrEqual => BinaryOperatorKind.LessThanOrEqual,
-        _ => kind,
-    };
 
     private object? OfFunctions(object? left, object? right, Machine machine)
     {
@@ -98,7 +76,7 @@ internal sealed class TupleEquality(BinaryOperatorKind kind) : Instruction
         var left = frame.Pop();
         machine.Calls.Observe(left);
         machine.Calls.Observe(right);
-        frame.Push(Of(left, right, machine) is { } known ? known == (kind == BinaryOperatorKind.Equals) : new OpenValue(new TypeKey("bool", TypeShape.Bool)));
+        frame.Push(Of(left, right, machine) is { } known ? known == (kind == BinaryOperatorKind.Equals) : new OpenValue(OpenValue.Truth));
     }
 
     private static bool? Of(object? left, object? right, Machine machine)
@@ -138,8 +116,10 @@ internal sealed class UnaryOperator(UnaryOperatorKind kind, bool isChecked, Type
 {
     public override void Run(Machine machine, Frame frame)
     {
-        var operand = frame.Pop();
-        var known = operand is null && result.Shape == TypeShape.Nullable ? null : Arithmetic.Unary(kind, EnumValue.NumberOf(operand), isChecked) ?? Opens.Of(frame.Resolve(result), machine);
+        var operand = machine.Decide(frame.Pop());
+        var known = operand is null && result.Shape == TypeShape.Nullable ? null
+            : Arithmetic.Unary(kind, EnumValue.NumberOf(operand), isChecked)
+                ?? Opens.Of(frame.Resolve(result), machine, made: Derivation.Of([operand], later => Arithmetic.Unary(kind, EnumValue.NumberOf(later.Decide(operand)), isChecked) ?? OpenValue.Any));
         frame.Push(operand is EnumValue own && known is not OpenValue ? new EnumValue(own.Type, NumberConversions.Convert(known!, own.Type.Element!.Shape, isChecked)!) : known);
     }
 }
@@ -147,7 +127,12 @@ internal sealed class UnaryOperator(UnaryOperatorKind kind, bool isChecked, Type
 /// <summary>Converts the value on the stack to another primitive type or enum.</summary>
 internal sealed class ConvertNumber(TypeKey to, bool isChecked) : Instruction
 {
-    public override void Run(Machine machine, Frame frame) => frame.Push(Convert(frame.Pop(), to, isChecked));
+    public override void Run(Machine machine, Frame frame)
+    {
+        var value = frame.Pop();
+        // A number that stands for an enum is known as soon as that is.
+        frame.Push(Convert(value is OpenValue { Type.Shape: TypeShape.Enum } && to.Shape != TypeShape.Enum ? machine.Decide(value) : value, to, isChecked));
+    }
 
     public static object? Convert(object? value, TypeKey to, bool isChecked)
     {
@@ -156,7 +141,7 @@ internal sealed class ConvertNumber(TypeKey to, bool isChecked) : Instruction
         switch (value)
         {
             case null: return null;
-            case OpenValue open: return open.CanFork && open.Type!.Shape == to.Shape ? open : new OpenValue(to);
+            case OpenValue open: return open.Type?.Shape == to.Shape ? open : new OpenValue(to) { Made = Derivation.Of([open], machine => Convert(machine.Decide(open), to, isChecked)) };
         }
 
         var number = EnumValue.NumberOf(value);
@@ -175,7 +160,13 @@ internal sealed class TypeTest(TypeKey type) : Instruction
     public override void Run(Machine machine, Frame frame)
     {
         var value = frame.Pop();
-        frame.Push(TypeTests.Is(value, frame.Resolve(type)!, machine) is { } known ? known : new OpenValue(new TypeKey("bool", TypeShape.Bool)));
+        if (value is TextValue text)
+            value = machine.Decide(text);
+        var wanted = frame.Resolve(type)!;
+        frame.Push(TypeTests.Is(value, wanted, machine) is { } known ? known
+            // A text is of all its types unless it is missing.
+            : value is TextValue ? Arithmetic.Unary(UnaryOperatorKind.Not, machine.IsMissing(value), false)
+            : new OpenValue(OpenValue.Truth));
     }
 }
 

@@ -54,11 +54,7 @@ internal sealed class CloneObject : Instruction
 /// <summary>Asks whether the value on the stack is null.</summary>
 internal sealed class NullTest : Instruction
 {
-    public override void Run(Machine machine, Frame frame)
-    {
-        var value = frame.Pop();
-        frame.Push(value is OpenValue or TextValue { MayBeNull: true } ? new OpenValue(new TypeKey("bool", TypeShape.Bool)) : value is null);
-    }
+    public override void Run(Machine machine, Frame frame) => frame.Push(machine.IsMissing(frame.Pop()));
 }
 
 /// <summary>Goes on where what lies on the stack isn't null, also where nothing else is known of it.</summary>
@@ -67,7 +63,7 @@ internal sealed class TakeAsThere : Instruction
     public override void Run(Machine machine, Frame frame)
     {
         var value = frame.Pop();
-        frame.Push(value is TextValue { MayBeNull: true } text ? new TextValue(text.Text, text.Seams, text.Origins) { IsThere = true, Identity = text.Identity } : value);
+        frame.Push(value is TextValue { MayBeNull: true } text ? text.There() : value);
     }
 }
 

@@ -10,8 +10,8 @@ internal sealed class Decisions
     private int next;
     private int paths = 1;
 
-    /// <summary>Where a way was first left out because there were too many.</summary>
-    public CodePlace? LeftOut { get; set; }
+    /// <summary>Where a way was first left out because there were too many, and what there is too much of.</summary>
+    public (CodePlace At, string Reason)? LeftOut { get; set; }
 
     public void Restart() => next = 0;
 

@@ -6,6 +6,19 @@ internal static class Defaults
     /// <summary>Stands for the cancellation token of no source.</summary>
     public static object NoToken { get; } = new();
 
+    private static readonly Dictionary<string, object> Plain = new()
+    {
+        ["System.TimeSpan"] = TimeSpan.Zero,
+        ["System.DateTime"] = default(DateTime),
+        ["System.DateTimeOffset"] = default(DateTimeOffset),
+        [DayValue.Type] = default(DayValue),
+        [ClockValue.Type] = default(ClockValue),
+        ["System.Guid"] = Guid.Empty,
+        ["System.Numerics.BigInteger"] = System.Numerics.BigInteger.Zero,
+        ["System.Int128"] = new WideValue(0, IsSigned: true),
+        ["System.UInt128"] = new WideValue(0, IsSigned: false),
+    };
+
     public static object? Of(TypeKey? type, Machine machine) => type switch
     {
         null => null,
@@ -27,6 +40,7 @@ internal static class Defaults
         { IsUserStruct: true } => machine.Program.TypeOf(type.Id)?.New(machine, type.Arguments) ?? (object)OpenValue.Any,
         { Shape: TypeShape.Condyle or TypeShape.Numerics, IsReference: false, Host: { } host } => Activator.CreateInstance(host),
         { Id: "System.Threading.CancellationToken" } => NoToken,
+        { Shape: TypeShape.Other } when Plain.TryGetValue(type.Id, out var value) => value,
         { IsReference: true } or { Shape: TypeShape.Nullable } => null,
         _ => new OpenValue(type),
     };

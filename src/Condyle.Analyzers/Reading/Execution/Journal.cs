@@ -78,25 +78,23 @@ internal sealed class Journal
     /// <summary>Takes what was written from a position on for what was there before, so that undoing leaves it; nothing of it where some was written elsewhere.</summary>
     public void TryTakeAsGiven(int position, IEnumerable<object> elsewhere)
     {
-        var places = new HashSet<object>();
-        foreach (var value in elsewhere)
-        {
-            places.Add(value switch
-            {
-                Frame frame => frame.Slots,
-                ObjectValue own => own.Fields,
-                IStretch items => items.Items,
-                TupleValue tuple => tuple.Items,
-                Cell cell => cell.Items,
-                _ => value,
-            });
-        }
-
-        if (entries.Skip(position).Any(entry => places.Contains((object?)entry.Items ?? entry.Collection!) && !entry.HoldsTheSameNow()))
+        var places = PlacesOf(elsewhere);
+        if (entries.Skip(position).Any(entry => entry.LiesIn(places) && !entry.HoldsTheSameNow()))
             return;
         for (var i = position; i < entries.Count; i++)
             entries[i] = entries[i].Now();
     }
+
+    /// <summary>Where things lie that can be got at.</summary>
+    public static HashSet<object> PlacesOf(IEnumerable<object> reached) => [.. reached.Select(value => value switch
+    {
+        Frame frame => frame.Slots,
+        ObjectValue own => own.Fields,
+        IStretch items => items.Items,
+        TupleValue tuple => tuple.Items,
+        Cell cell => cell.Items,
+        _ => value,
+    })];
 
     private void Forget()
     {
@@ -120,6 +118,8 @@ internal sealed class Journal
 
         /// <summary>What it holds now, to be compared later.</summary>
         public Entry Now() => Items is not null ? this with { Before = Items[Index] } : this with { Snapshot = Collection!.Snapshot() };
+
+        public bool LiesIn(HashSet<object> places) => places.Contains((object?)Items ?? Collection!);
 
         public bool HoldsTheSameNow() => Items is not null
             ? KnownEquality.Same.Equals(Items[Index], Before)

@@ -139,8 +139,8 @@ internal sealed class LostReferences(Machine machine)
         machine.Journal.Open(collection);
     }
 
-    // What is open once stays so, unless a way that was only tried is forgotten again.
-    private void Touch(IHandle handle)
+    /// <summary>Something may have been said of an element. What is open once stays so, unless a way that was only tried is forgotten again.</summary>
+    public void Touch(IHandle handle)
     {
         if (!Handles.IsMade(handle) || (touched.TryGetValue(handle.Id, out var at) && at < machine.Draft.Log.Count && machine.Draft.Log[at] is Touched said && said.Element == handle.Id))
             return;

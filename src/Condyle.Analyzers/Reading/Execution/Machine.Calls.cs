@@ -10,6 +10,7 @@ internal sealed partial class Machine
         if (body is null)
         {
             var handed = self is null ? arguments : [self, .. arguments];
+            MayRunKept(method, handed);
             if (method.Owner is { } declared && Program.IsRead(declared.Definition))
                 UnknownCode.Touch(this, handed, Here, $"'{method.Name}'", "which of several methods of that name runs isn't known");
             else
@@ -39,7 +40,7 @@ internal sealed partial class Machine
         var callee = Enter(body, self, arguments, typeArguments);
         callee.Waiting = method.Waiting == Waiting.Returns ? caller.Waiting : method.Waiting;
         if (!body.IsAsync)
-            Begin(callee, pushesResult);
+            BeginCall(callee, caller.Resolve(method.Returns), pushesResult);
         else if (RunAsync(callee) is var task && pushesResult)
             caller.Push(task);
     }

@@ -56,21 +56,24 @@ internal sealed partial class Machine
         return CatchersFrom(from).Any(handler => Catches(handler, thrown)) && Take(2) == 1;
     }
 
-    /// <summary>One of several things of which it isn't known which one is used: each is on a path of its own.</summary>
+    /// <summary>One of several things of which it isn't known which one is used: each is on a path of its own, as far as there may be so many.</summary>
     public T? OneOf<T>(IReadOnlyList<T> choices)
-        where T : class => choices.Count switch
-        {
-            0 => null,
-            1 => choices[0],
-            _ => choices[Take(choices.Count)],
-        };
+        where T : class
+    {
+        const int most = Limits.PathsThatThrow;
+        if (choices.Count < 2)
+            return choices.Count == 0 ? null : choices[0];
+        if (choices.Count > most)
+            decisions.LeftOut ??= (Whereabouts, $"it can come about in {choices.Count} ways, and {most} of them are read");
+        return choices[Take(Math.Min(choices.Count, most))];
+    }
 
     // Where there are too many ways already, the others are left out.
     private int Take(int choices)
     {
         if (decisions.Take(choices, Limits.PathsThatThrow) is >= 0 and var answer)
             return answer;
-        decisions.LeftOut ??= Whereabouts;
+        decisions.LeftOut ??= (Whereabouts, "code inside a 'try' may fail in so many ways from here on that not all of them are read");
         return 0;
     }
 

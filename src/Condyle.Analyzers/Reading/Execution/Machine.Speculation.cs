@@ -16,21 +16,24 @@ internal sealed partial class Machine
     public bool IsInTurn => turns > 0;
 
     /// <summary>Reads both ways that an unknown condition can go, up to where they meet again: the first of the stops, or a later one.</summary>
-    public void Both(Frame frame, int first, int second, JumpLabel[] stops)
+    public void Both(Frame frame, object? condition, int first, int second, JumpLabel[] stops)
     {
         BeginSpeculation();
+        var newlySplit = Split(condition);
         var stack = frame.CopyStack();
         var outer = Draft.Log.Scope;
         var mark = Journal.Mark();
         var said = Draft.Log.Count;
 
-        var a = Try(frame, first, stops, stack);
+        var a = Try(frame, first, stops, stack, assumed: (condition, true));
         var afterA = Journal.Since(mark).Select(entry => entry.Now()).ToList();
         Journal.UndoTo(mark);
-        var b = Try(frame, second, stops, stack);
+        var b = Try(frame, second, stops, stack, assumed: (condition, false));
         var fromB = Journal.Since(mark);
         Draft.Log.Scope = outer;
         speculation--;
+        if (said == Draft.Log.Count)
+            split.ExceptWith(newlySplit);
 
         if (a.End == End.Threw || b.End == End.Threw)
         {
@@ -45,6 +48,7 @@ internal sealed partial class Machine
                 Journal.UndoTo(mark);
                 Calls.Cut(said, Draft.Log.Count);
                 Draft.Log.CutTo(said);
+                Assume(condition, a.End == End.Threw);
                 GoOn(frame, new Way(End.Joined, a.End == End.Threw ? first : second, null, stack));
             }
             else
@@ -56,6 +60,9 @@ internal sealed partial class Machine
                         PutBack(entry);
                 }
 
+                // On the other way there is no rig.
+                Assume(condition, b.End == End.Threw);
+                split.ExceptWith(newlySplit);
                 Meet(frame, (a.End == End.Threw ? b : a).All);
             }
 
@@ -64,10 +71,14 @@ internal sealed partial class Machine
         }
 
         foreach (var entry in afterA.Where(entry => !entry.HoldsTheSameNow()))
-            Open(entry);
+            Open(entry, condition);
         foreach (var entry in fromB.Where(entry => !afterA.Exists(other => IsSamePlace(entry, other)) && !entry.HoldsTheSameNow()))
-            Open(entry);
-        Meet(frame, [.. a.All, .. b.All]);
+            Open(entry, condition);
+        if (a.End == End.Joined && b.End == End.Joined && a.Position == b.Position)
+            a = b = a with { Stack = [.. a.Stack.Zip(b.Stack, (then, otherwise) => Merge(then, otherwise, condition))], Ahead = [.. a.Ahead, .. b.Ahead] };
+        Meet(frame, ReferenceEquals(a, b) ? a.All : [.. a.All, .. b.All]);
+        if (frame.Uncertain is not null && a.All.All(way => way.End == End.Returned) != b.All.All(way => way.End == End.Returned))
+            Assume(condition, b.All.All(way => way.End == End.Returned));
         Journal.Release();
         DoubtAfterOpenItems(frame);
     }
@@ -87,14 +98,16 @@ internal sealed partial class Machine
     }
 
     /// <summary>Runs a function that code was handed which isn't known. One that hands itself on isn't run again.</summary>
-    public void RunHanded(FunctionValue function)
+    /// <returns>Whether it was run.</returns>
+    public bool RunHanded(FunctionValue function)
     {
         if (handed.Count == Limits.HandedOn || handed.Contains(function))
-            return;
+            return handed.Contains(function);
         handed.Add(function);
         try
         {
             AnyNumberOfTimes(() => function.Invoke(this, [.. Enumerable.Repeat<object?>(OpenValue.Any, function.Takes)]));
+            return true;
         }
         finally
         {
@@ -139,6 +152,7 @@ internal sealed partial class Machine
         var outer = Draft.Log.Scope;
         var mark = Journal.Mark();
         var said = Draft.Log.Count;
+        var assumed = assumptions.Mark;
         turns++;
         turn();
         var written = Journal.Since(mark).Where(entry => !entry.HoldsTheSameNow()).ToList();
@@ -147,10 +161,12 @@ internal sealed partial class Machine
         Journal.UndoTo(mark);
         Calls.Cut(said, Draft.Log.Count);
         Draft.Log.CutTo(said);
+        assumptions.ForgetTo(assumed);
         foreach (var entry in written)
             entry.Open(this);
 
         var last = turn();
+        assumptions.ForgetTo(assumed);
         turns--;
         foreach (var entry in Journal.Since(mark).Where(entry => !entry.HoldsTheSameNow()).ToList())
             entry.Open(this);
@@ -168,8 +184,10 @@ internal sealed partial class Machine
             throw new ReadingStopped($"unknown conditions are met more than {Limits.Speculations} times");
     }
 
-    private Way Try(Frame frame, int start, JumpLabel[] stops, object?[] stack, Func<object?>? item = null)
+    private Way Try(Frame frame, int start, JumpLabel[] stops, object?[] stack, Func<object?>? item = null, (object? Condition, bool IsSo) assumed = default)
     {
+        var before = assumptions.Mark;
+        Assume(assumed.Condition, assumed.IsSo);
         frame.RestoreStack(stack);
         frame.Position = start;
         Draft.Log.Scope = ++scopes;
@@ -199,6 +217,7 @@ internal sealed partial class Machine
         finally
         {
             nesting--;
+            assumptions.ForgetTo(before);
             top = frame;
             frame.IsHeld = held;
             frame.IsDone = false;
@@ -220,7 +239,7 @@ internal sealed partial class Machine
 
         var near = joined[0];
         foreach (var other in joined.Skip(1).Where(other => other.Position == near.Position))
-            near = near with { Stack = [.. near.Stack.Zip(other.Stack, Merge)] };
+            near = near with { Stack = [.. near.Stack.Zip(other.Stack, (x, y) => Merge(x, y))] };
         GoOn(frame, near);
         foreach (var further in joined.Where(way => way.Position > near.Position).Concat(returned))
             BecomeUncertain(frame, further);
@@ -248,7 +267,7 @@ internal sealed partial class Machine
     {
         if (frame.Uncertain is null)
         {
-            frame.Uncertain = new Uncertainty(Journal.Mark(), Draft.Log.Scope);
+            frame.Uncertain = new Uncertainty(Journal.Mark(), Draft.Log.Scope, assumptions.Mark);
             Draft.Log.Scope = ++scopes;
         }
 
@@ -260,7 +279,8 @@ internal sealed partial class Machine
     {
         while (uncertain.TakeAt(frame.Position) is { } way)
         {
-            frame.RestoreStack([.. frame.CopyStack().Zip(way.Stack, Merge)]);
+            assumptions.ForgetTo(uncertain.AssumptionMark);
+            frame.RestoreStack([.. frame.CopyStack().Zip(way.Stack, (x, y) => Merge(x, y))]);
             if (!uncertain.HasMore)
                 Settle(frame);
         }
@@ -270,13 +290,14 @@ internal sealed partial class Machine
     {
         if (frame.Uncertain is not { } uncertain)
             return;
+        assumptions.ForgetTo(uncertain.AssumptionMark);
         foreach (var entry in Journal.Since(uncertain.JournalMark).Where(entry => !entry.HoldsTheSameNow()).ToList())
             entry.Open(this);
         Journal.Release();
         Draft.Log.Scope = uncertain.OuterScope;
         frame.Uncertain = null;
         if (!frame.Body.ReturnsThis)
-            frame.Result = uncertain.Results.Aggregate(frame.Result, Merge);
+            frame.Result = uncertain.Results.Aggregate(frame.Result, (result, other) => Merge(result, other));
     }
 
     // Where it isn't sure that this still runs, and it throws: a rig is only built by the ways that have already gone on.
@@ -285,6 +306,7 @@ internal sealed partial class Machine
         if (frame.Uncertain is not { } uncertain || uncertain.Ahead(frame.Position - 1) is not { } rest || IsThrown(thrown, frame))
             return false;
         Journal.UndoTo(uncertain.JournalMark);
+        assumptions.ForgetTo(uncertain.AssumptionMark);
         top = frame;
         var way = rest.TakeNearest();
         while (way.End == End.Returned && rest.HasMore)
@@ -300,25 +322,28 @@ internal sealed partial class Machine
         return true;
     }
 
-    private object? Merge(object? a, object? b)
+    private object? Merge(object? a, object? b, object? condition = null)
     {
         if (KnownEquality.Same.Equals(a, b))
             return a;
-        if (Either(a, b) is { } text)
-            return text;
+        if (Choose(condition, a, b) is { } either)
+            return either;
         Lost.Add(a);
         Lost.Add(b);
         return OpenValue.Any;
     }
 
-    // Of what may be either of two texts the parts that they share are known.
-    private void Open(Journal.Entry entry)
+    // What it held before is that of the way on which the condition holds.
+    private void Open(Journal.Entry entry, object? condition)
     {
-        if (entry.Items is { } items && Either(entry.Before, items[entry.Index]) is { } text)
-            Write(items, entry.Index, text);
+        if (entry.Items is { } items && Choose(condition, entry.Before, items[entry.Index]) is { } either)
+            Write(items, entry.Index, either);
         else
             entry.Open(this);
     }
+
+    // The texts that a condition depends on, where none was before.
+    private List<object> Split(object? condition) => [.. Derivation.SubjectsOf(condition).Where(subject => subject is UnknownText { CanFork: true } && split.Add(subject))];
 
     private static bool IsSamePlace(Journal.Entry a, Journal.Entry b) =>
         ReferenceEquals(a.Items, b.Items) && a.Index == b.Index && ReferenceEquals(a.Collection, b.Collection);

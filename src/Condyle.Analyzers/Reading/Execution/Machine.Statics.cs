@@ -7,6 +7,9 @@ internal sealed partial class Machine
     private readonly Dictionary<string, object?[]> initialised = [];
     private readonly Dictionary<string, ThrownByCode> failed = [];
 
+    /// <summary>By its type, the last static field in which a handle was looked for that nobody has put there yet.</summary>
+    public Dictionary<Type, string> Unset { get; } = [];
+
     /// <summary>The static fields that were used.</summary>
     public IEnumerable<object?[]> Statics => statics.Values;
 

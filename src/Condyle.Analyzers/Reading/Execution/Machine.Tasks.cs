@@ -63,6 +63,7 @@ internal sealed partial class Machine
     {
         BeginSpeculation();
         var outer = Draft.Log.Scope;
+        var assumed = assumptions.Mark;
         var before = Journal.Mark();
         Lost.Open(Reach.From([.. shared, .. Statics], budget));
         var begun = Journal.Mark();
@@ -76,6 +77,7 @@ internal sealed partial class Machine
         finally
         {
             top = running;
+            assumptions.ForgetTo(assumed);
         }
 
         var written = Journal.Since(begun);

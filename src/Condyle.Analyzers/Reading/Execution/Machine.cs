@@ -12,7 +12,6 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
 {
     private const int CallersTold = 8;
 
-    private readonly Dictionary<OpenValue, object?> decided = [];
     private readonly Dictionary<(object Owner, string Member), object?> openMembers = [];
     private int depth;
     private int nesting;
@@ -183,6 +182,8 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
     public IEnumerable<object?> Iterate(Func<Frame> start)
     {
         var frame = start();
+        if (Draft.Log.Scope != 0 && GoesDownForAnUnknownTime(frame.Body))
+            throw new SequenceIsOpen("an iterator asks itself for items, to a depth that isn't known");
         suspended.Add(frame);
         try
         {
@@ -300,22 +301,6 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
     {
         Journal.Written(items, index);
         items[index] = value;
-    }
-
-    /// <summary>What an unknown boolean, enum or side is on this path; the unknown itself when it can't be decided.</summary>
-    public object? Decide(object? value)
-    {
-        if (value is not OpenValue open)
-            return value is TextValue text ? Decide(text) : value;
-        if (open.NegationOf is { } negated)
-            return Decide(negated) is bool known ? !known : value;
-        if (!open.CanFork)
-            return value;
-        if (decided.TryGetValue(open, out var before))
-            return before;
-        var choices = open.Type!.Choices;
-        var answer = decisions.Take(choices.Count);
-        return decided[open] = answer < 0 ? open : choices[answer];
     }
 
     /// <summary>A member of something unknown: asked for twice it is the same unknown, as long as nothing can have changed it.</summary>

@@ -11,14 +11,18 @@ internal static class Opens
         .ToDictionary(pair => pair.type, pair => (Func<RigDraft, object?>)(draft => pair.method!.Invoke(null, [draft])));
 
     /// <summary>An unknown value of a type. What comes about in a turn of a loop that stands for all of them may be another one each time: it can't be decided.</summary>
-    public static object? Of(TypeKey? type, Machine machine, bool canFork = false) => type switch
+    /// <param name="type">Its type.</param>
+    /// <param name="machine">Who asks.</param>
+    /// <param name="canFork">Whether it comes from outside, so that it may be decided.</param>
+    /// <param name="made">What it was made of.</param>
+    public static object? Of(TypeKey? type, Machine machine, bool canFork = false, Derivation? made = null) => type switch
     {
         null => OpenValue.Any,
         { Shape: TypeShape.Void } => null,
-        { Shape: TypeShape.String } => canFork && !machine.IsInTurn ? new TextValue(Condyle.Model.Text.Open, [], []) { Identity = new object() } : TextValue.Open,
+        { Shape: TypeShape.String } => new TextValue(Condyle.Model.Text.Open, [], []) { Identity = new UnknownText(canFork && !machine.IsInTurn), Made = made },
         { Shape: TypeShape.Tuple } => new TupleValue([.. type.Arguments.Select(argument => Of(argument, machine, canFork))]),
         { Host: { } host } when Makers.TryGetValue(host, out var make) => make(machine.Draft),
-        _ => new OpenValue(type, canFork && !machine.IsInTurn) { IsOfTurn = machine.IsInTurn },
+        _ => new OpenValue(type, canFork && !machine.IsInTurn) { IsOfTurn = machine.IsInTurn, Made = made },
     };
 
     /// <summary>An unknown element of a type of Condyle; none when the type has no such thing.</summary>

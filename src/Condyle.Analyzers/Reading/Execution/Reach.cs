@@ -30,6 +30,8 @@ internal static class Reach
         object?[] variable => variable,
         FunctionValue function => [.. function.Reaches, .. function.Parts],
         TaskValue { HasThrown: false } task => [task.Result],
+        TaskValue task => task.Exceptions,
+        ExceptionValue thrown => thrown.All ?? [thrown.Inner],
         ViewValue view => [view.Of],
         HashedValue hashed => hashed.Table.Entries().SelectMany(entry => new[] { entry.Key, entry.Value }),
         CollectionValue collection => collection.Items(),

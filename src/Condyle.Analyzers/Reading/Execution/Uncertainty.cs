@@ -1,13 +1,15 @@
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>The state at which a frame became unsure whether it had already gone on to a later position, or returned; and the ways that have.</summary>
-internal sealed class Uncertainty(int journalMark, int outerScope)
+internal sealed class Uncertainty(int journalMark, int outerScope, int assumptionMark)
 {
     private readonly List<Way> ahead = [];
 
     public int JournalMark { get; } = journalMark;
 
     public int OuterScope { get; } = outerScope;
+
+    public int AssumptionMark { get; } = assumptionMark;
 
     /// <summary>The results of the ways that have returned.</summary>
     public IEnumerable<object?> Results => ahead.Where(way => way.End == End.Returned).Select(way => way.Result);
@@ -36,7 +38,7 @@ internal sealed class Uncertainty(int journalMark, int outerScope)
     /// <summary>Where the program has gone if not on to a position where it fails: the nearest way ahead, if there is one, and those further on.</summary>
     public Uncertainty? Ahead(int position)
     {
-        var rest = new Uncertainty(JournalMark, OuterScope);
+        var rest = new Uncertainty(JournalMark, OuterScope, AssumptionMark);
         rest.ahead.AddRange(ahead.Where(way => way.End == End.Returned || way.Position > position).OrderBy(way => way.End == End.Returned ? int.MaxValue : way.Position));
         return rest.ahead.Count > 0 ? rest : null;
     }

@@ -80,7 +80,7 @@ internal static class Arithmetic
             return (kind, operand) switch
             {
                 (UnaryOperatorKind.Not, bool value) => !value,
-                (UnaryOperatorKind.Not, OpenValue open) => open.NegationOf ?? (object)new OpenValue(open.Type) { NegationOf = open },
+                (UnaryOperatorKind.Not, OpenValue open) => Not(open),
                 (UnaryOperatorKind.Plus, not OpenValue) => operand,
                 (UnaryOperatorKind.Minus, int value) => isChecked ? checked(-value) : unchecked(-value),
                 (UnaryOperatorKind.Minus, long value) => isChecked ? checked(-value) : unchecked(-value),
@@ -100,6 +100,9 @@ internal static class Arithmetic
             throw new ThrownByCode("System.OverflowException", "A checked calculation left the range of its type.");
         }
     }
+
+    /// <summary>The negation of an unknown truth.</summary>
+    public static OpenValue Not(OpenValue open) => open.NegationOf ?? new OpenValue(open.Type) { NegationOf = open };
 
     private static bool IsSmall(IConvertible value) => value is char or byte or sbyte or short or ushort or int;
 

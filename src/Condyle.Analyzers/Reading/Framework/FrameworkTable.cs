@@ -70,7 +70,13 @@ internal static class FrameworkTable
         QuaternionCalls.Register();
         MatrixCalls.Register();
         ComplexCalls.Register();
+        BigNumberCalls.Register();
         DurationCalls.Register();
+        DateCalls.Register();
+        DayCalls.Register();
+        ClockCalls.Register();
+        OffsetCalls.Register();
+        IdCalls.Register();
         RandomCalls.Register();
     }
 
@@ -133,20 +139,27 @@ internal static class FrameworkTable
 
         if (hasReceiver)
             known = OwnOf(arguments[0], method) ?? known;
+        if (hasReceiver && arguments[0] is TextValue)
+            arguments[0] = machine.Decide(arguments[0]);
         if (hasReceiver && method.ContainingType != "System.Nullable")
             Fields.ThrowIfNull(arguments[0]);
         if (hasReceiver && arguments[0] is OpenValue && (known?.Changes ?? method.ContainingType.StartsWith("System.Collections.", StringComparison.Ordinal)))
             machine.Lost.Change(method, arguments.Skip(1));
         if (hasReceiver && arguments[0] is OpenValue && method is { ContainingType: "System.Lazy", Name: "get_Value" })
             machine.Lost.Call();
+        if (known is not null && hasReceiver && arguments[0] is OpenValue)
+            machine.MayRunKept(method, arguments);
         if (known is null)
             return CallUnknown(machine, method, arguments, at, returns);
         var result = known.Call(new Invocation(machine, method, arguments));
         if (result is IItemsValue { TypeArguments: null } items && returns is { Arguments.Count: > 0, HasParameters: false })
             items.TypeArguments = returns.Arguments;
-        return result is null && returns is { IsReference: false, Shape: not (TypeShape.Void or TypeShape.Nullable) } ? Opens.Of(returns, machine)
-            : result is OpenValue { Type: null } ? Opens.Of(returns, machine)
-            : ValueCopies.Of(result);
+        var isUnknown = result is OpenValue { Type: null } || (result is null && returns is { IsReference: false, Shape: not (TypeShape.Void or TypeShape.Nullable) });
+        var isPure = known.NeedsAll || method.ContainingType == "System.String";
+        return isPure && result is TextValue { Text.IsOpen: true, Identity: null, Around: null } partly ? machine.AnswerOf(method, known, arguments, partly)
+            : !isUnknown ? ValueCopies.Of(result)
+            : isPure ? machine.AnswerOf(method, known, arguments)
+            : Opens.Of(returns, machine, made: Derivation.Of(arguments, _ => OpenValue.Any));
     }
 
     // A member of the receiver's own type, or one that every collection has.
@@ -157,6 +170,7 @@ internal static class FrameworkTable
     {
         if (arguments.Length == 1 && !method.IsStatic && method.Name.StartsWith("get_", StringComparison.Ordinal) && arguments[0] is OpenValue owner)
             return machine.MemberOf(owner, method.Id, returns);
+        machine.MayRunKept(method, arguments);
         UnknownCode.Touch(machine, arguments, at, $"'{method.Name}'");
         foreach (var value in arguments)
             machine.Changes.Hand(value);

@@ -72,6 +72,7 @@ internal static class FrameworkTypes
         bool => "System.Boolean",
         char => "System.Char",
         System.Collections.IEnumerable => Items,
+        TimeSpan or DateTimeOffset or Guid or Version or System.Numerics.BigInteger => value.GetType().FullName,
         ValueType number and IConvertible => number.GetType().FullName,
         _ => null,
     };

@@ -76,10 +76,13 @@ internal static class OtherCalls
         foreach (var type in new[] { "System.Exception", "System.ArgumentException", "System.AggregateException" })
             FrameworkTable.Add(type, "get_Message", call => ExceptionValue.Of(call[0])?.Message ?? TextValue.Open);
         FrameworkTable.Add("System.Exception", "get_InnerException", call => ExceptionValue.Of(call[0]) is { } known ? known.Inner : Unsaid(call));
-        foreach (var name in new[] { "get_StackTrace", "get_Data", "get_Source", "get_HelpLink", "get_HResult", "get_TargetSite", "GetBaseException" })
+        foreach (var name in new[] { "get_StackTrace", "get_Data", "get_Source", "get_HelpLink", "get_HResult", "get_TargetSite" })
             FrameworkTable.Add("System.Exception", name, Unsaid);
-        foreach (var name in new[] { "get_InnerExceptions", "Flatten", "GetBaseException" })
-            FrameworkTable.Add("System.AggregateException", name, Unsaid);
+        FrameworkTable.Add("System.Exception", "GetBaseException", call => SeveralExceptions.BaseOf(call[0]) ?? Unsaid(call));
+        FrameworkTable.Add(ExceptionValue.Several, "GetBaseException", call => SeveralExceptions.BaseOf(call[0]) ?? Unsaid(call));
+        FrameworkTable.Add(ExceptionValue.Several, "get_InnerExceptions", call => ExceptionValue.Of(call[0])?.All is { } all ? new ReadOnlyValue("System.Collections.ObjectModel.ReadOnlyCollection", new ListValue(all)) : Unsaid(call));
+        FrameworkTable.Add(ExceptionValue.Several, "Flatten", call => SeveralExceptions.Flattened(call[0]) ?? Unsaid(call));
+        FrameworkTable.Add(ExceptionValue.Several, "Handle", SeveralExceptions.Handle);
         FrameworkTable.Add("System.ArgumentException", "get_ParamName", call => ExceptionValue.Of(call[0]) is { } known ? known.Parameter : TextValue.Open);
         Guard("ArgumentNullException", "ThrowIfNull", call => call[0] is null);
         Guard("ArgumentException", "ThrowIfNullOrEmpty", call => IsEmpty(call, string.IsNullOrEmpty));

@@ -20,6 +20,7 @@ internal static class TaskCalls
             FrameworkTable.Add(type, "Wait", call => call[0] is TaskValue task ? Waited(task) : null);
             FrameworkTable.Add(type, "get_IsCompleted", call => call[0] is TaskValue { MayBePending: false } ? true : null);
             FrameworkTable.Add(type, "get_IsCompletedSuccessfully", call => call[0] is TaskValue { MayBePending: false } task ? !task.HasThrown : null);
+            FrameworkTable.Add(type, "get_Exception", call => call[0] is not TaskValue { MayBePending: false } task ? OpenValue.Any : task.HasThrown ? ExceptionValue.ForAll(task.Exceptions) : null);
             FrameworkTable.Add(type, "get_IsFaulted", call => call[0] is TaskValue { MayBePending: false } task ? task.HasThrown : null);
         }
 
@@ -55,7 +56,7 @@ internal static class TaskCalls
         : new ThrownByCode((exception as ExceptionValue)?.Type ?? "System.Exception", "", exception);
 
     // What waits without awaiting gets the exception wrapped.
-    private static object? Waited(TaskValue task) => task.HasThrown ? throw new ThrownByCode("System.AggregateException", "A task failed.") : null;
+    private static object? Waited(TaskValue task) => task.HasThrown ? throw new ThrownByCode(ExceptionValue.Several, "A task failed.", ExceptionValue.ForAll(task.Exceptions)) : null;
 
     private static object? ResultOf(TaskValue task, string type) => task.HasThrown && type == Space + "Task" ? Waited(task) : task.Result;
 
@@ -63,7 +64,6 @@ internal static class TaskCalls
     {
         if ((arguments.Length == 1 && arguments[0] is not TaskValue ? Sequences.ListOf(arguments[0], machine) : [.. arguments]) is not { } tasks || tasks.Exists(task => task is not TaskValue))
             return OpenValue.Any;
-        var done = tasks.Cast<TaskValue>().ToList();
-        return done.Find(task => task.HasThrown) ?? new TaskValue(new ArrayValue([.. done.Select(task => task.Result)])) { MayBePending = done.Exists(task => task.MayBePending) };
+        return TaskValue.ForAll([.. tasks.Cast<TaskValue>()]);
     }
 }

@@ -72,10 +72,14 @@ internal static class UnknownCode
                 break;
             case FunctionValue function:
                 // It may be called any number of times, now and later.
-                machine.RunHanded(function);
+                var saysMore = machine.CanGetAtTheRig(function);
+                var isRead = machine.RunHanded(function);
+                machine.Keep(function);
                 foreach (var reached in function.Reaches.Where(_ => depth > 0))
                     Touch(machine, reached, at, what, depth - 1);
-                machine.Lose(at, $"{what.Name} is handed a function and may call it");
+                // Called later it may say of the rig what it doesn't say now.
+                if (!isRead || saysMore)
+                    machine.Lose(at, $"{what.Name} is handed a function and may call it");
                 break;
         }
 

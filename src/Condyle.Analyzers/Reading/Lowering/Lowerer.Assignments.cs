@@ -57,13 +57,13 @@ internal sealed partial class Lowerer
     // An event with accessors of its own runs them; any other only keeps its handlers.
     private void Hook(IEventAssignmentOperation hooked)
     {
-        if (hooked.EventReference is not IEventReferenceOperation { Event: var raised } reference || !IsRead(raised.ContainingType))
+        if (hooked.EventReference is not IEventReferenceOperation { Event: var raised } reference)
         {
             Value(hooked.HandlerValue);
             return;
         }
 
-        if (!Members.IsPlainEvent(raised) && (hooked.Adds ? raised.AddMethod : raised.RemoveMethod) is { } accessor)
+        if ((!IsRead(raised.ContainingType) || !Members.IsPlainEvent(raised)) && (hooked.Adds ? raised.AddMethod : raised.RemoveMethod) is { } accessor)
         {
             if (!raised.IsStatic)
                 Value(reference.Instance);

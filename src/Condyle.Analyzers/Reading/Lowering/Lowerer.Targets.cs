@@ -114,9 +114,8 @@ internal sealed partial class Lowerer
     // The parameters of a primary constructor live as long as the object: they are fields of it.
     private Target ParameterTarget(IParameterSymbol parameter)
     {
-        // The receiver of an extension block's members comes to them as an object's own.
-        if (parameter.ContainingSymbol is INamedTypeSymbol { IsExtension: true })
-            return parameter.RefKind == RefKind.Ref ? PlaceAt(() => Emit(new PushThis())) : new Target(Nothing, () => Emit(new PushThis()), () => Emit(new Pop()));
+        if (parameter is { RefKind: RefKind.Ref, ContainingSymbol: INamedTypeSymbol { IsExtension: true } })
+            return PlaceAt(() => Emit(new PushThis()));
         if (IsPrimary(parameter) && !slots.ContainsKey(parameter))
         {
             var field = Members.FieldOf(parameter);

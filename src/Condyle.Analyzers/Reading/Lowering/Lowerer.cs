@@ -55,6 +55,7 @@ internal sealed partial class Lowerer
         };
         var lowerer = new Lowerer(lowered, method, roots);
         lowerer.DeclareVariables(method);
+        lowerer.TakeReceiver(method);
         before?.Invoke(lowerer);
         foreach (var root in roots)
             lowerer.Body(root);
@@ -111,6 +112,16 @@ internal sealed partial class Lowerer
             Declare(parameter);
         foreach (var variable in shared.Where(variable => variable is ILocalSymbol && SymbolEqualityComparer.Default.Equals(variable.ContainingSymbol, owner)))
             Declare(variable);
+    }
+
+    // The receiver of an extension block's members comes to them as an object's own, and is a variable like any other.
+    private void TakeReceiver(IMethodSymbol? method)
+    {
+        if (method is not { IsStatic: false, ContainingType: { IsExtension: true, ExtensionParameter: { RefKind: not RefKind.Ref } receiver } })
+            return;
+        Declare(receiver);
+        Emit(new PushThis());
+        StoreVariable(receiver, isReference: false);
     }
 
     private int Declare(ISymbol symbol)

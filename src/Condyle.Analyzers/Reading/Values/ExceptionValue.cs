@@ -6,7 +6,8 @@ internal sealed class ExceptionValue(string type, IReadOnlyList<object?> argumen
     /// <summary>The field of the user's own exceptions that holds what their base was made of.</summary>
     public const string BaseField = "<exception>";
 
-    private const string Several = "System.AggregateException";
+    /// <summary>The type of one that stands for several.</summary>
+    public const string Several = "System.AggregateException";
 
     public string Type { get; } = type;
 
@@ -21,8 +22,28 @@ internal sealed class ExceptionValue(string type, IReadOnlyList<object?> argumen
     /// <summary>The exception that it was made for; none where there is none.</summary>
     public object? Inner { get; init; } = InnerOf(type, arguments);
 
+    /// <summary>Those that it stands for; none where they aren't known.</summary>
+    public IReadOnlyList<object?>? All { get; } = type == Several ? AllOf(arguments) : null;
+
     /// <summary>The name of the parameter that it is about.</summary>
     public object? Parameter { get; } = ParameterOf(type, arguments);
+
+    /// <summary>One that code makes: what it is given for several is enumerated.</summary>
+    public static ExceptionValue Of(string type, object?[] arguments, Machine machine)
+    {
+        if (type == Several && arguments is [_, null])
+            throw new ThrownByCode("System.ArgumentNullException", "Several exceptions are needed.");
+        if (type != Several || arguments.Length == 0 || arguments[arguments.Length - 1] is not { } last || last is TextValue || IsException(last))
+            return new ExceptionValue(type, arguments);
+        if (Sequences.ListOf(last, machine) is not { } all)
+            return new ExceptionValue(type, [.. arguments.Take(arguments.Length - 1), OpenValue.Any]);
+        if (all.Contains(null))
+            throw new ThrownByCode("System.ArgumentException", "One of several exceptions is null.");
+        return new ExceptionValue(type, [.. arguments.Take(arguments.Length - 1), new ArrayValue([.. all])]);
+    }
+
+    /// <summary>One that the framework makes for several.</summary>
+    public static ExceptionValue ForAll(IEnumerable<object?> all) => new(Several, [TextValue.Open, new ArrayValue([.. all])]);
 
     /// <summary>What is known of any exception: one of the framework's, or the base of one of the user's own.</summary>
     public static ExceptionValue? Of(object? value) => value switch
@@ -42,6 +63,11 @@ internal sealed class ExceptionValue(string type, IReadOnlyList<object?> argumen
             return null;
         return arguments.OfType<IStretch>().FirstOrDefault() is { } several ? several.Now().FirstOrDefault() : OpenValue.Any;
     }
+
+    private static IReadOnlyList<object?>? AllOf(IReadOnlyList<object?> arguments) =>
+        arguments.Any(argument => argument is OpenValue) ? null
+        : arguments.OfType<IStretch>().FirstOrDefault() is { } several ? [.. several.Now()]
+        : [.. arguments.Where(IsException)];
 
     private static bool IsException(object? value) => value is ExceptionValue || (value is ObjectValue own && own.Type.IndexOf(BaseField) >= 0);
 

@@ -16,7 +16,13 @@ internal sealed class LazyValue(Func<Machine, object?> make) : IFrameworkValue
     public object? Value(Machine machine)
     {
         if (state[0] is OpenValue)
-            throw new AnswerIsOpen("whether a lazy value was made isn't known");
+        {
+            // It may be made now, or have been made before.
+            machine.AnyNumberOfTimes(() => machine.Lost.Add(make(machine)));
+            machine.Lost.Add(state[1]);
+            return OpenValue.Any;
+        }
+
         if (!IsMade)
         {
             machine.Write(state, 1, make(machine));

@@ -21,7 +21,13 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
     public bool IsThere { get; init; }
 
     /// <summary>What tells an unknown text from others: compared with the same text it gives the same answer each time. None where it may be another one each time.</summary>
-    public object? Identity { get; init; }
+    public UnknownText? Identity { get; init; }
+
+    /// <summary>What stands around the one unknown text that is part of it.</summary>
+    public (string Head, UnknownText Subject, string Tail)? Around { get; private init; }
+
+    /// <summary>What it was made of.</summary>
+    public Derivation? Made { get; init; }
 
     public static TextValue Open { get; } = new(Text.Open, [], []);
 
@@ -29,8 +35,14 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
 
     public bool TryKnown(out string value) => Text.TryKnown(out value);
 
+    /// <summary>The same text where it is known to be there.</summary>
+    public TextValue There() => new(Text, Seams, Origins) { IsThere = true, Identity = Identity, Around = Around, Made = Made };
+
+    /// <summary>The same text, told from others, with what it was made of.</summary>
+    public TextValue MadeBy(Derivation? made) => new(Text, Seams, Origins) { IsThere = IsThere, Identity = new UnknownText(canFork: false), Made = made };
+
     /// <summary>The same text where its last characters can't be changed at their source.</summary>
-    public TextValue WithoutSeam() => Seams.Count == 0 ? this : new TextValue(Text, [], Origins);
+    public TextValue WithoutSeam() => Seams.Count == 0 ? this : new TextValue(Text, [], Origins) { IsThere = IsThere, Identity = Identity, Around = Around, Made = Made };
 
     /// <summary>Joins parts; what is appended to the last one or at the seam is appended to the whole.</summary>
     public static TextValue Join(IReadOnlyList<TextValue> parts, Seam? seam)
@@ -40,9 +52,29 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
         for (var i = 0; i < parts.Count; i++)
             origins = Union(origins, parts[i].Origins);
         IReadOnlyList<Seam> seams = parts.Count > 0 ? parts[parts.Count - 1].Seams : [];
-        return seam is null
-            ? new TextValue(TextOf(parts), seams, origins)
-            : new TextValue(TextOf(parts), seams.Count == 0 ? [seam] : [.. seams.Where(inner => inner != seam), seam], Union(origins, [seam.Literal]));
+        var text = TextOf(parts);
+        return new TextValue(text, seam is null ? seams : seams.Count == 0 ? [seam] : [.. seams.Where(inner => inner != seam), seam], seam is null ? origins : Union(origins, [seam.Literal]))
+        {
+            Around = text.IsOpen ? AroundIn(parts) : null,
+            Made = text.IsOpen ? Derivation.Of(parts, machine => Join([.. parts.Select(part => machine.Decide(part) as TextValue ?? Plain(""))], seam)) : null,
+        };
+    }
+
+    private static (string Head, UnknownText Subject, string Tail)? AroundIn(IReadOnlyList<TextValue> parts)
+    {
+        var (head, tail) = ("", "");
+        (string Head, UnknownText Subject, string Tail)? inner = null;
+        foreach (var part in parts)
+        {
+            if (part.TryKnown(out var known))
+                (head, tail) = inner is null ? (head + known, tail) : (head, tail + known);
+            else if (inner is null && (part.Around ?? (part.Identity is { } identity ? ("", identity, "") : null)) is { } around)
+                inner = around;
+            else
+                return null;
+        }
+
+        return inner is { } found ? (head + found.Head, found.Subject, found.Tail + tail) : null;
     }
 
     private static Text TextOf(IReadOnlyList<TextValue> parts)

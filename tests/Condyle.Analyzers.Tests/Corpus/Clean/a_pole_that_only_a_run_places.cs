@@ -10,7 +10,7 @@ public sealed class Clean : IRigDefinition
         var leg = rig.Chain(joints.Hip[Side.Left], joints.Ankle[Side.Left]);
         var ik = leg.Copy("ik");
         var pole = rig.Control("pole").PlacedAt(leg.Tip);
-        if (Environment.GetEnvironmentVariable("POLE")?.Length > 3)
+        if (Environment.MachineName.Length > 3)
             pole.PlacedAt(ik.PolePoint(0.4f));
         rig.TwoBone(ik).Reach(rig.Control("foot").PlacedAt(leg.Tip)).Face(pole);
     }

@@ -9,7 +9,7 @@ public sealed class Clean : IRigDefinition
         rig.Drive(joints.Pelvis).ByChannels(rig.Control("hips").PlacedAt(joints.Pelvis));
         var leg = rig.Chain(joints.Hip[Side.Left], joints.Ankle[Side.Left]);
         var ik = leg.Copy("ik");
-        if (Environment.GetEnvironmentVariable("IK")?.Length > 3)
+        if (Environment.MachineName.Length > 3)
             rig.TwoBone(ik).Reach(rig.Control("foot").PlacedAt(leg.Tip));
     }
 }

@@ -87,7 +87,7 @@ internal static class StringQuestions
         Partly("Contains", (text, call) => IsOrdinal(call) ? PartlyKnown.Contains(text.Text, PartOf(call)) : null);
         Partly("IndexOf", (text, call) => (call.Count == 2 && call[1] is char) || (IsOrdinal(call) && call.Count == 3) ? PartlyKnown.IndexOf(text.Text, PartOf(call)) : null);
         Partly("IsNullOrWhiteSpace", (text, _) => text.Text.Pieces.Any(piece => !string.IsNullOrWhiteSpace(piece)) ? false : null);
-        Partly("get_Length", (text, call) => new OpenValue(call.Method.Returns) { Least = text.Text.KnownLength });
+        FrameworkTable.Where("System.String", "get_Length", call => call[0] is TextValue { Text.IsOpen: true }, LengthOf);
         Partly("get_Chars", (text, call) => call[1] is int at && at >= 0 && text.Text.Pieces[0] is { } head && at < head.Length ? head[at] : null);
         FrameworkTable.Add("System.String", "IsNullOrEmpty", call =>
         {
@@ -95,10 +95,37 @@ internal static class StringQuestions
             return call[0] switch
             {
                 null => true,
-                TextValue text => text.TryKnown(out var known) ? known.Length == 0 : text.Text.Pieces.Any(piece => !string.IsNullOrEmpty(piece)) ? false : null,
+                TextValue text => text.TryKnown(out var known) ? known.Length == 0 : text.Text.KnownLength > 0 ? false : IsEmpty(text, call.Machine),
                 _ => null,
             };
         });
+        FrameworkTable.Where("System.String", "IsNullOrWhiteSpace", call => call[0] is TextValue { Text.IsOpen: true, Text.KnownLength: 0 }, call => IsEmpty((TextValue)call[0]!, call.Machine) switch
+        {
+            true => true,
+            // What isn't empty may still be blank.
+            OpenValue truth => call.Machine.Choose(truth, true, call.Machine.AnswerOf(call.Method, Blank, call.Arguments)),
+            _ => call.Machine.AnswerOf(call.Method, Blank, call.Arguments),
+        });
+    }
+
+    private static readonly FrameworkMethod Blank = new(call => call[0] is TextValue text && text.TryKnown(out var known) ? string.IsNullOrWhiteSpace(known) : null);
+
+    private static object? IsEmpty(TextValue text, Machine machine) => (text.Identity ?? text.Around?.Subject) is { } subject
+        ? machine.Decide(Comparison.Truth(new InRange(subject, Extent.AtMost(0)), Derivation.Of([text], later => later.Decide(text) is TextValue { Text.IsOpen: false } known ? known.Text.KnownLength == 0 : OpenValue.Any)))
+        : null;
+
+    private static OpenValue LengthOf(Invocation call)
+    {
+        var text = (TextValue)call[0]!;
+        call.Machine.Calls.Observe(text);
+        if (text.MayBeNull)
+            call.Machine.MayThrow("a text may be null");
+        return new(call.Method.Returns)
+        {
+            Extent = Extent.AtLeast(text.Text.KnownLength),
+            LengthOf = text.Identity is { } identity ? (identity, 0) : text.Around is var (head, subject, tail) ? (subject, head.Length + tail.Length) : null,
+            Made = Derivation.Of([text], machine => machine.Decide(text) is TextValue { Text.IsOpen: false } known ? known.Text.KnownLength : OpenValue.Any),
+        };
     }
 
     private static bool IsOrdinal(Invocation call) => call.Count == 2 || call[2] is EnumValue { Number: (int)StringComparison.Ordinal };

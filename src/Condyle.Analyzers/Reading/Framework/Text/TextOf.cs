@@ -32,6 +32,11 @@ internal static class TextOf
             float or double or decimal => OfReal((IFormattable)value, format, isInvariant),
             sbyte or byte or short or ushort or int or uint or long or ulong => isInvariant || IsFreeOfCulture(format) ? Formatted((IFormattable)value, format) : TextValue.Open,
             TimeSpan time when string.IsNullOrEmpty(format) || format is "c" or "t" or "T" => TextValue.Plain(time.ToString("c", CultureInfo.InvariantCulture)),
+            BigInteger number when string.IsNullOrEmpty(format) => TextValue.Plain(number.ToString(CultureInfo.InvariantCulture)),
+            WideValue wide when string.IsNullOrEmpty(format) => TextValue.Plain(wide.Number.ToString(CultureInfo.InvariantCulture)),
+            Guid id => Formatted(id, format),
+            Version version when string.IsNullOrEmpty(format) => TextValue.Plain(version.ToString()),
+            DateTime or DateTimeOffset or DayValue or ClockValue => OfMoment(value, format, isInvariant, machine),
             Vector2 or Vector3 or Vector4 when isInvariant => OfVector((IFormattable)value, format),
             _ => TextValue.Open,
         };
@@ -125,6 +130,15 @@ internal static class TextOf
 
         parts.Add(TextValue.Plain(tuple.IsPair ? "]" : ")"));
         return TextValue.Join(parts, null);
+    }
+
+    // As the value's own method writes it.
+    private static TextValue OfMoment(object moment, string? format, bool isInvariant, Machine machine)
+    {
+        object? culture = isInvariant ? OtherCalls.InvariantCulture : OpenValue.Any;
+        var type = FrameworkTypes.NameOf(moment)!;
+        var method = new MethodRef(type + ".ToString", type, "ToString");
+        return FrameworkTable.Find(type, "ToString")!.Call(new Invocation(machine, method, [moment, TextValue.Plain(format ?? ""), culture])) as TextValue ?? TextValue.Open;
     }
 
     // Hosts may write vectors otherwise, so their components are put together here.
