@@ -74,6 +74,8 @@ public class OpenExceptionTests
     [InlineData("try { throw new AggregateException(); } catch (AggregateException e) { rig.Group($\"{e.InnerExceptions.Count}{e.InnerException is null}{e.GetBaseException() == e}\"); }")]
     [InlineData("try { throw new Many(new Slip(\"a\"), new Slip(\"b\")); } catch (AggregateException e) { rig.Group(e.InnerExceptions.Count + e.InnerExceptions[1].Message + e.InnerException!.Message); }")]
     [InlineData("try { try { throw new AggregateException(new Slip(\"a\"), new FormatException(\"b\")); } catch (AggregateException e) { e.Handle(inner => inner is Slip); } } catch (AggregateException e) { rig.Group(e.InnerExceptions.Count + e.InnerExceptions[0].Message); }")]
+    [InlineData("string? name = null; try { ArgumentNullException.ThrowIfNull(name); } catch (ArgumentNullException e) { rig.Group(e.ParamName!); }")]
+    [InlineData("var name = \"\"; try { ArgumentException.ThrowIfNullOrEmpty(name); } catch (ArgumentException e) { rig.Group(e.ParamName!); } try { ArgumentOutOfRangeException.ThrowIfLessThan(name.Length, 3); } catch (ArgumentOutOfRangeException e) { rig.Group(e.ParamName!); }")]
     [InlineData("try { throw new InvalidOperationException(\"outer\", new Slip(\"inner\")); } catch (Exception e) { rig.Group(e.GetBaseException().Message); }")]
     public void What_an_exception_stands_for_is_known(string code) => Oracle.Agrees(code, more: Several);
 

@@ -94,7 +94,10 @@ internal sealed partial class Machine
         switch (condition)
         {
             case Chosen chosen:
-                return Answer((object)chosen.If, mayFork) is { } holds ? Answer(holds ? chosen.Then : chosen.Else, mayFork) : null;
+                if (Answer((object)chosen.If, mayFork) is { } holds)
+                    return Answer(holds ? chosen.Then : chosen.Else, mayFork);
+                // Either way it may be the same.
+                return Answer(mayFork ? Decide(chosen.Then) : chosen.Then, mayFork: false) is { } then && Answer(chosen.Else, mayFork: false) == then ? then : null;
             case InRange(var subject, var extent):
                 return ExtentOf(subject).LiesIn(extent) is { } lies ? lies
                     : mayFork && SplitsEmptyOnes(extent) && TakesFork(subject) is { } answer ? Settled(subject, answer, known => known.In(extent), known => Outside(known, extent))
@@ -166,14 +169,33 @@ internal sealed partial class Machine
     public object? Choose(object? condition, object? then, object? otherwise)
     {
         if (condition is not OpenValue { Type.Shape: TypeShape.Bool } open)
-            return Either(then, otherwise, null);
+            return PartsOf(then, otherwise) is { } whole ? whole((x, y) => Merge(x, y)) : Either(then, otherwise, null);
         if ((then, otherwise) is (bool yes, bool no) && yes != no)
             return yes ? open : Arithmetic.Not(open);
         var made = Derivation.Of([open, then, otherwise], machine => machine.Answer(open, mayFork: false) is { } holds ? holds ? then : otherwise : OpenValue.Any);
+        if (PartsOf(then, otherwise) is { } parts)
+            return parts((x, y) => KnownEquality.Same.Equals(x, y) ? x : Merge(x, y, condition));
         return IsTruth(then) && IsTruth(otherwise)
             ? new OpenValue(OpenValue.Truth) { Says = made is null ? null : new Chosen(open, then, otherwise), Made = made, IsOfTurn = IsInTurn }
             : Either(then, otherwise, made);
     }
+
+    // A structure or tuple is one part by part.
+    private static Func<Func<object?, object?, object?>, object>? PartsOf(object? a, object? b) => (a, b) switch
+    {
+        (TupleValue { IsPair: false, IsObject: false } x, TupleValue { IsPair: false, IsObject: false } y) when x.Items.Length == y.Items.Length && x.TypeName == y.TypeName => merge => new TupleValue([.. x.Items.Zip(y.Items, merge)]),
+        (ObjectValue { Type.IsStruct: true, Collection: null } x, ObjectValue y) when x.Type == y.Type && HaveSameArguments(x, y) => merge =>
+        {
+            var whole = x.Copy();
+            for (var i = 0; i < whole.Fields.Length; i++)
+                whole.Fields[i] = merge(x.Fields[i], y.Fields[i]);
+            return whole;
+        },
+        _ => null,
+    };
+
+    private static bool HaveSameArguments(ObjectValue a, ObjectValue b) => ReferenceEquals(a.TypeArguments, b.TypeArguments)
+        || (a.TypeArguments is { } x && b.TypeArguments is { } y && x.Count == y.Count && x.All(pair => y.TryGetValue(pair.Key, out var other) && other.Equals(pair.Value)));
 
     // Of two texts the parts that they share are known, of two numbers what lies between them.
     private object? Either(object? a, object? b, Derivation? made)

@@ -205,9 +205,10 @@ internal sealed partial class Machine
             IReadOnlyList<Way> ahead = frame.Uncertain?.Rest ?? [];
             var result = frame.Result;
             Settle(frame);
+            // A structure that the arm leaves behind was written in it, which is undone.
             return frame.IsDone
-                ? new Way(End.Returned, -1, result, stack) { Ahead = ahead }
-                : new Way(End.Joined, frame.Position, null, frame.CopyStack()) { Ahead = ahead };
+                ? new Way(End.Returned, -1, frame.Body.ReturnsThis ? result : ValueCopies.Of(result), stack) { Ahead = ahead }
+                : new Way(End.Joined, frame.Position, null, [.. frame.CopyStack().Select((value, at) => at < stack.Length ? value : ValueCopies.Of(value))]) { Ahead = ahead };
         }
         catch (ThrownByCode thrown)
         {

@@ -42,7 +42,7 @@ internal sealed record FrameworkMethod(Func<Invocation, object?> Run)
             switch (call[i])
             {
                 case Cell:
-                    call.Out(i, OpenValue.Any);
+                    call.Out(i, Opens.Of(call.ParameterOf(i), machine, canFork: true));
                     break;
                 case FunctionValue function:
                     machine.AnyNumberOfTimes(() => OpenCalls.Invoke(function, call, i));

@@ -61,6 +61,9 @@ internal sealed class Invocation(Machine machine, MethodRef method, object?[] ar
     /// <summary>The declared type of a parameter, counted without the receiver; by it overloads are told apart.</summary>
     public TypeKey? Parameter(int index) => index >= 0 && index < method.Parameters.Count ? method.Parameters[index] : null;
 
+    /// <summary>The declared type of the parameter that takes an argument.</summary>
+    public TypeKey? ParameterOf(int index) => Parameter(index - (method.IsStatic || method.Name == ".ctor" ? 0 : 1));
+
     /// <summary>Stores a value where an argument by reference leads to.</summary>
     public void Out(int index, object? value)
     {

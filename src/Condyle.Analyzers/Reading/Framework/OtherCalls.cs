@@ -104,11 +104,18 @@ internal static class OtherCalls
         call[0] is OpenValue owner ? call.Machine.MemberOf(owner, call.Method.Id, call.Method.Returns) : OpenValue.Any;
 
     private static bool IsEmpty(Invocation call, Func<string, bool> isEmpty) =>
-        call[0] is null ? throw new ThrownByCode("System.ArgumentNullException", "A text that must be given is null.") : isEmpty(call.Text(0));
+        call[0] is null ? throw Refused("System.ArgumentNullException", call) : isEmpty(call.Text(0));
 
     private static void Compare(string name, Func<int, bool> throws) => Guard("ArgumentOutOfRangeException", name, call =>
         throws(Orders.Default(call.Machine).Compare(call.Key(0), name.EndsWith("Than", StringComparison.Ordinal) || name.EndsWith("ThanOrEqual", StringComparison.Ordinal) ? call.Key(1) : call.Default())));
 
     private static void Guard(string exception, string name, Func<Invocation, bool> throws) => FrameworkTable.Add("System." + exception, name, call =>
-        throws(call) ? throw new ThrownByCode("System." + exception, "A value is refused.") : null);
+        throws(call) ? throw Refused("System." + exception, call) : null);
+
+    // What was refused is the last argument: the compiler writes down what stands in the code.
+    private static ThrownByCode Refused(string type, Invocation call)
+    {
+        object? named = call.Count > 1 && call[call.Count - 1] is TextValue name ? name : OpenValue.Any;
+        return new ThrownByCode(type, "A value is refused.", new ExceptionValue(type, []) { Parameter = named });
+    }
 }

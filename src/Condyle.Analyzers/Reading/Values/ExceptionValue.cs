@@ -12,7 +12,7 @@ internal sealed class ExceptionValue(string type, IReadOnlyList<object?> argumen
     public string Type { get; } = type;
 
     /// <summary>One that the framework made, of which only the type is known.</summary>
-    public static ExceptionValue OfFramework(string type) => new(type, []) { Inner = OpenValue.Any };
+    public static ExceptionValue OfFramework(string type) => new(type, []) { Inner = OpenValue.Any, Parameter = OpenValue.Any };
 
     /// <summary>What it says; an unknown text where the framework chooses the words.</summary>
     public TextValue Message { get; } = arguments.Count == 0 || arguments[0] is not TextValue message || NamesParameterFirst(type) || (type == Several && arguments.Count > 1) ? TextValue.Open
@@ -26,7 +26,7 @@ internal sealed class ExceptionValue(string type, IReadOnlyList<object?> argumen
     public IReadOnlyList<object?>? All { get; } = type == Several ? AllOf(arguments) : null;
 
     /// <summary>The name of the parameter that it is about.</summary>
-    public object? Parameter { get; } = ParameterOf(type, arguments);
+    public object? Parameter { get; init; } = ParameterOf(type, arguments);
 
     /// <summary>One that code makes: what it is given for several is enumerated.</summary>
     public static ExceptionValue Of(string type, object?[] arguments, Machine machine)
