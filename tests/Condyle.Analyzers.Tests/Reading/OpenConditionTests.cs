@@ -56,7 +56,10 @@ public class OpenConditionTests
     /// <summary>A structure that is one of two is so part by part, and what a text was tried to be read as is a truth like any other.</summary>
     [Theory]
     [InlineData("var o = i > 3 ? new Shape(1, true) : new Shape(3, true); if (!o.IsRound || o.Sides > 3 || o.Sides == 0) rig.Group(\"never\"); rig.Group(\"a\");", "a")]
-    [InlineData("var (name, sides) = i > 3 ? (\"a\", 1) : (\"a\", 2); if (sides == 0) rig.Group(\"never\"); rig.Group(name);")]
+    [InlineData("var (name, sides) = i > 3 ? (\"a\", 1) : (\"a\", 2); if (sides == 0) rig.Group(\"never\"); rig.Group(name);", "a")]
+    [InlineData("var o = new Shape(5, true); if (i > 3) o = new Shape(7, true); if (!o.IsRound || o.Sides < 5) rig.Group(\"never\"); rig.Group(\"a\");", "a")]
+    [InlineData("Shape o; if (i > 3) o = new Shape(7, true); else throw new NotSupportedException(); if (!o.IsRound || o.Sides != 7) rig.Group(\"never\"); rig.Group(\"a\");", "a")]
+    [InlineData("Shape o; if (i < 3) throw new NotSupportedException(); else o = new Shape(7, true); if (!o.IsRound || o.Sides != 7) rig.Group(\"never\"); rig.Group(\"a\");", "a")]
     [InlineData("var o = bool.TryParse(t, out var isPlain) && isPlain ? new Shape(1, true) : new Shape(3, true); if (isPlain != isPlain || o.Sides > 3) rig.Group(\"never\"); if (!isPlain && o.Sides != 3) rig.Group(\"never\"); rig.Group(\"a\");", "a")]
     [InlineData("var o = new Shape(5, true); if (i > 3) o = new Shape(5, false); if (o.IsRound) rig.Group(\"a\"); else rig.Group(\"b\"); o.Turn(i > 3 ? 1 : 1); if (o.Sides != 6) rig.Group(\"never\");", "a", "b")]
     public async Task A_structure_that_is_one_of_two_is_known_in_what_they_share(string code, params string[] names) => Assert.Equal(

@@ -119,6 +119,9 @@ internal sealed class Journal
         /// <summary>What it holds now, to be compared later.</summary>
         public Entry Now() => Items is not null ? this with { Before = Items[Index] } : this with { Snapshot = Collection!.Snapshot() };
 
+        /// <summary>The same where what was written since a mark is undone: a structure's fields are, too.</summary>
+        public Entry Kept() => Now() is var now && Items is not null ? now with { Before = ValueCopies.Of(now.Before) } : now;
+
         public bool LiesIn(HashSet<object> places) => places.Contains((object?)Items ?? Collection!);
 
         public bool HoldsTheSameNow() => Items is not null

@@ -184,13 +184,7 @@ internal sealed partial class Machine
     private static Func<Func<object?, object?, object?>, object>? PartsOf(object? a, object? b) => (a, b) switch
     {
         (TupleValue { IsPair: false, IsObject: false } x, TupleValue { IsPair: false, IsObject: false } y) when x.Items.Length == y.Items.Length && x.TypeName == y.TypeName => merge => new TupleValue([.. x.Items.Zip(y.Items, merge)]),
-        (ObjectValue { Type.IsStruct: true, Collection: null } x, ObjectValue y) when x.Type == y.Type && HaveSameArguments(x, y) => merge =>
-        {
-            var whole = x.Copy();
-            for (var i = 0; i < whole.Fields.Length; i++)
-                whole.Fields[i] = merge(x.Fields[i], y.Fields[i]);
-            return whole;
-        },
+        (ObjectValue { Type.IsStruct: true, Collection: null } x, ObjectValue y) when x.Type == y.Type && HaveSameArguments(x, y) => merge => new ObjectValue(x.Type, [.. x.Fields.Zip(y.Fields, merge)], x.TypeArguments),
         _ => null,
     };
 

@@ -26,7 +26,7 @@ internal sealed partial class Machine
         var said = Draft.Log.Count;
 
         var a = Try(frame, first, stops, stack, assumed: (condition, true));
-        var afterA = Journal.Since(mark).Select(entry => entry.Now()).ToList();
+        var afterA = Journal.Since(mark).Select(entry => entry.Kept()).ToList();
         Journal.UndoTo(mark);
         var b = Try(frame, second, stops, stack, assumed: (condition, false));
         var fromB = Journal.Since(mark);
