@@ -17,21 +17,24 @@ internal sealed class FileNames
     private readonly HashSet<int> used = [];
     private readonly HashSet<int> declared = [];
 
-    private FileNames(SyntaxNode root)
+    private FileNames(SyntaxTree tree)
     {
-        foreach (var token in root.DescendantTokens())
+        foreach (var member in CodeMentions.Of(tree, CancellationToken.None).Members)
         {
-            if (token.IsKind(SyntaxKind.IdentifierToken))
-                used.Add(NumberOf(token.ValueText));
+            foreach (var name in member.Mentions)
+                used.Add(NumberOf(name));
         }
 
+        var root = tree.GetRoot();
+        foreach (var name in root.DescendantNodes(node => node is BaseTypeDeclarationSyntax or not MemberDeclarationSyntax or BaseNamespaceDeclarationSyntax).OfType<SimpleNameSyntax>())
+            used.Add(NumberOf(name.Identifier.ValueText));
         if (root is not CompilationUnitSyntax file)
             return;
         Declare(file.Usings);
         Declare(file.Members);
     }
 
-    public static FileNames Of(SyntaxTree tree) => Kept.GetValue(tree, static of => new FileNames(of.GetRoot()));
+    public static FileNames Of(SyntaxTree tree) => Kept.GetValue(tree, static of => new FileNames(of));
 
     /// <summary>Types, extension members and names given to types: who runs code of this file from elsewhere names one of them, or what names one of them.</summary>
     public IReadOnlyCollection<int> Declared => declared;

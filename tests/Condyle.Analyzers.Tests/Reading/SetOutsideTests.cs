@@ -37,13 +37,15 @@ public class SetOutsideTests
             public override int GetHashCode() => 0;
             public static Switch operator +(Switch one, int two) { Fleet.Added = "_group"; return one; }
         }
+        public abstract class Plant { protected Plant() => Fleet.Based = "_group"; }
+        public sealed class Winch : Plant;
         public static class Extensions { public static void Add(this Queue<string> names, string name) => Fleet.Listed = name; }
         public sealed class Unused { public override string ToString() => Fleet.NeverSaid = "_group"; }
         public sealed class Options { public string Suffix { get; set; } = ""; public List<string> Parts { get; } = []; }
         public static class Fleet
         {
             public static readonly List<string> Names = [];
-            public static string Suffix = "", Used = "", Parted = "", Said = "", Compared = "", Added = "", Listed = "", NeverSaid = "", Prepared = "";
+            public static string Suffix = "", Used = "", Parted = "", Said = "", Compared = "", Added = "", Listed = "", NeverSaid = "", Prepared = "", Based = "";
             public static event Action? Made;
             public static void Add(string name) => Names.Add(name);
             public static Crane Fit(Crane crane) { crane.Options.Suffix = "_group"; crane.Options.Parts.Add("x"); return crane.On("_group"); }
@@ -67,6 +69,7 @@ public class SetOutsideTests
     [InlineData("if (Stock.Names.Count == 0) throw new InvalidOperationException();", "Stocked()")]
     [InlineData("rig.Group(\"arm\" + Fleet.Used);", "Made()")]
     [InlineData("rig.Group(\"arm\" + Fleet.Parted);", "Made()")]
+    [InlineData("rig.Group(\"arm\" + Fleet.Based);", "Made()")]
     [InlineData("rig.Group(\"arm\" + Fleet.Said);", "Made()")]
     [InlineData("rig.Group(\"arm\" + Fleet.Compared);", "Made()")]
     [InlineData("rig.Group(\"arm\" + Fleet.Added);", "Made()")]
@@ -128,6 +131,7 @@ public class SetOutsideTests
                 _ = $"{one + 1} {first} {new List<object> { 2 }.Contains(one)}";
             }
             _ = new Queue<string> { "_group" };
+            _ = new Winch();
             return crane;
         }
         """;

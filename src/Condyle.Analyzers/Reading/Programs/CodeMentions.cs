@@ -26,7 +26,8 @@ internal sealed class CodeMentions
                 case UsingDirectiveSyntax { Alias.Name: var alias }:
                     Add([alias.Identifier.ValueText], type: null, [node]);
                     break;
-                case TypeDeclarationSyntax { ParameterList: not null } type:
+                case TypeDeclarationSyntax type when type.BaseList is not null || type.ParameterList is not null:
+                    // Who makes an object makes what it derives from as well.
                     Add([type.Identifier.ValueText], type.Identifier.ValueText, type.BaseList is { } bases ? [bases] : []);
                     break;
                 case MemberDeclarationSyntax member and not (BaseNamespaceDeclarationSyntax or BaseTypeDeclarationSyntax or GlobalStatementSyntax or DelegateDeclarationSyntax or EnumMemberDeclarationSyntax):
