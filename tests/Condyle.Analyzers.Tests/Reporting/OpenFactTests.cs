@@ -46,10 +46,22 @@ public class OpenFactTests
     [Fact]
     public Task A_name_that_may_end_rightly_is_left_alone() => RigSnippet.FindsByReading("""
         var part = Environment.GetEnvironmentVariable("PART");
-        rig.Group(part ?? "arm");
         rig.Group($"arm_{part}");
         rig.Group($"{part}_group");
         rig.Group(part + "oup");
+        """);
+
+    [Fact]
+    public Task A_name_that_ends_wrongly_where_none_is_given_is_flagged() => RigSnippet.FindsByReading("""
+        var part = Environment.GetEnvironmentVariable("PART");
+        rig.Group(part ?? {|CDY1001:"arm"|});
+        """);
+
+    [Fact]
+    public Task A_name_that_ends_rightly_where_none_is_given_is_left_alone() => RigSnippet.FindsByReading("""
+        var part = Environment.GetEnvironmentVariable("PART");
+        rig.Group(part ?? "arm_group");
+        rig.Group($"{part ?? "arm"}_group");
         """);
 
     [Fact]
