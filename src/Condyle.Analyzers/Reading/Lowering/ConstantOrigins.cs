@@ -59,7 +59,7 @@ internal static class ConstantOrigins
         };
         if (value is null)
             return [];
-        if (value is LiteralExpressionSyntax || model?.SyntaxTree != value.SyntaxTree || CodeNesting.TooDeepIn(value) is not null || model.GetOperation(value) is not { } operation)
+        if (value is LiteralExpressionSyntax || model?.SyntaxTree != value.SyntaxTree || CodeNesting.TooDeepIn(value) is not null || Compiler.Asked(() => model.GetOperation(value)) is not { } operation)
             return value.DescendantNodesAndSelf().OfType<LiteralExpressionSyntax>().Where(literal => literal.IsKind(SyntaxKind.StringLiteralExpression));
         pending.Push(operation);
         return [];

@@ -64,7 +64,9 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
 
     private IOperation? OperationOf(SyntaxNode code) => CodeNesting.TooDeepIn(code) is { } deep
         ? throw new ReadingStopped($"code lies more than {Limits.SyntaxDepth} deep inside itself", new Origin(deep.SyntaxTree.FilePath, deep.Span))
-        : models(code.SyntaxTree).GetOperation(code, cancellation);
+        // It has an operation for all code that is whole.
+        : Compiler.Asked(() => (IsAnswered: true, Operation: models(code.SyntaxTree).GetOperation(code, cancellation))) is { IsAnswered: true, Operation: var operation } ? operation
+        : throw new ReadingStopped("the compiler itself fails on code that is half typed", new Origin(code.SyntaxTree.FilePath, code.Span));
 
     private CodeBody? Lower(IMethodSymbol method, SyntaxTree tree)
     {

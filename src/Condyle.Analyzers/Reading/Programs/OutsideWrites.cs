@@ -32,7 +32,7 @@ internal sealed class OutsideWrites(Compilation compilation, Func<SyntaxTree, Se
         return most;
     }
 
-    private ISymbol? SymbolOf(SyntaxNode node) => models(node.SyntaxTree).GetSymbolInfo(node, cancellation) is var info ? info.Symbol ?? info.CandidateSymbols.FirstOrDefault() : null;
+    private ISymbol? SymbolOf(SyntaxNode node) => Compiler.Asked(() => models(node.SyntaxTree).GetSymbolInfo(node, cancellation)) is var info && !info.CandidateSymbols.IsDefault ? info.Symbol ?? info.CandidateSymbols.FirstOrDefault() : null;
 
     private static string? IdOf(ISymbol symbol) => symbol switch
     {

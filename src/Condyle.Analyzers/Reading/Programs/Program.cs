@@ -98,7 +98,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
         var names = outside.NamesFor(definition.Name);
         var used = new HashSet<string>(names.SelectMany(outside.AllMentioning).SelectMany(code => code.DescendantNodes()).OfType<BaseObjectCreationExpressionSyntax>()
             .Where(creation => creation is not ObjectCreationExpressionSyntax { Type: var type } || names.Contains(MemberNames.NameOf(type) ?? ""))
-            .Select(creation => models(creation.SyntaxTree).GetSymbolInfo(creation, cancellation).Symbol).OfType<IMethodSymbol>().Select(made => TypeKeys.MethodOf(made.OriginalDefinition).Id));
+            .Select(creation => Compiler.Asked(() => models(creation.SyntaxTree).GetSymbolInfo(creation, cancellation).Symbol)).OfType<IMethodSymbol>().Select(made => TypeKeys.MethodOf(made.OriginalDefinition).Id));
         var found = definition.Constructors.Where(constructor => used.Contains(constructor.Id) || (outside.RunsProgram && constructor.Parameters.Count == 0)).ToList();
         return found.Count > 0 ? found : [definition.Constructors[0]];
     }

@@ -38,6 +38,22 @@ public class FailedOnceTests
     public Task A_rig(string body, string members) => IsSurvived(Oracle.Rig(body, members));
 
     [Fact]
+    public Task Code_on_which_the_compiler_itself_fails() => IsSurvived(Oracle.Usings +
+        """
+        public sealed class TestRig : IRigDefinition
+        {
+            public void Define(RigDraft rig)
+            {
+                var body Handrig.Control("body");
+                $$= (rig, body, Side.Left);
+            }
+            private static void Hand(RigDraft rig, Control body, Side side) => rig.Control($"hand_{side}").Under(body).Switch("fk");        var body = rig.Control("body");
+                foreach (var side in Side.Both)
+                    Hand(rig, body, side);
+        }
+        """);
+
+    [Fact]
     public Task Files_that_have_no_path_of_their_own() => IsSurvived(
         ("", Oracle.Rig("rig.Group(\"crate\"); Helper.Say(rig); while (true) { }")),
         ("", Oracle.Usings + "static class Helper { public static void Say(RigDraft rig) { } }"));
