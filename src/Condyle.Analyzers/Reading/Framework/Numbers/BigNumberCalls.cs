@@ -37,7 +37,7 @@ internal static class BigNumberCalls
         Two("Addition", "Add", (a, b) => a + b);
         Two("Subtraction", "Subtract", (a, b) => a - b);
         Two("Multiply", "Multiply", (a, b) => a * b);
-        Two("Division", "Divide", (a, b) => BigInteger.Divide(a, b));
+        Two("Division", "Divide", (a, b) => BigInteger.Divide(a, b), alwaysChecked: true);
         Two("Modulus", "Remainder", (a, b) => BigInteger.Remainder(a, b));
         Two("BitwiseAnd", "", (a, b) => a & b);
         Two("BitwiseOr", "", (a, b) => a | b);
@@ -48,7 +48,7 @@ internal static class BigNumberCalls
         One("UnaryPlus", "", a => a);
         One("Increment", "", a => a + 1);
         One("Decrement", "", a => a - 1);
-        One("", "Abs", BigInteger.Abs);
+        One("", "Abs", BigInteger.Abs, alwaysChecked: true);
         Add("op_OnesComplement", call => make(-Number(call, 0) - 1, false));
         Add("op_LeftShift", call => make(Shifted(call, left: true), false));
         Add("op_RightShift", call => make(Shifted(call, left: false), false));
@@ -63,19 +63,20 @@ internal static class BigNumberCalls
         foreach (var name in new[] { "op_Implicit", "op_Explicit", "op_CheckedExplicit" })
             Add(name, call => Converted(call, type, make, isChecked: type == Big || name == "op_CheckedExplicit"));
         Add("Parse", call => BigInteger.TryParse(call.Text(0), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && call.Text(0).All(character => character is '-' or (>= '0' and <= '9'))
-            ? make(number, true)
+            ? Divided(() => make(number, true))
             : throw call.Unknown());
         Add("ToString", call => call.Count == 1 || call[1] == OtherCalls.InvariantCulture ? TextValue.Plain(Number(call, 0).ToString(CultureInfo.InvariantCulture)) : OpenValue.Any);
 
         void Add(string name, Func<Invocation, object?> run) => FrameworkTable.Add(type, name, run);
 
-        void Two(string op, string name, Func<BigInteger, BigInteger, BigInteger> run)
+        void Two(string op, string name, Func<BigInteger, BigInteger, BigInteger> run, bool alwaysChecked = false)
         {
-            object Run(Invocation call, bool isChecked) => Divided(() => make(run(Number(call, 0), Number(call, 1)), isChecked));
+            object Run(Invocation call, bool isChecked) => Divided(() => make(run(Number(call, 0), Number(call, 1)), isChecked || alwaysChecked));
             Named(op, name, Run);
         }
 
-        void One(string op, string name, Func<BigInteger, BigInteger> run) => Named(op, name, (call, isChecked) => Divided(() => make(run(Number(call, 0)), isChecked)));
+        void One(string op, string name, Func<BigInteger, BigInteger> run, bool alwaysChecked = false) =>
+            Named(op, name, (call, isChecked) => Divided(() => make(run(Number(call, 0)), isChecked || alwaysChecked)));
 
         void Named(string op, string name, Func<Invocation, bool, object> run)
         {
@@ -118,7 +119,25 @@ internal static class BigNumberCalls
     {
         if (call.Method.Returns is { } returns && returns.Id != type)
             return call[0] is not (BigInteger or WideValue) ? throw call.Unknown() : To(returns, Number(call, 0), isChecked) ?? throw call.Unknown();
-        return call[0] is float or double or decimal ? make(Truncated(call[0]!), isChecked) : make(Number(call, 0), isChecked);
+        return Divided(() => call[0] switch
+        {
+            decimal exact => make(new BigInteger(exact), true),
+            float or double => OfReal(Convert.ToDouble(call[0], CultureInfo.InvariantCulture), call, make, isChecked),
+            _ => make(Number(call, 0), isChecked),
+        });
+    }
+
+    // What a real number out of range becomes isn't the same in every version of .NET.
+    private static object OfReal(double real, Invocation call, Func<BigInteger, bool, object> make, bool isChecked)
+    {
+        try
+        {
+            return make(new BigInteger(real), true);
+        }
+        catch (OverflowException) when (!isChecked)
+        {
+            throw call.Unknown();
+        }
     }
 
     // A number that is too large for what it is made into is refused, or loses its upper bits.
@@ -138,8 +157,6 @@ internal static class BigNumberCalls
             return NumberConversions.Convert((ulong)number, type.Shape, isChecked);
         return isChecked ? throw new ThrownByCode("System.OverflowException", "A number is too large for its type.") : NumberConversions.Convert((ulong)(number & ulong.MaxValue), type.Shape, isChecked: false);
     }
-
-    private static BigInteger Truncated(object real) => Divided(() => real is decimal exact ? new BigInteger(exact) : new BigInteger(Convert.ToDouble(real, CultureInfo.InvariantCulture)));
 
     private static T Divided<T>(Func<T> run)
     {
