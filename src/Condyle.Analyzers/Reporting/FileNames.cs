@@ -23,11 +23,20 @@ internal sealed class FileNames
         {
             foreach (var name in member.Mentions)
                 used.Add(NumberOf(name));
+            if (member.BuildsRigs)
+                used.UnionWith(MemberNames.OfBuilders.Select(NumberOf));
         }
 
         var root = tree.GetRoot();
-        foreach (var name in root.DescendantNodes(node => node is BaseTypeDeclarationSyntax or not MemberDeclarationSyntax or BaseNamespaceDeclarationSyntax).OfType<SimpleNameSyntax>())
-            used.Add(NumberOf(name.Identifier.ValueText));
+        foreach (var node in root.DescendantNodes(node => node is BaseTypeDeclarationSyntax or not MemberDeclarationSyntax or BaseNamespaceDeclarationSyntax))
+        {
+            // A part of a type, and what lies in it, needn't name the type to call what other parts hold.
+            if (node is SimpleNameSyntax name)
+                used.Add(NumberOf(name.Identifier.ValueText));
+            else if (node is TypeDeclarationSyntax type && type.Modifiers.Any(SyntaxKind.PartialKeyword))
+                used.Add(NumberOf(type.Identifier.ValueText));
+        }
+
         if (root is not CompilationUnitSyntax file)
             return;
         Declare(file.Usings);

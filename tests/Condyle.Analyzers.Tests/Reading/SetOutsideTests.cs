@@ -118,6 +118,22 @@ public class SetOutsideTests
             ("rig.cs", Oracle.Usings + "public sealed class Docker : IRigDefinition { private readonly string suffix; public Docker() => suffix = \"x\"; public Docker(string suffix) => this.suffix = suffix; public void Define(RigDraft rig) => rig.Group(\"arm\" + suffix); }"),
             ("program.cs", "internal static class Program { public static int Main(string[] args) { _ = new Docker(\"y\"); return Condyle.Host.RigProgram.Run(args); } }")));
 
+    /// <summary>What builds rigs may be handed on, or go by another name.</summary>
+    [Theory]
+    [InlineData("new IRigDefinition[] { new Docker() }.Select(Rig.Examine).ToList();")]
+    [InlineData("Func<IRigDefinition, Rig> build = Rig.Build; build(new Docker());")]
+    [InlineData("Built.Examine(new Docker());", "using Built = Condyle.Rig;")]
+    [InlineData("Examine(new Docker());", "using static Condyle.Rig;")]
+    [InlineData("Run([]);", "using static Condyle.Host.RigProgram;")]
+    [InlineData("Started.Run([]);", "using Started = Condyle.Host.RigProgram;")]
+    public async Task What_is_set_before_any_way_to_build_is_not_known(string build, string given = "")
+    {
+        const string Docker = "public sealed class Docker : IRigDefinition { public void Define(RigDraft rig) => rig.Group(\"arm\" + Fleet.Suffix); } public static class Fleet { public static string Suffix = \"\"; }";
+        Task<IReadOnlyList<string>> With(string code) => Findings.InFiles(("rig.cs", Oracle.Usings + Docker), ("program.cs", given + Oracle.Usings + $"internal static class Program {{ public static void Main() {{ {code} }} }}"));
+        Assert.NotEmpty(await With(build));
+        Assert.Empty(await With("Fleet.Suffix = \"_group\"; " + build));
+    }
+
     private const string Made = """
         private static Crane Made()
         {

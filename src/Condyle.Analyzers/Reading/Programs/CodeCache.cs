@@ -21,7 +21,9 @@ internal sealed class CodeCache
         if (code.Elsewhere == elsewhere)
             return code;
         Kept.Remove(tree);
-        return Kept.GetValue(tree, _ => new TreeCode(elsewhere));
+        var anew = Kept.GetValue(tree, _ => new TreeCode(elsewhere));
+        // Another project that has the file may have been faster.
+        return anew.Elsewhere == elsewhere ? anew : new TreeCode(elsewhere);
     }
 
     /// <summary>What readings have asked about all that is declared.</summary>

@@ -23,8 +23,8 @@ internal sealed class CodeMentions
                 case CompilationUnitSyntax { Members: var top } when top.Any(member => member is GlobalStatementSyntax):
                     Add([], type: null, [.. top.OfType<GlobalStatementSyntax>()]);
                     break;
-                case UsingDirectiveSyntax { Alias.Name: var alias }:
-                    Add([alias.Identifier.ValueText], type: null, [node]);
+                case UsingDirectiveSyntax directive when MemberNames.NamesOf(directive) is { Count: > 0 } given:
+                    Add(given, type: null, [node]);
                     break;
                 case TypeDeclarationSyntax type when type.BaseList is not null || type.ParameterList is not null:
                     // Who makes an object makes what it derives from as well.

@@ -23,14 +23,16 @@ internal sealed class MemberNames
         if (type is not null)
             Mentions.Add(type);
         RunsFirst = code is [MethodDeclarationSyntax method] && AttributesOf(method).Any(name => name == "ModuleInitializer");
+        if (code is [UsingDirectiveSyntax { NamespaceOrType: var given }] && Builders.TryGetValue(NameOf(given) ?? "", out var all))
+            Builds(all);
         var building = new HashSet<SyntaxNode>();
         foreach (var node in code.SelectMany(part => part.DescendantNodes()))
         {
             switch (node)
             {
-                case InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax { Expression: var builder, Name: var called } } when Builders.TryGetValue(NameOf(builder) ?? "", out var methods) && methods.Contains(called.Identifier.ValueText):
-                    BuildsRigs = true;
-                    RunsProgram |= called.Identifier.ValueText == "Run";
+                // Called or handed on to be called.
+                case MemberAccessExpressionSyntax { Expression: var builder, Name: var called } when Builders.TryGetValue(NameOf(builder) ?? "", out var methods) && methods.Contains(called.Identifier.ValueText):
+                    Builds([called.Identifier.ValueText]);
                     building.UnionWith([called, builder, (builder as MemberAccessExpressionSyntax)?.Name ?? builder]);
                     break;
                 case SimpleNameSyntax name when !building.Contains(name):
@@ -47,11 +49,11 @@ internal sealed class MemberNames
 
     public HashSet<string> Mentions { get; } = [];
 
-    /// <summary>Whether it calls what builds a rig, or what makes the main program of a project.</summary>
-    public bool BuildsRigs { get; }
+    /// <summary>Whether it names what builds a rig, or what makes the main program of a project, or gives it another name.</summary>
+    public bool BuildsRigs { get; private set; }
 
-    /// <summary>Whether it calls the main program of a project, which makes the rigs itself.</summary>
-    public bool RunsProgram { get; }
+    /// <summary>Whether it names the main program of a project, which makes the rigs itself.</summary>
+    public bool RunsProgram { get; private set; }
 
     /// <summary>Whether it runs before everything else.</summary>
     public bool RunsFirst { get; }
@@ -59,6 +61,14 @@ internal sealed class MemberNames
     /// <summary>Whether it is called by the same names as another one, and is there on its own account or not as that is.</summary>
     public bool IsCalledAs(MemberNames other) =>
         BuildsRigs == other.BuildsRigs && RunsProgram == other.RunsProgram && RunsFirst == other.RunsFirst && Names.SequenceEqual(other.Names);
+
+    /// <summary>The names by which what builds rigs is named, which count for none that a member mentions.</summary>
+    public static IEnumerable<string> OfBuilders => Builders.SelectMany(builder => builder.Value.Append(builder.Key));
+
+    /// <summary>The names by which code calls what a directive gives it; none where it gives nothing to be called.</summary>
+    public static IReadOnlyList<string> NamesOf(UsingDirectiveSyntax directive) => directive.Alias is { } alias ? [alias.Name.Identifier.ValueText]
+        : directive.StaticKeyword != default && Builders.TryGetValue(NameOf(directive.NamespaceOrType) ?? "", out var methods) ? [.. methods]
+        : [];
 
     /// <summary>The names by which a member is called. What nobody calls by a name of its own goes with its type.</summary>
     public static IReadOnlyList<string> NamesOf(MemberDeclarationSyntax member, string type) => member switch
@@ -75,6 +85,8 @@ internal sealed class MemberNames
         BaseFieldDeclarationSyntax field => [.. field.Declaration.Variables.Select(variable => variable.Identifier.ValueText), type],
         _ => [type],
     };
+
+    private void Builds(IEnumerable<string> methods) => (BuildsRigs, RunsProgram) = (true, RunsProgram || methods.Contains("Run"));
 
     // The definition of a rig is called by who builds it.
     private static bool IsLookedFor(MethodDeclarationSyntax method) => method.Identifier.ValueText != "Define" && AttributesOf(method).Any(name => !UnspokenNames.OfRemarks.Contains(name));
