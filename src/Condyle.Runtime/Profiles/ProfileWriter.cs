@@ -109,8 +109,8 @@ internal sealed class ProfileWriter
             }
         }
 
-        if (!moving.Any(joint => level.Holds(rig.Joints[joint].Name)))
-            throw profile.Wrong($"its level of detail '{level.Name}' leaves out all that moves", "Keep a joint");
+        if (!rig.Joints.Any(joint => level.Holds(joint.Name)))
+            throw profile.Wrong($"its level of detail '{level.Name}' leaves out every joint", "Keep one");
     }
 
     private ProfileFile FileOf(string path, DetailLevel? level)
