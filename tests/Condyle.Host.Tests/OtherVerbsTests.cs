@@ -160,6 +160,7 @@ public sealed class OtherVerbsTests
         program.Write("hoist.gltf", Hoist.Delivered);
         program.Write("turn.bvh", "HIERARCHY\nROOT arm\n{\nOFFSET 0 200 0\nCHANNELS 3 Zrotation Xrotation Yrotation\nJOINT load\n{\nOFFSET 0 0 150\nCHANNELS 3 Zrotation Xrotation Yrotation\n}\n}\nMOTION\nFrames: 2\nFrame Time: 0.5\n0 0 0 0 0 0\n0 0 50 0 40 0\n");
         Assert.Equal(0, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--out", program.Path));
+        Assert.Matches("'hook' within .*40°, at 0\\.5 s", program.Output); // it is off in degrees alone, and most at the end
         Assert.Contains("'slew.crank' stays at its default, and would bring 'hook' nearer at 0.5 s: a match sets no dials. Key it in the file", program.Output, StringComparison.Ordinal);
         Assert.Equal(0, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--out", program.Path, "--json"));
         var needed = System.Text.Json.JsonDocument.Parse(program.Output).RootElement.GetProperty("neededDials");

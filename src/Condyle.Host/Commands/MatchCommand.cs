@@ -43,11 +43,14 @@ internal sealed class MatchCommand(Surroundings surroundings, MatchRequest reque
         return map;
     }
 
+    // A joint that turns where it stands is off in degrees alone; one tells as much as the other where a tolerance has both, 1 mm and 0.1°.
+    private static double HowFar(Deviation off) => Math.Max(off.Metres.Value * 1000, off.Degrees.Value * 10);
+
     private void Show(string rig, MotionMatchResult result, string output)
     {
         surroundings.Output.WriteLine($"{rig}: {result.Clip.Name}, {Say.Seconds(result.Clip.Seconds)}, within {Say.Both(result.Largest)} of the motion");
-        foreach (var joint in result.Joints.Where(joint => joint.From is not null).OrderByDescending(joint => joint.Off.Metres.Value).Take(MostJoints))
-            surroundings.Output.WriteLine($"  '{joint.Joint}' within {Say.Both(joint.Off)}, at {Say.Seconds(joint.Off.Metres.At)}");
+        foreach (var joint in result.Joints.Where(joint => joint.From is not null).OrderByDescending(joint => HowFar(joint.Off)).Take(MostJoints))
+            surroundings.Output.WriteLine($"  '{joint.Joint}' within {Say.BothAt(joint.Off)}");
         if (result.NotInRig.Count > 0)
             surroundings.Output.WriteLine($"  not in the rig, unless --joint says what it is there: {Say.Names(result.NotInRig)}");
         if (result.NotInMotion.Count > 0)

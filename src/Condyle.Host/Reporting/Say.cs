@@ -16,6 +16,11 @@ internal static class Say
     /// <summary>A distance and an angle that something lies within.</summary>
     public static string Both(Deviation deviation) => Figures.Both(deviation);
 
+    /// <summary>The same, and when: of a joint both needn't be largest at one time.</summary>
+    public static string BothAt(Deviation deviation) => Seconds(deviation.Metres.At) == Seconds(deviation.Degrees.At)
+        ? $"{Both(deviation)}, at {Seconds(deviation.Metres.At)}"
+        : $"{Metres(deviation.Metres.Value)}, at {Seconds(deviation.Metres.At)}, and {Degrees(deviation.Degrees.Value)}, at {Seconds(deviation.Degrees.At)}";
+
     public static string Seconds(double seconds) => Figures.Seconds(seconds);
 
     public static string Count(int count, string one, string? many = null) => count == 1 ? $"1 {one}" : $"{count} {many ?? one + "s"}";
