@@ -124,6 +124,9 @@ internal sealed class Buffers
         var to = (float*)Unsafe.AsPointer(ref own.First);
         for (var i = 0; i < sizes.Lasting * Rigids.Components * Width; i += Vector256<float>.Count)
             Vector256.LoadUnsafe(ref from, (nuint)i).StoreAlignedNonTemporal(to + i);
+        // Such stores may be seen later than those after them, by a game that hands frames over with a flag alone.
+        if (Sse.IsSupported)
+            Sse.StoreFence();
         Frames = own;
     }
 
