@@ -52,7 +52,7 @@ internal sealed class ReadingSession
     {
         if (files.TryGetValue(tree, out var known))
             return known;
-        var own = declarations.DefinitionsIn(tree, cancellation).ToList();
+        var own = declarations.DefinitionsIn(tree, cancellation);
         // A definition in parts may lie here and there.
         var seen = new HashSet<string>(own.Select(entry => entry.Id));
         var others = reach.Reaching(tree, cancellation).SelectMany(other => declarations.DefinitionsIn(other, cancellation)).Where(entry => seen.Add(entry.Id));

@@ -12,6 +12,7 @@ namespace Condyle.Analyzers.Reading;
 internal sealed class Declarations
 {
     private static readonly ConditionalWeakTable<SyntaxTree, Print> Prints = new();
+
     private Declarations(ulong all) => All = all;
 
     public ulong All { get; }

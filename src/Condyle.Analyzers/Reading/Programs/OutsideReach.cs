@@ -28,14 +28,17 @@ internal sealed class OutsideReach
         IsEmpty = begin.Count == 0;
         RunsProgram = begin.Exists(one => Member(one).RunsProgram);
         var callers = Spread(begin, member => member.Names, (file, names) => file.MentioningAny(names), out building);
-        var called = Spread([.. begin, .. callers], member => member.Mentions, (file, names) => file.NamedAny(names), out _);
-        foreach (var one in begin.Concat(callers).Concat(called).OrderBy(one => one))
+        Spread([.. begin, .. callers], member => member.Mentions, (file, names) => file.NamedAny(names), out _);
+        for (var file = 0; file < files.Count; file++)
         {
-            foreach (var name in Member(one).Mentions)
+            for (var number = 0; number < reached[file].Length; number++)
             {
-                if (!mentions.TryGetValue(name, out var places))
-                    mentions[name] = places = [];
-                places.Add(one);
+                foreach (var name in reached[file][number] ? this.files[file][number].Mentions : [])
+                {
+                    if (!mentions.TryGetValue(name, out var places))
+                        mentions[name] = places = [];
+                    places.Add((file, number));
+                }
             }
         }
 
