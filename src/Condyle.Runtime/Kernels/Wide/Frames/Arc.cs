@@ -6,12 +6,12 @@ namespace Condyle.Runtime.Kernels.One;
 
 /// <summary>
 /// Angles without roots of unity, square roots and branches, as polynomials in squares. They were fitted to the functions in forty digits by Remez' exchange
-/// (Remez 1934); the largest relative error of each, before the rounding of a float, stands beside it. They are summed in pairs and pairs of pairs (Estrin 1960), so that
+/// (Remez 1934); the largest relative error of each with its coefficients as they stand, in floats, but summed exactly, stands beside it. They are summed in pairs and pairs of pairs (Estrin 1960), so that
 /// fewer steps wait for each other, and the largest term comes last, as in Horner's scheme.
 /// </summary>
 internal static class Arc
 {
-    /// <summary>θ² from y = sin²(θ/2), for θ from 0 to a quarter turn: 4·arcsin²(√y). Error 5.9e-9.</summary>
+    /// <summary>θ² from y = sin²(θ/2), for θ from 0 to a quarter turn: 4·arcsin²(√y). Error 1.2e-8.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane Squared(Lane y)
     {
@@ -49,7 +49,7 @@ internal static class Arc
         return Lanes.FusedMultiplyAdd(sum, fourth, Line(squared, -0.5f, 1f));
     }
 
-    /// <summary>sin θ / θ from θ², for θ up to a quarter turn. Error 2.2e-11.</summary>
+    /// <summary>sin θ / θ from θ², for θ up to a quarter turn. Error 1.9e-8.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane Sine(Lane squared)
     {
@@ -59,7 +59,7 @@ internal static class Arc
         return Lanes.FusedMultiplyAdd(sum, squared, Lanes.Create(1f));
     }
 
-    /// <summary>θ / sin θ from θ², for θ up to a quarter turn. Error 2.8e-9.</summary>
+    /// <summary>θ / sin θ from θ², for θ up to a quarter turn. Error 5.3e-9.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane OverSine(Lane squared)
     {
@@ -69,7 +69,7 @@ internal static class Arc
         return Lanes.FusedMultiplyAdd(Lanes.FusedMultiplyAdd(high, fourth * fourth, low), squared, Lanes.Create(1f));
     }
 
-    /// <summary>cos θ from θ², for θ up to a quarter turn. Error 2.2e-10.</summary>
+    /// <summary>cos θ from θ², for θ up to a quarter turn, where it is nothing. Error 8.2e-9, of one.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane Cosine(Lane squared)
     {
