@@ -26,13 +26,28 @@ internal static class HalfAngle
 
     /// <summary>Sine and cosine of a half angle in radians, but for whole turns: those of the rotation, which has two quaternions.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static (Lane Sine, Lane Cosine) Parts(Lane half)
+    public static (Lane Sine, Lane Cosine) Parts(Lane half) => OfRest(Rest(half, MathF.PI, 1 / MathF.PI));
+
+    /// <summary>The same of an angle in degrees; its whole turns are taken out while they are exact.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static (Lane Sine, Lane Cosine) PartsOfDegrees(Lane degrees) => OfRest(Rest(degrees, 360f, 1f / 360) * Lanes.Create(MathF.PI / 360));
+
+    /// <summary>What is left of an angle without its whole turns.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Lane Rest(Lane angle, float turn, float over)
     {
-        var (whole, quarter) = (Lanes.Create(Whole), Lanes.Create(MathF.PI / 2));
-        var turns = Lanes.FusedMultiplyAdd(half, Lanes.Create(1 / MathF.PI), whole) - whole;
-        var rest = Lanes.FusedMultiplyAdd(turns, Lanes.Create(-MathF.PI), half);
-        rest = Lanes.MaxNative(-quarter, Lanes.MinNative(quarter, rest));
-        var squared = rest * rest;
-        return (rest * Arc.Sine(squared), Arc.Cosine(squared));
+        var whole = Lanes.Create(Whole);
+        var turns = Lanes.FusedMultiplyAdd(angle, Lanes.Create(over), whole) - whole;
+        return Lanes.FusedMultiplyAdd(turns, Lanes.Create(-turn), angle);
+    }
+
+    /// <summary>Rounding can leave more than a quarter turn.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static (Lane Sine, Lane Cosine) OfRest(Lane half)
+    {
+        var quarter = Lanes.Create(MathF.PI / 2);
+        half = Lanes.MaxNative(-quarter, Lanes.MinNative(quarter, half));
+        var squared = half * half;
+        return (half * Arc.Sine(squared), Arc.Cosine(squared));
     }
 }

@@ -7,9 +7,6 @@ namespace Condyle.Runtime.Kernels.One;
 /// <summary>Responses: T + rest rotation · moves, R · turn(X) · turn(Y) · turn(Z), S · (1 + scales). What no curve sets stays as it is.</summary>
 internal static class ResponseKernel
 {
-    /// <summary>Adding and taking it away rounds a float to a whole number.</summary>
-    private const float Whole = 3 << 22;
-
     [SkipLocalsInit]
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     public static void Run(ResponseBatch batch, Buffers pose)
@@ -37,22 +34,10 @@ internal static class ResponseKernel
     private static WideTurn Turned(WideTurn turn, in ResponseSums sums)
     {
         if (sums.TurnsX)
-            turn = turn.AboutFirst(Half(sums.Degrees.X));
+            turn = turn.AboutFirst(HalfAngle.PartsOfDegrees(sums.Degrees.X));
         if (sums.TurnsY)
-            turn = turn.AboutSecond(Half(sums.Degrees.Y));
-        return sums.TurnsZ ? turn.AboutThird(Half(sums.Degrees.Z)) : turn;
-    }
-
-    /// <summary>Sine and cosine of half an angle, without its whole turns: a quarter turn at most.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static (Lane Sine, Lane Cosine) Half(Lane degrees)
-    {
-        var (whole, quarter) = (Lanes.Create(Whole), Lanes.Create(MathF.PI / 2));
-        var turns = Lanes.FusedMultiplyAdd(degrees, Lanes.Create(1f / 360), whole) - whole;
-        var half = Lanes.FusedMultiplyAdd(turns, Lanes.Create(-360f), degrees) * Lanes.Create(MathF.PI / 360);
-        half = Lanes.MaxNative(-quarter, Lanes.MinNative(quarter, half));
-        var squared = half * half;
-        return (half * Arc.Sine(squared), Arc.Cosine(squared));
+            turn = turn.AboutSecond(HalfAngle.PartsOfDegrees(sums.Degrees.Y));
+        return sums.TurnsZ ? turn.AboutThird(HalfAngle.PartsOfDegrees(sums.Degrees.Z)) : turn;
     }
 }
 

@@ -32,8 +32,9 @@ internal readonly struct CubicThrough
     {
         get
         {
-            _ = ChordOf(span, out var length);
-            return new() { From = room.Nodes.Wide(span), To = room.Nodes.Wide(span + 1), FromSlope = room.Slopes.Wide(span) * length, ToSlope = room.Slopes.Wide(span + 1) * length };
+            var (from, to) = (room.Nodes.Wide(span), room.Nodes.Wide(span + 1));
+            var length = (to - from).Length;
+            return new() { From = from, To = to, FromSlope = room.Slopes.Wide(span) * length, ToSlope = room.Slopes.Wide(span + 1) * length };
         }
     }
 
