@@ -8,7 +8,8 @@ internal sealed class JointSamples
 {
     /// <summary>
     /// A channel that never leaves its rest by more than this is dropped: what is left of it is rounding. It lies far below the deviation that a bake may have,
-    /// and the report counts it, since it compares what the file will play.
+    /// and the report counts it, since it compares what the file will play. It shows where some joints of a long chain are dropped whose rounding others take back: the crane's load clip is
+    /// 0.015 mm off so, at the hook, and 0.004 mm with every turn kept.
     /// </summary>
     private const float RestMetres = 2e-6f, RestTurn = 1e-6f, RestScale = 1e-6f;
 
