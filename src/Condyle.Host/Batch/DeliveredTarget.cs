@@ -18,7 +18,7 @@ internal sealed class DeliveredTarget(CompiledRig rig, GltfFile delivered, BakeS
 
     public (IReadOnlyList<BakeReport> Reports, IReadOnlyList<string> Written) Bake(IReadOnlyList<Clip> clips, string name, CancellationToken cancellation)
     {
-        var result = RigBaker.Prepare(rig, delivered, clips, settings).Write(Path.Combine(folder, name + ".glb"), cancellation: cancellation);
+        var result = RigBaker.Prepare(rig, delivered, clips, settings).Write(Path.Combine(folder, FilesFor(name)[0]), cancellation: cancellation);
         return (result.Clips, withReports && result.Holds ? [result.File, .. ReportFiles.Write(result)] : [result.File]);
     }
 }

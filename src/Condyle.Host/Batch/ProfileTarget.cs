@@ -28,7 +28,7 @@ internal sealed class ProfileTarget : IBakeTarget
 
     public (IReadOnlyList<BakeReport> Reports, IReadOnlyList<string> Written) Bake(IReadOnlyList<Clip> clips, string name, CancellationToken cancellation)
     {
-        var (manifest, reports) = writer.Write(clips, folder, name, cancellation: cancellation)!.Value;
+        var (_, reports) = writer.Write(clips, folder, name, cancellation: cancellation)!.Value;
         return (reports, [.. FilesFor(name).Select(file => Path.Combine(folder, file))]);
     }
 }

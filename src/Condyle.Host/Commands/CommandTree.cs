@@ -142,7 +142,7 @@ internal static class CommandTree
         var choices = new Option<string[]>("--choice") { Description = "Which option a choice has, from a time in seconds on or all along: what rides by it, such as a hand by its space, is set so that the motion stays as it is.", HelpName = "NAME=OPTION[@SECONDS]", AllowMultipleArgumentsPerToken = true, DefaultValueFactory = _ => [] };
         var rest = Options.OneOf<RestPolicy>("--rest", "What is kept where the skeletons don't rest alike.");
         var limbs = Options.OneOf<LimbCopy>("--limbs", "Which copy of limbs is shown; both are set.");
-        var up = Options.UpAxis();
+        var up = Options.OneOf("--up", "The axis of a BVH file that points up: Y or Z.", Axis.Y, Axis.Z);
         var rate = Options.Number("--fps", "Frames per second, from 1 to 1000; without it, those of the motion, or 30.", "a number of frames per second");
         var command = new Command("match", "Puts motion capture, or a clip of an older skeleton, onto the controls of a rig, says how far each joint is off, and writes the controls with the clip for an animator or for bake.")
         {

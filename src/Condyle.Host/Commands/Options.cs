@@ -138,10 +138,14 @@ internal sealed class Options
     };
 
     /// <summary>One of a few values, in any letter case; the first of them unless it is said.</summary>
-    public static Option<T> OneOf<T>(string name, string description)
+    /// <param name="name">The option's name.</param>
+    /// <param name="description">What it is for.</param>
+    /// <param name="among">The values; all of their kind when none are given.</param>
+    public static Option<T> OneOf<T>(string name, string description, params ReadOnlySpan<T> among)
         where T : struct, Enum
     {
-        var (names, values) = (Enum.GetNames<T>(), Enum.GetValues<T>());
+        T[] values = among.Length > 0 ? [.. among] : Enum.GetValues<T>();
+        string[] names = [.. values.Select(value => value.ToString())];
         var option = new Option<T>(name)
         {
             Description = description,
@@ -152,25 +156,6 @@ internal sealed class Options
                 : Refused<T>(given, $"{name} takes {string.Join(", ", names[..^1])} or {names[^1]}, not '{given.Tokens[0].Value}'."),
         };
         option.CompletionSources.Add(names);
-        return option;
-    }
-
-    /// <summary>The axis of a file that points up.</summary>
-    public static Option<Axis> UpAxis()
-    {
-        var option = new Option<Axis>("--up")
-        {
-            Description = "The axis of a BVH file that points up: Y or Z.",
-            HelpName = "Y|Z",
-            DefaultValueFactory = _ => Axis.Y,
-            CustomParser = given => given.Tokens[0].Value switch
-            {
-                "Y" or "y" => Axis.Y,
-                "Z" or "z" => Axis.Z,
-                var other => Refused<Axis>(given, $"--up takes Y or Z, not '{other}'."),
-            },
-        };
-        option.CompletionSources.Add("Y", "Z");
         return option;
     }
 
