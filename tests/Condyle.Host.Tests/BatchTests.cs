@@ -246,6 +246,44 @@ public sealed class BatchTests
         Assert.Equal(0, program.Run("bake", program["clips"], "--out", program["build"]));
     }
 
+    [Theory]
+    [InlineData("link", "clips", "clips", "link")]
+    [InlineData("link", "clips", "link", "clips")]
+    [InlineData("link", ".", "clips", "link/clips")]
+    [InlineData("build/wave.glb", "../clips/wave.glb", "build", "clips")]
+    public void A_file_that_is_read_is_not_lost_by_way_of_a_link(string link, string target, string read, string output)
+    {
+        using var program = Harbour("wave");
+        Directory.CreateDirectory(program["build"]);
+        File.CreateSymbolicLink(program[link], target);
+        var before = FileHash.Of(program["clips/wave.glb"]);
+        Assert.Equal(2, program.Run("bake", program[read], "--out", program[output]));
+        Assert.Contains("a bake would be written over it", program.Error, StringComparison.Ordinal);
+        Assert.Equal(before, FileHash.Of(program["clips/wave.glb"]));
+    }
+
+    [Fact]
+    public void A_link_that_lies_where_a_bake_goes_is_replaced_and_what_it_leads_to_stays()
+    {
+        using var program = Harbour("wave");
+        Directory.CreateDirectory(program["build"]);
+        File.CreateSymbolicLink(program["build/wave.glb"], "../clips/wave.glb");
+        var before = FileHash.Of(program["clips/wave.glb"]);
+        Assert.Equal(0, program.Run("bake", program["clips"], "--out", program["build"]));
+        Assert.Null(new FileInfo(program["build/wave.glb"]).LinkTarget);
+        Assert.Equal(before, FileHash.Of(program["clips/wave.glb"]));
+    }
+
+    [Fact]
+    public void Links_that_lead_round_are_told_and_end()
+    {
+        using var program = Harbour("wave");
+        File.CreateSymbolicLink(program["there"], "back/on");
+        File.CreateSymbolicLink(program["back"], "there");
+        Assert.Equal(1, program.Run("bake", program["clips"], "--out", program["back/on"]));
+        Assert.Contains("it can't be written", program.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Reports_go_with_the_bake_that_they_are_of()
     {

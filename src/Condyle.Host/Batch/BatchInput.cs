@@ -26,10 +26,11 @@ internal sealed record BatchInput(string Path, string Name, string Output)
     /// <exception cref="BadInputException">One is.</exception>
     public static void CheckKept(IEnumerable<BatchInput> inputs, string delivered, IBakeTarget target, string folder)
     {
-        var read = inputs.Select(input => input.Path).Prepend(delivered).GroupBy(System.IO.Path.GetFullPath, StringComparer.OrdinalIgnoreCase).ToDictionary(same => same.Key, same => same.First(), StringComparer.OrdinalIgnoreCase);
+        var place = RealPath.Of(folder);
+        var read = inputs.Select(input => input.Path).Prepend(delivered).GroupBy(RealPath.Of, StringComparer.OrdinalIgnoreCase).ToDictionary(same => same.Key, same => same.First(), StringComparer.OrdinalIgnoreCase);
         foreach (var file in inputs.SelectMany(input => target.FilesFor(input.Name)))
         {
-            if (read.GetValueOrDefault(System.IO.Path.GetFullPath(System.IO.Path.Combine(folder, file))) is { } lost)
+            if (read.GetValueOrDefault(System.IO.Path.Combine(place, file)) is { } lost)
                 throw new BadInputException(lost, lost == delivered ? "it is the delivered file, and a bake would be written over it" : "a bake would be written over it", "Write to another folder with --out");
         }
     }
