@@ -9,6 +9,8 @@ internal readonly record struct ClockValue(long Ticks) : IComparable, IFramework
 
     public TimeSpan SinceMidnight => new(Ticks);
 
+    public DateTime OnTheFirstDay => new(Ticks);
+
     public static ClockValue Of(TimeSpan sinceMidnight) => sinceMidnight.Ticks is >= 0 and < TimeSpan.TicksPerDay
         ? new(sinceMidnight.Ticks)
         : throw new ArgumentOutOfRangeException(nameof(sinceMidnight));

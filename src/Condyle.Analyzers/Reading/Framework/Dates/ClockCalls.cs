@@ -18,28 +18,29 @@ internal static class ClockCalls
         Pure.Constant(Type + "MaxValue", new ClockValue(TimeSpan.TicksPerDay - 1));
         Pure.Add(Type + "FromTimeSpan", (TimeSpan time) => ClockValue.Of(time));
         Pure.Add(Type + "FromDateTime", (DateTime moment) => ClockValue.Of(moment.TimeOfDay));
-        Moments.Part(Name, "Hour", (ClockValue time) => time.SinceMidnight.Hours);
-        Moments.Part(Name, "Minute", (ClockValue time) => time.SinceMidnight.Minutes);
-        Moments.Part(Name, "Second", (ClockValue time) => time.SinceMidnight.Seconds);
-        Moments.Part(Name, "Millisecond", (ClockValue time) => time.SinceMidnight.Milliseconds);
+        Moments.ClockParts(Name, (ClockValue time) => time.OnTheFirstDay);
         Pure.Add(Type + "get_Ticks", (ClockValue time) => time.Ticks);
-        Pure.Add(Type + "AddHours", (ClockValue time, double count) => time.After(new TimeSpan(DateCalls.Ticks(count, TimeSpan.TicksPerHour))));
-        Pure.Add(Type + "AddMinutes", (ClockValue time, double count) => time.After(new TimeSpan(DateCalls.Ticks(count, TimeSpan.TicksPerMinute))));
+        Pure.Add(Type + "AddHours", (ClockValue time, double count) => After(time, count * TimeSpan.TicksPerHour));
+        Pure.Add(Type + "AddMinutes", (ClockValue time, double count) => After(time, count * TimeSpan.TicksPerMinute));
         Pure.Add(Type + "Add", (ClockValue time, TimeSpan more) => time.After(more));
         Pure.Add(Type + "ToTimeSpan", (ClockValue time) => time.SinceMidnight);
-        Pure.Add(Type + "op_Subtraction", (ClockValue time, ClockValue since) => since.SinceMidnight.Negate() is var back ? time.After(back).SinceMidnight : default);
+        Pure.Add(Type + "op_Subtraction", (ClockValue time, ClockValue since) => time.After(since.SinceMidnight.Negate()).SinceMidnight);
         Pure.Add(Type + "IsBetween", (ClockValue time, ClockValue from, ClockValue to) => from.Ticks <= to.Ticks
             ? time.Ticks >= from.Ticks && time.Ticks < to.Ticks
             : time.Ticks >= from.Ticks || time.Ticks < to.Ticks);
         Moments.Compare<ClockValue>(Name);
-        Moments.Write<ClockValue>(Name, "oOrR", (time, format) => (DateTime.MinValue + time.SinceMidnight) is var moment ? format switch
+        Moments.Write<ClockValue>(Name, "oOrR", (time, format) => format switch
         {
-            "o" or "O" => moment.ToString("HH:mm:ss.fffffff", CultureInfo.InvariantCulture),
-            "r" or "R" => moment.ToString("HH:mm:ss", CultureInfo.InvariantCulture),
-            "" => moment.ToString("t", CultureInfo.InvariantCulture),
-            _ => format.Length > 1 && format.All(character => character is 'H' or 'h' or 'm' or 's' or ':' or '_' or '-' or ' ') ? moment.ToString(format, CultureInfo.InvariantCulture) : null,
-        } : null);
+            "o" or "O" => time.OnTheFirstDay.ToString("HH:mm:ss.fffffff", CultureInfo.InvariantCulture),
+            "r" or "R" => time.OnTheFirstDay.ToString("HH:mm:ss", CultureInfo.InvariantCulture),
+            "" => time.OnTheFirstDay.ToString("t", CultureInfo.InvariantCulture),
+            _ => format.Length > 1 && format.All(character => character is 'H' or 'h' or 'm' or 's' or ':' or '_' or '-' or ' ') ? time.OnTheFirstDay.ToString(format, CultureInfo.InvariantCulture) : null,
+        });
     }
+
+    private static ClockValue After(ClockValue time, double ticks) => Math.Abs(ticks) < long.MaxValue
+        ? time.After(new TimeSpan((long)ticks))
+        : throw new AnswerIsOpen("what is too many hours for a time of day differs between versions of .NET");
 
     private static ClockValue At(int hour, int minute, int second, int millisecond) => ClockValue.Of(new DateTime(1, 1, 1, hour, minute, second, millisecond).TimeOfDay);
 }

@@ -14,14 +14,10 @@ internal static class DayCalls
         Pure.Constant(Type + "MinValue", DayValue.Of(DateTime.MinValue));
         Pure.Constant(Type + "MaxValue", DayValue.Of(DateTime.MaxValue));
         Pure.Add(Type + "FromDateTime", (DateTime moment) => DayValue.Of(moment));
-        Pure.Add(Type + "FromDayNumber", (int number) => DayValue.Of(new DateTime(number * TimeSpan.TicksPerDay)));
-        Moments.Part(Name, "Year", (DayValue day) => day.Start.Year);
-        Moments.Part(Name, "Month", (DayValue day) => day.Start.Month);
-        Moments.Part(Name, "Day", (DayValue day) => day.Start.Day);
-        Moments.Part(Name, "DayOfYear", (DayValue day) => day.Start.DayOfYear);
+        Pure.Add(Type + "FromDayNumber", (int number) => DayValue.Of(DateTime.MinValue.AddDays(number)));
+        Moments.DayParts(Name, (DayValue day) => day.Start);
         Moments.Part(Name, "DayNumber", (DayValue day) => day.Number);
-        Moments.Part(Name, "DayOfWeek", (DayValue day) => (int)day.Start.DayOfWeek);
-        Pure.Add(Type + "AddDays", (DayValue day, int count) => DayValue.Of(day.Start.AddTicks(count * TimeSpan.TicksPerDay)));
+        Pure.Add(Type + "AddDays", (DayValue day, int count) => DayValue.Of(day.Start.AddDays(count)));
         Pure.Add(Type + "AddMonths", (DayValue day, int count) => DayValue.Of(day.Start.AddMonths(count)));
         Pure.Add(Type + "AddYears", (DayValue day, int count) => DayValue.Of(day.Start.AddYears(count)));
         Pure.Add(Type + "ToDateTime", (DayValue day, ClockValue time) => day.Start + time.SinceMidnight);

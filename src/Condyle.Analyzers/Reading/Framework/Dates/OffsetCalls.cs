@@ -18,28 +18,15 @@ internal static class OffsetCalls
         Pure.Add(Type + "ToUnixTimeSeconds", (DateTimeOffset moment) => moment.ToUnixTimeSeconds());
         Pure.Add(Type + "FromUnixTimeMilliseconds", (long time) => DateTimeOffset.FromUnixTimeMilliseconds(time));
         Pure.Add(Type + "ToUnixTimeMilliseconds", (DateTimeOffset moment) => moment.ToUnixTimeMilliseconds());
-        Moments.Part(Name, "Year", (DateTimeOffset moment) => moment.Year);
-        Moments.Part(Name, "Month", (DateTimeOffset moment) => moment.Month);
-        Moments.Part(Name, "Day", (DateTimeOffset moment) => moment.Day);
-        Moments.Part(Name, "Hour", (DateTimeOffset moment) => moment.Hour);
-        Moments.Part(Name, "Minute", (DateTimeOffset moment) => moment.Minute);
-        Moments.Part(Name, "Second", (DateTimeOffset moment) => moment.Second);
-        Moments.Part(Name, "DayOfYear", (DateTimeOffset moment) => moment.DayOfYear);
-        Moments.Part(Name, "DayOfWeek", (DateTimeOffset moment) => (int)moment.DayOfWeek);
         Pure.Add(Type + "get_Offset", (DateTimeOffset moment) => moment.Offset);
         Pure.Add(Type + "get_DateTime", (DateTimeOffset moment) => moment.DateTime);
         Pure.Add(Type + "get_UtcDateTime", (DateTimeOffset moment) => moment.UtcDateTime);
         Pure.Add(Type + "get_Ticks", (DateTimeOffset moment) => moment.Ticks);
-        foreach (var (name, ticks) in new[] { ("Days", TimeSpan.TicksPerDay), ("Hours", TimeSpan.TicksPerHour), ("Minutes", TimeSpan.TicksPerMinute), ("Seconds", TimeSpan.TicksPerSecond) })
-            Pure.Add(Type + "Add" + name, (DateTimeOffset moment, double count) => moment.AddTicks(DateCalls.Ticks(count, ticks)));
-        foreach (var name in new[] { "op_Addition", "Add" })
-            Pure.Add(Type + name, (DateTimeOffset moment, TimeSpan time) => moment + time);
-        foreach (var name in new[] { "op_Subtraction", "Subtract" })
-        {
-            Pure.Add(Type + name, (DateTimeOffset moment, TimeSpan time) => moment - time);
-            Pure.Add(Type + name, (DateTimeOffset moment, DateTimeOffset since) => moment - since);
-        }
-
+        Pure.Add(Type + "AddMonths", (DateTimeOffset moment, int count) => moment.AddMonths(count));
+        Pure.Add(Type + "AddYears", (DateTimeOffset moment, int count) => moment.AddYears(count));
+        Moments.DayParts(Name, (DateTimeOffset moment) => moment.DateTime);
+        Moments.ClockParts(Name, (DateTimeOffset moment) => moment.DateTime);
+        Moments.Steps(Name, (DateTimeOffset moment, long ticks) => moment.AddTicks(ticks), (moment, since) => moment - since);
         Moments.Compare<DateTimeOffset>(Name);
         Moments.Write<DateTimeOffset>(Name, "osuOSR", (moment, format) => moment.ToString(format, CultureInfo.InvariantCulture));
     }

@@ -55,15 +55,7 @@ internal static class DurationCalls
         }
 
         Pure.Add(Type + "Duration", (TimeSpan time) => time.Duration());
-        Pure.Add(Type + "CompareTo", (TimeSpan a, TimeSpan b) => a.CompareTo(b));
-        Pure.Add(Type + "Compare", (TimeSpan a, TimeSpan b) => a.CompareTo(b));
-        foreach (var name in new[] { "op_Equality", "Equals" })
-            Pure.Add(Type + name, (TimeSpan a, TimeSpan b) => a == b);
-        Pure.Add(Type + "op_Inequality", (TimeSpan a, TimeSpan b) => a != b);
-        Pure.Add(Type + "op_LessThan", (TimeSpan a, TimeSpan b) => a < b);
-        Pure.Add(Type + "op_LessThanOrEqual", (TimeSpan a, TimeSpan b) => a <= b);
-        Pure.Add(Type + "op_GreaterThan", (TimeSpan a, TimeSpan b) => a > b);
-        Pure.Add(Type + "op_GreaterThanOrEqual", (TimeSpan a, TimeSpan b) => a >= b);
+        Moments.Compare<TimeSpan>("System.TimeSpan");
     }
 
     // The count of a unit, and of those below it.
