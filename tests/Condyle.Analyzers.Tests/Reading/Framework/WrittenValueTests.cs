@@ -24,6 +24,7 @@ public class WrittenValueTests
     [InlineData("string Try(Func<object> run) { try { return run() is { } made ? \"made\" : \"none\"; } catch (ArgumentOutOfRangeException) { return \"range\"; } } var day = new DateOnly(2020, 1, 1); foreach (var n in new[] { 22_000_000, 21_350_400, -21_350_399, int.MaxValue, 5 }) { rig.Group(Try(() => day.AddDays(n)) + n); rig.Group(Try(() => DateOnly.FromDayNumber(n)) + n + \"_of\"); }")]
     [InlineData("foreach (var hours in new[] { 5.3, -1.1, 30.7, 1e-9 }) rig.Group($\"t{new TimeOnly(1, 2).AddHours(hours).Ticks}_{new TimeOnly(1, 2).AddMinutes(hours).Ticks}_{new DateTime(2024, 1, 1).AddHours(hours).Ticks}_{new TimeOnly(5, 6) - new TimeOnly(7, 8)}\");")]
     [InlineData("var d = new DateTimeOffset(2024, 1, 31, 3, 4, 5, TimeSpan.FromHours(2)).AddMilliseconds(7); rig.Group($\"{d.AddMonths(1).Day}_{d.AddYears(1).Year}_{d.AddTicks(9).Ticks}_{d.Millisecond}_{(d - TimeSpan.FromDays(40)).Month}_{(d - DateTimeOffset.FromUnixTimeSeconds(0)).Days}_{d.DayOfWeek}\"); try { rig.Group($\"g{(d - TimeSpan.MinValue).Year}\"); } catch (ArgumentOutOfRangeException) { rig.Group(\"far\"); }")]
+    [InlineData("var b = System.Numerics.BigInteger.Pow(2, 70) + 1; rig.Group($\"{b >> int.MaxValue}_{-b << int.MinValue}_{b >> -3}_{System.Numerics.BigInteger.ModPow(3, 1000, b)}\"); try { rig.Group($\"{System.Numerics.BigInteger.ModPow(3, -1, b)}\"); } catch (ArgumentOutOfRangeException) { rig.Group(\"below\"); }")]
     public void What_the_code_writes_down_is_known(string code) => Oracle.Agrees(code);
 
     [Theory]

@@ -8,6 +8,7 @@ internal static class BigNumberCalls
 {
     private const string Big = "System.Numerics.BigInteger";
     private const int MostBits = 65_536;
+    private const int WordsMultipliedInAStep = 8;
 
     public static void Register()
     {
@@ -22,7 +23,7 @@ internal static class BigNumberCalls
             ? Bits(value) * (long)power <= MostBits ? BigInteger.Pow(value, power) : throw call.Unknown()
             : throw new ThrownByCode("System.ArgumentOutOfRangeException", "A power is negative."));
         FrameworkTable.Add(Big, "GreatestCommonDivisor", call => BigInteger.GreatestCommonDivisor(Number(call, 0), Number(call, 1)));
-        FrameworkTable.Add(Big, "ModPow", call => Divided(() => BigInteger.ModPow(Number(call, 0), Number(call, 1), Number(call, 2))));
+        FrameworkTable.Add(Big, "ModPow", PowerOfRemainder);
         FrameworkTable.Add(Big, "get_MinusOne", _ => BigInteger.MinusOne);
         FrameworkTable.Add(Big, "get_IsZero", call => Number(call, 0).IsZero);
         FrameworkTable.Add(Big, "get_IsOne", call => Number(call, 0).IsOne);
@@ -111,8 +112,21 @@ internal static class BigNumberCalls
         var (number, by) = (Number(call, 0), call.Whole(1));
         by = call[0] is WideValue ? by & 127 : by;
         left ^= by < 0;
-        by = Math.Abs(by);
-        return left ? Bits(number) + (long)by <= MostBits ? number << by : throw call.Unknown() : number >> by;
+        var places = Math.Abs((long)by);
+        return !left ? number >> (int)Math.Min(places, MostBits + 1)
+            : Bits(number) + places <= MostBits ? number << (int)places
+            : throw call.Unknown();
+    }
+
+    // Each bit of the power squares a remainder, which takes the square of its length.
+    private static object PowerOfRemainder(Invocation call)
+    {
+        var (number, power, of) = (Number(call, 0), Number(call, 1), Number(call, 2));
+        if (power.Sign < 0)
+            throw new ThrownByCode("System.ArgumentOutOfRangeException", "A power is negative.");
+        var words = 1 + (Bits(of) / 32L);
+        call.Machine.Budget.Spend((int)Math.Min(Bits(power) * words * words / WordsMultipliedInAStep, Limits.Steps));
+        return Divided(() => BigInteger.ModPow(number, power, of));
     }
 
     private static object Converted(Invocation call, string type, Func<BigInteger, bool, object> make, bool isChecked)
