@@ -118,10 +118,13 @@ internal sealed class UnaryOperator(UnaryOperatorKind kind, bool isChecked, Type
     {
         var operand = machine.Decide(frame.Pop());
         var known = operand is null && result.Shape == TypeShape.Nullable ? null
-            : Arithmetic.Unary(kind, EnumValue.NumberOf(operand), isChecked)
-                ?? Opens.Of(frame.Resolve(result), machine, made: Derivation.Of([operand], later => Arithmetic.Unary(kind, EnumValue.NumberOf(later.Decide(operand)), isChecked) ?? OpenValue.Any));
+            : Arithmetic.Unary(kind, EnumValue.NumberOf(operand), isChecked) ?? Opens.Of(frame.Resolve(result), machine, made: MadeOf(operand));
         frame.Push(operand is EnumValue own && known is not OpenValue ? new EnumValue(own.Type, NumberConversions.Convert(known!, own.Type.Element!.Shape, isChecked)!) : known);
     }
+
+    // On its own, so that a known operand makes no room for what is captured.
+    private Derivation? MadeOf(object? operand) =>
+        Derivation.Of([operand], later => Arithmetic.Unary(kind, EnumValue.NumberOf(later.Decide(operand)), isChecked) ?? OpenValue.Any);
 }
 
 /// <summary>Converts the value on the stack to another primitive type or enum.</summary>
@@ -141,7 +144,7 @@ internal sealed class ConvertNumber(TypeKey to, bool isChecked) : Instruction
         switch (value)
         {
             case null: return null;
-            case OpenValue open: return open.Type?.Shape == to.Shape ? open : new OpenValue(to) { Made = Derivation.Of([open], machine => Convert(machine.Decide(open), to, isChecked)) };
+            case OpenValue open: return open.Type?.Shape == to.Shape ? open : Unknown(open, to, isChecked);
         }
 
         var number = EnumValue.NumberOf(value);
@@ -152,6 +155,9 @@ internal sealed class ConvertNumber(TypeKey to, bool isChecked) : Instruction
             return new OpenValue(to);
         return to.Shape == TypeShape.Enum ? new EnumValue(to, converted) : converted;
     }
+
+    private static OpenValue Unknown(OpenValue open, TypeKey to, bool isChecked) =>
+        new(to) { Made = Derivation.Of([open], machine => Convert(machine.Decide(open), to, isChecked)) };
 }
 
 /// <summary>Asks whether the value on the stack is of a type; null never is.</summary>

@@ -29,12 +29,12 @@ internal sealed partial class Machine
     public object IsMissing(object? value)
     {
         value = value is TextValue or OpenValue { Type.IsReference: true } ? Decide(value) : value;
-        if (value is not (OpenValue or TextValue { MayBeNull: true }))
-            return value is null;
-        return Comparison.IsMissing(value) is not { } condition ? new OpenValue(OpenValue.Truth)
-            : Answer(condition, mayFork: true) is { } known ? known
-            : Comparison.Truth(condition, Derivation.Of([value], machine => machine.IsMissing(value)));
+        return value is OpenValue or TextValue { MayBeNull: true } ? MayBeMissing(value) : value is null;
     }
+
+    private object MayBeMissing(object unknown) => Comparison.IsMissing(unknown) is not { } condition ? new OpenValue(OpenValue.Truth)
+        : Answer(condition, mayFork: true) is { } known ? known
+        : Comparison.Truth(condition, Derivation.Of([unknown], machine => machine.IsMissing(unknown)));
 
     private static bool IsSame(TextValue a, TextValue b) => a.Identity is { } identity && ReferenceEquals(identity, b.Identity);
 

@@ -15,7 +15,7 @@ internal sealed partial class Machine
     /// <param name="pushesResult">Whether the caller takes its result.</param>
     public void BeginCall(Frame callee, TypeKey? returns, bool pushesResult = true)
     {
-        if (descents.Find(descent => ReferenceEquals(descent.Body, callee.Body)) is { } around)
+        if (DescentInto(callee.Body) is { } around)
             GoOnDown(around, callee);
         else if (Draft.Log.Scope != 0 && GoesDownForAnUnknownTime(callee.Body))
             Descend(callee);
@@ -27,6 +27,17 @@ internal sealed partial class Machine
 
         if (pushesResult)
             top!.Push(callee.Body.ReturnsThis ? callee.This : Opens.Of(returns, this));
+    }
+
+    private Descent? DescentInto(CodeBody body)
+    {
+        foreach (var descent in descents)
+        {
+            if (ReferenceEquals(descent.Body, body))
+                return descent;
+        }
+
+        return null;
     }
 
     /// <summary>Whether so many calls of a function are running, none of which is sure to happen, that there may be any number of them.</summary>

@@ -56,9 +56,12 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
         return new TextValue(text, seam is null ? seams : seams.Count == 0 ? [seam] : [.. seams.Where(inner => inner != seam), seam], seam is null ? origins : Union(origins, [seam.Literal]))
         {
             Around = text.IsOpen ? AroundIn(parts) : null,
-            Made = text.IsOpen ? Derivation.Of(parts, machine => Join([.. parts.Select(part => machine.Decide(part) as TextValue ?? Plain(""))], seam)) : null,
+            Made = text.IsOpen ? MadeOf(parts, seam) : null,
         };
     }
+
+    private static Derivation? MadeOf(IReadOnlyList<TextValue> parts, Seam? seam) =>
+        Derivation.Of(parts, machine => Join([.. parts.Select(part => machine.Decide(part) as TextValue ?? Plain(""))], seam));
 
     private static (string Head, UnknownText Subject, string Tail)? AroundIn(IReadOnlyList<TextValue> parts)
     {
