@@ -50,6 +50,7 @@ public class OpenConditionTests
     [InlineData("rig.Group(string.IsNullOrWhiteSpace(t) ? \"plain\" : t + \"_group\");", "plain")]
     [InlineData("i = i > 3 ? 7 : i; if (i > 3) rig.Group(\"a\"); if (i < 3) rig.Group(\"b\");", "a", "b")]
     [InlineData("foreach (var word in Environment.GetCommandLineArgs()) { if (word.Length > 3) { if (word == \"abcd\") rig.Group(\"a\"); } else if (word is \"ab\") rig.Group(\"b\"); }", "a", "b")]
+    [InlineData("var words = Environment.GetCommandLineArgs(); var before = string.Join(\"_\", words); words[0] = s; if (string.Join(\"_\", words) != before) rig.Group(\"a\");", "a")]
     public async Task An_arm_that_can_run_is_read(string code, params string[] names) =>
         Assert.Equal(names.Select(name => name.Contains('{') ? $"CDY1001 $\"{name}\"" : $"CDY1001 \"{name}\""), await Findings.In(Unknowns + code, more: Config));
 

@@ -19,6 +19,9 @@ internal static class Defaults
         ["System.UInt128"] = new WideValue(0, IsSigned: false),
     };
 
+    /// <summary>Whether a type of the framework is a structure that holds nothing which could change.</summary>
+    public static bool IsPlain(TypeKey type) => Plain.ContainsKey(type.Id);
+
     public static object? Of(TypeKey? type, Machine machine) => type switch
     {
         null => null,

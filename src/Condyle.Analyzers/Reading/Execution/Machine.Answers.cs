@@ -1,6 +1,6 @@
 namespace Condyle.Analyzers.Reading;
 
-/// <summary>What framework functions answer about unknown values: asked the same again, they answer the same.</summary>
+/// <summary>What framework functions answer about unknown values that can't change: asked the same again, they answer the same.</summary>
 internal sealed partial class Machine
 {
     private readonly Dictionary<string, object?> answers = [];
@@ -53,7 +53,7 @@ internal sealed partial class Machine
                 case TextValue { Identity: { } identity }:
                     key.Append("|?").Append(NumberOf(identity));
                     break;
-                case OpenValue { Type: not null }:
+                case OpenValue { Type: { } type } when NeverChanges(type):
                     key.Append("|?").Append(NumberOf(value));
                     break;
                 case EnumValue own:
@@ -69,6 +69,15 @@ internal sealed partial class Machine
 
         return key.ToString();
     }
+
+    // What anything else holds may be another thing the next time.
+    private static bool NeverChanges(TypeKey type) => type.Shape switch
+    {
+        TypeShape.Other => Defaults.IsPlain(type) || type.Id == "System.Version",
+        TypeShape.Nullable => type.Element is { } element && NeverChanges(element),
+        TypeShape.User or TypeShape.Parameter or TypeShape.Tuple => false,
+        _ => !type.IsReference,
+    };
 
     private int NumberOf(object unknown) => numbered.TryGetValue(unknown, out var number) ? number : numbered[unknown] = numbered.Count;
 }
