@@ -52,7 +52,14 @@ internal sealed class Assumptions
     public void ForgetTo(int mark)
     {
         for (var i = trail.Count - 1; i >= mark; i--)
-            known[trail[i].Subject] = trail[i].Before;
+        {
+            var (subject, before) = trail[i];
+            if (before == Knowledge.None)
+                known.Remove(subject);
+            else
+                known[subject] = before;
+        }
+
         if (mark < trail.Count)
             trail.RemoveRange(mark, trail.Count - mark);
     }

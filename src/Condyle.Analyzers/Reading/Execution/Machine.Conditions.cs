@@ -73,9 +73,13 @@ internal sealed partial class Machine
         return decided[open] = answer < 0 ? open : choices[answer];
     }
 
-    private object? MadeAgain(Derivation? made) => made is not null && made.Subjects.Any(subject => assumptions.Has(subject) || (subject is OpenValue open && decided.ContainsKey(open)))
-        ? made.Again(this)
-        : OpenValue.Any;
+    private object? MadeAgain(Derivation? made)
+    {
+        if (made is null || !made.Subjects.Any(subject => assumptions.Has(subject) || (subject is OpenValue open && decided.ContainsKey(open))))
+            return OpenValue.Any;
+        budget.Spend();
+        return made.Again(this);
+    }
 
     private bool? Answer(OpenValue truth, bool mayFork) =>
         assumptions.Of(truth).Extent is { From: var from, To: var to } && from == to ? from == 1
@@ -100,7 +104,7 @@ internal sealed partial class Machine
                 return Answer(mayFork ? Decide(chosen.Then) : chosen.Then, mayFork: false) is { } then && Answer(chosen.Else, mayFork: false) == then ? then : null;
             case InRange(var subject, var extent):
                 return ExtentOf(subject).LiesIn(extent) is { } lies ? lies
-                    : mayFork && SplitsEmptyOnes(extent) && TakesFork(subject) is { } answer ? Settled(subject, answer, known => known.In(extent), known => Outside(known, extent))
+                    : mayFork && SplitsEmptyOnes(extent) && TakesFork(subject) is { } answer ? Settled(subject, answer, known => known.In(extent), known => Outside(subject, known, extent))
                     : null;
             case IsText(var subject, var text):
                 var of = assumptions.Of(subject);
@@ -113,7 +117,10 @@ internal sealed partial class Machine
         }
     }
 
-    private Extent ExtentOf(object subject) => assumptions.Of(subject).Extent.And(subject is OpenValue open ? open.Extent : Extent.MayBeMissing);
+    private Extent ExtentOf(object subject) => ExtentOf(subject, assumptions.Of(subject));
+
+    // A text's number is never less than −1.
+    private static Extent ExtentOf(object subject, Knowledge known) => known.Extent.And(subject is OpenValue open ? open.Extent : Extent.MayBeMissing);
 
     private static bool SplitsEmptyOnes(Extent extent) => extent.To is -1 or 0 || extent is { From: 0 or 1, To: > int.MaxValue };
 
@@ -127,8 +134,7 @@ internal sealed partial class Machine
         return answer;
     }
 
-    // A text's number is never less than −1.
-    private static Knowledge Outside(Knowledge known, Extent extent) => known with { Extent = known.Extent.And(Extent.MayBeMissing).Without(extent) };
+    private static Knowledge Outside(object subject, Knowledge known, Extent extent) => known with { Extent = ExtentOf(subject, known).Without(extent) };
 
     /// <summary>Takes an unknown condition for granted in the arm that is about to be read.</summary>
     private void Assume(object? condition, bool isSo)
@@ -145,11 +151,8 @@ internal sealed partial class Machine
         assumptions.Assume(open, known => known.In(new(truth, truth)));
         switch (open.Says)
         {
-            case InRange(OpenValue number, var extent):
-                assumptions.Assume(number, known => isSo ? known.In(extent) : known with { Extent = known.Extent.And(number.Extent).Without(extent) });
-                break;
             case InRange(var subject, var extent):
-                assumptions.Assume(subject, known => isSo ? known.In(extent) : Outside(known, extent));
+                assumptions.Assume(subject, known => isSo ? known.In(extent) : Outside(subject, known, extent));
                 break;
             case IsText(var subject, var text):
                 assumptions.Assume(subject, known => isSo ? known.Is(text) : known.Not(text));
