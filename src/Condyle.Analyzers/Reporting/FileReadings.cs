@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Condyle.Analyzers.Reading;
 using Microsoft.CodeAnalysis;
 
@@ -11,7 +12,7 @@ namespace Condyle.Analyzers.Reporting;
 /// <param name="Reread">Reads the file again as an edit would leave it.</param>
 internal sealed record FileReadings(SyntaxTree Tree, IReadOnlyList<ReadingResult> Results, bool HasAll, Func<SyntaxTree, SemanticModel> Models, Func<TextEdit, CancellationToken, FileReadings> Reread)
 {
-    private readonly Dictionary<TextEdit, bool> borne = [];
+    private readonly ConcurrentDictionary<TextEdit, Once<bool>> borne = new();
     private readonly Lazy<SourceUses> uses = new(() => new SourceUses(Results.SelectMany(result => result.Paths)));
 
     public SemanticModel Model => Models(Tree);
@@ -22,16 +23,8 @@ internal sealed record FileReadings(SyntaxTree Tree, IReadOnlyList<ReadingResult
     public IEnumerable<ReadPath> Paths => Results.SelectMany(result => result.Paths);
 
     /// <summary>Whether an edit of the file leaves all that may run its code as it is: no way through it fails that didn't, and no rule speaks that was silent.</summary>
-    public bool Bears(TextEdit edit, CancellationToken cancellation)
-    {
-        // Files are looked at side by side.
-        lock (borne)
-        {
-            if (!borne.TryGetValue(edit, out var isBorne))
-                borne[edit] = isBorne = IsBorne([.. Paths], [.. Reread(edit, cancellation).Paths]);
-            return isBorne;
-        }
-    }
+    public bool Bears(TextEdit edit, CancellationToken cancellation) =>
+        borne.GetOrAdd(edit, static _ => new Once<bool>()).Get(() => IsBorne([.. Paths], [.. Reread(edit, cancellation).Paths]), cancellation);
 
     private static bool IsBorne(List<ReadPath> before, List<ReadPath> after) => before.Count == after.Count
         && before.Zip(after, static (was, then) => !then.Findings.Select(finding => finding.Rule).Except(was.Findings.Select(finding => finding.Rule)).Any()).All(isBorne => isBorne);
