@@ -27,8 +27,8 @@ internal static class CodeEffects
         PrefixUnaryExpressionSyntax or PostfixUnaryExpressionSyntax => IsStep(node) || IsOfTheTeam(model.GetSymbolInfo(node).Symbol),
         BinaryExpressionSyntax => IsOfTheTeam(model.GetSymbolInfo(node).Symbol),
         BaseObjectCreationExpressionSyntax => !(model.GetTypeInfo(node).Type is { DeclaringSyntaxReferences.IsEmpty: true, ContainingNamespace: { } space } && PlainSpaces.Contains(space.ToDisplayString())),
-        InvocationExpressionSyntax call => !OnlyGives(call, model),
-        ElementAccessExpressionSyntax or IdentifierNameSyntax => model.GetSymbolInfo(node).Symbol is IPropertySymbol property && !property.DeclaringSyntaxReferences.All(declared => IsStored(declared.GetSyntax())),
+        InvocationExpressionSyntax call => !(model.GetSymbolInfo(call).Symbol is { } called ? OnlyGives(called) : call.Expression is IdentifierNameSyntax { Identifier.ValueText: "nameof" }),
+        ElementAccessExpressionSyntax or SimpleNameSyntax => model.GetSymbolInfo(node).Symbol is { } named && (IsWorkedOut(named) || (IsHandedOn(node, model) && !OnlyGives(named))),
         _ => false,
     };
 
@@ -40,13 +40,14 @@ internal static class CodeEffects
         property is not (PropertyDeclarationSyntax or IndexerDeclarationSyntax)
         || property is PropertyDeclarationSyntax { ExpressionBody: null } declared && declared.AccessorList?.Accessors.All(accessor => accessor is { Body: null, ExpressionBody: null }) != false;
 
+    private static bool IsWorkedOut(ISymbol named) => named is IPropertySymbol property && !property.DeclaringSyntaxReferences.All(declared => IsStored(declared.GetSyntax()));
+
+    // Who is handed a method or a delegate may run it.
+    private static bool IsHandedOn(SyntaxNode node, SemanticModel model) => model.GetTypeInfo(node).ConvertedType?.TypeKind == TypeKind.Delegate;
+
     // Of the framework's calls only those count that give a value and do nothing else, and of the team's own none.
-    private static bool OnlyGives(InvocationExpressionSyntax call, SemanticModel model) => model.GetSymbolInfo(call).Symbol switch
-    {
-        null => call.Expression is IdentifierNameSyntax { Identifier.ValueText: "nameof" },
-        IMethodSymbol { DeclaringSyntaxReferences.IsEmpty: true, ContainingType: { } type } => type.SpecialType == SpecialType.System_String || PlainTypes.Contains(type.ToDisplayString()) || type.ContainingNamespace?.ToDisplayString() == "System.Numerics",
-        _ => false,
-    };
+    private static bool OnlyGives(ISymbol called) => called is IMethodSymbol { DeclaringSyntaxReferences.IsEmpty: true, ContainingType: { } type }
+        && (type.SpecialType == SpecialType.System_String || PlainTypes.Contains(type.ToDisplayString()) || type.ContainingNamespace?.ToDisplayString() == "System.Numerics");
 
     private static bool IsOfTheTeam(ISymbol? method) => method is IMethodSymbol { DeclaringSyntaxReferences.IsEmpty: false };
 }

@@ -19,6 +19,8 @@ public class CodeEffectsTests
     [InlineData("new Vector3(1, n, 3)")]
     [InlineData("Vector3.Normalize(Vector3.UnitX)")]
     [InlineData("names.Select(name => name + \"_left\").First()")]
+    [InlineData("names.Any(string.IsNullOrEmpty)")]
+    [InlineData("nameof(Helper)")]
     [InlineData("new LimbOptions()")]
     public void What_only_gives_a_value_does_nothing(string code) => Assert.False(MayDo(code));
 
@@ -38,6 +40,9 @@ public class CodeEffectsTests
     [InlineData("one + two")]
     [InlineData("int.TryParse(\"1\", out var number)")]
     [InlineData("names.Select(name => Helper()).First()")]
+    [InlineData("names.Select(rig.Control).Count()")]
+    [InlineData("names.Select(Print).First()")]
+    [InlineData("names.Select(printed).First()")]
     [InlineData("n is var m")]
     [InlineData("names.Count > 0 ? n : throw new InvalidOperationException()")]
     public void What_sets_says_or_runs_code_of_the_team_may_do_something(string code) => Assert.True(MayDo(code));
@@ -65,12 +70,14 @@ public class CodeEffectsTests
 
                 public static Counted operator +(Counted one, Counted two) => one;
 
-                public void Say(RigDraft rig, Counted one, Counted two, List<string> names)
+                public void Say(RigDraft rig, Counted one, Counted two, List<string> names, Func<string, string> printed)
                 {
                     object? asked = {{code}};
                 }
 
                 private int Helper() => n++;
+
+                private string Print(string name) => name + n++;
             }
             """));
         Assert.DoesNotContain(compilation.GetDiagnostics(), problem => problem.Severity == DiagnosticSeverity.Error);

@@ -139,7 +139,7 @@ internal sealed class LimbFold
     private bool IsOfLimb(SyntaxNode node) => node switch
     {
         AssignmentExpressionSyntax assigned => IsOfFolded(assigned.Left),
-        InvocationExpressionSyntax call => IsOfFolded(call) || reading.Code.GetSymbolInfo(call).Symbol?.ContainingAssembly.Name == nameof(Condyle),
+        InvocationExpressionSyntax or SimpleNameSyntax => IsOfFolded((ExpressionSyntax)node) || reading.Code.GetSymbolInfo(node).Symbol?.ContainingAssembly.Name == nameof(Condyle),
         VariableDesignationSyntax => true,
         PostfixUnaryExpressionSyntax step => IsOfFolded(step.Operand),
         PrefixUnaryExpressionSyntax step => IsOfFolded(step.Operand),
