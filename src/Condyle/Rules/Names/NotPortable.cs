@@ -43,20 +43,24 @@ internal sealed class NotPortable : ModelRule
     // They are found by the name of their control and their own.
     private IEnumerable<Finding> Settings(RigModel model, HashSet<char> delivered, Conventions conventions)
     {
-        var byLetters = new Dictionary<(RigNode, string), RigSetting>();
-        foreach (var setting in model.Switches.Concat<RigSetting>(model.Dials).Concat(model.Choices))
+        var named = model.Switches.Concat<RigSetting>(model.Dials).Concat(model.Choices).Where(setting => setting is { IsUnknown: false, Control.IsUnknown: false } && !setting.Name.IsOpen).ToList();
+        var byLetters = new Dictionary<(RigNode, string), RigSetting>(named.Count);
+        foreach (var setting in named)
         {
-            if (setting is not { IsUnknown: false, Control: { IsUnknown: false } control } || !setting.Name.TryKnown(out var name))
-                continue;
-            var known = byLetters.TryGetValue((control, name.ToUpperInvariant()), out var other);
-            if (!known)
-                byLetters.Add((control, name.ToUpperInvariant()), setting);
-            if (Of(setting, name, "setting", known && other!.Name.SameAs(setting.Name) == Answer.No ? other : null, portable => !IsGiven(control, portable), delivered, conventions) is { } finding)
+            var letters = Letters(setting.Control!, setting.Name.ToString());
+            if (!byLetters.ContainsKey(letters))
+                byLetters.Add(letters, setting);
+        }
+
+        foreach (var setting in named)
+        {
+            var (control, name) = (setting.Control!, setting.Name.ToString());
+            var first = byLetters[Letters(control, name)];
+            if (Of(setting, name, "setting", first.Name.SameAs(setting.Name) == Answer.No ? first : null, portable => !byLetters.ContainsKey(Letters(control, portable)), delivered, conventions) is { } finding)
                 yield return finding with { ActsOn = control };
         }
 
-        bool IsGiven(RigNode control, string name) => model.Switches.Concat<RigSetting>(model.Dials).Concat(model.Choices)
-            .Any(setting => setting.Control == control && setting.Name.TryKnown(out var its) && its.Equals(name, StringComparison.OrdinalIgnoreCase));
+        static (RigNode, string) Letters(RigNode control, string name) => (control, name.ToUpperInvariant());
     }
 
     /// <summary>What the delivered joints have in their names although it isn't portable.</summary>
