@@ -280,8 +280,20 @@ public sealed class BatchTests
         using var program = Harbour("wave");
         File.CreateSymbolicLink(program["there"], "back/on");
         File.CreateSymbolicLink(program["back"], "there");
-        Assert.Equal(1, program.Run("bake", program["clips"], "--out", program["back/on"]));
-        Assert.Contains("it can't be written", program.Output, StringComparison.Ordinal);
+        Assert.Equal(2, program.Run("bake", program["clips"], "--out", program["back/on"]));
+        Assert.Contains("the folder can't be used", program.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("taken")]
+    [InlineData("taken/deeper")]
+    public void A_folder_that_cant_be_made_is_told_once_and_before_the_work(string output)
+    {
+        using var program = Harbour("wave", "haul");
+        program.Write("taken", "a file");
+        Assert.Equal(2, program.Run("bake", program["clips"], "--out", program[output]));
+        Assert.Contains($"{output}: the folder can't be used: ", program.Error, StringComparison.Ordinal);
+        Assert.Empty(program.Output);
     }
 
     [Fact]

@@ -42,18 +42,19 @@ internal sealed class BatchBaker(Rig rig, CompiledRig compiled, GltfFile deliver
         }
     }
 
-    /// <summary>Clears away what a killed batch left half-written: by one look at the folder, however many files it is for.</summary>
-    /// <exception cref="BadInputException">The folder can't be read.</exception>
-    public void DiscardLeftOvers(IEnumerable<BatchInput> inputs, string folder)
+    /// <summary>Makes the folder, so that one that can't be is told before hours of work, and clears away what a killed batch left half-written there: by one look, however many files it is for.</summary>
+    /// <exception cref="BadInputException">The folder can't be made or read.</exception>
+    public void Prepare(IEnumerable<BatchInput> inputs, string folder)
     {
         try
         {
+            Directory.CreateDirectory(folder);
             AtomicFile.DiscardLeftOvers(folder, inputs.SelectMany(input =>
                 target.FilesFor(input.Name).Concat(ReportFiles.PathsFor(input.Output).Append(BakeManifest.PathFor(input.Output)).Select(path => Path.GetFileName(path)))));
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            throw new BadInputException(folder, $"the folder can't be read: {problem.Message.TrimEnd('.')}", "Check the path and its permissions", inner: problem);
+            throw new BadInputException(folder, $"the folder can't be used: {problem.Message.TrimEnd('.')}", "Check the path and its permissions", inner: problem);
         }
     }
 

@@ -40,7 +40,7 @@ internal sealed class BatchCommand(Surroundings surroundings, BatchRequest reque
 
     private BatchResult[] Bake(List<BatchInput> mine, BatchBaker baker, CancellationToken cancellation)
     {
-        baker.DiscardLeftOvers(mine, request.Bake.Output);
+        baker.Prepare(mine, request.Bake.Output);
         var results = new BatchResult[mine.Count];
         new BatchProgress(surroundings, request.Bake.Json).Run(mine.Count, tell => Parallel.For(
             0,
