@@ -48,6 +48,7 @@ internal struct WideTurn
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static WideTurn operator *(in WideTurn a, in WideTurn b)
     {
+        // Here and in Seen: with WideVector.Cross for these six products, a frame of the yardstick took some 2 % longer, side by side and alone.
         var x = a.Y * b.Z;
         var y = a.Z * b.X;
         var z = a.X * b.Y;
