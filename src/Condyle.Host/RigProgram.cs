@@ -49,7 +49,7 @@ public static class RigProgram
 
         int Say(string message, int exitCode)
         {
-            surroundings.Error.WriteLine($"error: {message}");
+            surroundings.TellError(message);
             return exitCode;
         }
     }

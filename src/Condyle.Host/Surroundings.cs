@@ -1,4 +1,5 @@
 using System.Reflection;
+using Condyle.Model;
 
 namespace Condyle.Host;
 
@@ -13,6 +14,12 @@ internal sealed record Surroundings(string Program, IReadOnlyList<Type> Types, T
 {
     /// <summary>The process's environment.</summary>
     public Func<string, string?> Variable { get; init; } = Environment.GetEnvironmentVariable;
+
+    /// <summary>Prints a line that stays one, whatever stands in the names that others gave their files, clips and joints.</summary>
+    public void Tell(string line) => Output.WriteLine(Messages.OnOneLine(line));
+
+    /// <summary>The same for an error.</summary>
+    public void TellError(string message) => Error.WriteLine(Messages.OnOneLine($"error: {message}"));
 
     public static Surroundings OfProcess(Assembly rigs) => new(
         rigs.GetName().Name ?? "this program",

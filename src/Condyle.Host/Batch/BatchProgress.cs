@@ -31,7 +31,7 @@ internal sealed class BatchProgress(Surroundings surroundings, bool isSilent)
                 baked += result.State == BatchState.UpToDate ? 0 : 1;
                 // What was up to date took no time, and says nothing about the rest.
                 var left = baked == 0 || done == count ? "" : $", about {Say.Seconds(Math.Ceiling(Stopwatch.GetElapsedTime(start).TotalSeconds / baked * (count - done)))} left";
-                surroundings.Output.WriteLine($"[{done}/{count}] {Path.GetFileName(result.Input)}: {What(result)}{left}");
+                surroundings.Tell($"[{done}/{count}] {Path.GetFileName(result.Input)}: {What(result)}{left}");
             }
         });
     }
@@ -47,7 +47,7 @@ internal sealed class BatchProgress(Surroundings surroundings, bool isSilent)
                 lock (writing)
                 {
                     task.Increment(1);
-                    task.Description = Markup.Escape(Path.GetFileName(result.Input));
+                    task.Description = Report.OnBar(Path.GetFileName(result.Input));
                 }
             });
         });

@@ -45,7 +45,7 @@ internal sealed class RigEntry(Type definition, IReadOnlyList<Type> clipSources)
         }
         catch (Exception problem) when (problem is RigCompileException or RigGeometryException)
         {
-            throw new RigFailure(problem.Message + PlaceOf(problem as RigGeometryException ?? problem.InnerException as RigGeometryException, rig), problem);
+            throw new RigFailure(problem.Message.ReplaceLineEndings(" ") + PlaceOf(problem as RigGeometryException ?? problem.InnerException as RigGeometryException, rig), problem);
         }
     }
 

@@ -68,22 +68,22 @@ internal sealed class BatchCommand(Surroundings surroundings, BatchRequest reque
     {
         var failed = results.Where(result => result.State == BatchState.Failed).ToList();
         var counts = $"{results.Count(result => result.State == BatchState.Baked)} baked, {results.Count(result => result.State == BatchState.UpToDate)} up to date, {failed.Count} failed";
-        surroundings.Output.WriteLine(counts + (shard.Count > 1 ? $" (share {shard.Index}/{shard.Count}: {results.Length} of {all} files)" : ""));
+        surroundings.Tell(counts + (shard.Count > 1 ? $" (share {shard.Index}/{shard.Count}: {results.Length} of {all} files)" : ""));
         foreach (var note in notes)
-            surroundings.Output.WriteLine($"  {note}");
+            surroundings.Tell($"  {note}");
         foreach (var (result, clip) in results.SelectMany(result => result.Clips, (result, clip) => (result, clip)))
         {
             foreach (var passed in clip.BeyondLimits ?? [])
-                surroundings.Output.WriteLine($"  {result.Input}: '{clip.Clip}' at {passed}");
+                surroundings.Tell($"  {result.Input}: '{clip.Clip}' at {passed}");
         }
 
         foreach (var result in results.Where(result => result.LeftOut.Count > 0))
         {
-            surroundings.Output.WriteLine(
+            surroundings.Tell(
                 $"  {result.Input}: the rig has no {Say.Names(result.LeftOut)}, so what moves there is left out. Name the nodes as the controls are named now, or put an earlier bake onto the controls with match.");
         }
 
         foreach (var result in failed)
-            surroundings.Output.WriteLine(result.Reason!.StartsWith(result.Input, StringComparison.Ordinal) ? $"  {result.Reason}" : $"  {result.Input}: {result.Reason}");
+            surroundings.Tell(result.Reason!.StartsWith(result.Input, StringComparison.Ordinal) ? $"  {result.Reason}" : $"  {result.Input}: {result.Reason}");
     }
 }

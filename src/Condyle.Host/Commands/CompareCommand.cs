@@ -1,7 +1,6 @@
 using Condyle.Host.Catalogue;
 using Condyle.Host.Reporting;
 using Condyle.Host.Sheets;
-using Condyle.Model;
 using Condyle.Runtime;
 
 namespace Condyle.Host.Commands;
@@ -31,12 +30,12 @@ internal sealed class CompareCommand(Surroundings surroundings)
 
     private void Show(string rig, string before, IReadOnlyList<SheetChange> changes)
     {
-        surroundings.Output.WriteLine(changes.Count == 0 ? $"{rig}: nothing changed since {before}" : $"{rig}: {(changes.Count == 1 ? "1 change" : $"{changes.Count} changes")} since {before}");
+        surroundings.Tell(changes.Count == 0 ? $"{rig}: nothing changed since {before}" : $"{rig}: {(changes.Count == 1 ? "1 change" : $"{changes.Count} changes")} since {before}");
         foreach (var what in changes.GroupBy(change => change.What))
         {
-            surroundings.Output.WriteLine($"  {what.Key}s");
+            surroundings.Tell($"  {what.Key}s");
             foreach (var change in what)
-                surroundings.Output.WriteLine(Messages.OnOneLine($"    {change.Kind switch { SheetChange.Added => "+", SheetChange.Removed => "-", _ => "~" }} {change.Name}: {string.Join("; ", change.Details)}"));
+                surroundings.Tell($"    {change.Kind switch { SheetChange.Added => "+", SheetChange.Removed => "-", _ => "~" }} {change.Name}: {string.Join("; ", change.Details)}");
         }
     }
 }

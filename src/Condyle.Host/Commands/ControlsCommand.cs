@@ -46,11 +46,11 @@ internal sealed class ControlsCommand(Surroundings surroundings)
     private void Show(WrittenControls written)
     {
         if (written.Failed)
-            surroundings.Error.WriteLine($"error: {written.Rig}: not written, {written.Reason}");
+            surroundings.TellError($"{written.Rig}: not written, {written.Reason}");
         else if (written.File is null)
-            surroundings.Output.WriteLine($"{written.Rig}: not written, {written.Reason}");
+            surroundings.Tell($"{written.Rig}: not written, {written.Reason}");
         else
-            surroundings.Output.WriteLine($"{written.Rig}: wrote {written.File}, {(written.Controls == 1 ? "1 control" : $"{written.Controls} controls")}");
+            surroundings.Tell($"{written.Rig}: wrote {written.File}, {(written.Controls == 1 ? "1 control" : $"{written.Controls} controls")}");
     }
 
     private sealed record WrittenControls(string Rig, string? File, int Controls, string? Reason, bool Failed);

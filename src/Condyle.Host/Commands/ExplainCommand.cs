@@ -18,7 +18,7 @@ internal static class ExplainCommand
         if (id is null)
         {
             foreach (var rule in RuleBook.All)
-                surroundings.Output.WriteLine($"{rule.Id}  {rule.Severity.ToString().ToLowerInvariant(),-7}  {rule.Title}");
+                surroundings.Tell($"{rule.Id}  {rule.Severity.ToString().ToLowerInvariant(),-7}  {rule.Title}");
             return ExitCode.Ok;
         }
 

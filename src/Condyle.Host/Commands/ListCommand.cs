@@ -19,11 +19,11 @@ internal sealed class ListCommand(Surroundings surroundings)
 
     private void Show(RigLine line)
     {
-        surroundings.Output.WriteLine(line.Failure is not null ? $"{line.Rig}: {line.Failure}"
+        surroundings.Tell(line.Failure is not null ? $"{line.Rig}: {line.Failure}"
             : $"{line.Rig}: {Say.Count(line.Joints, "joint")}, {Say.Count(line.Controls, "control")}, {Say.Count(line.Switches, "switch", "switches")}, {Say.Count(line.Dials, "dial")}, {Say.Count(line.Choices, "choice")}, {Say.Count(line.Nodes, "node")} in all");
-        surroundings.Output.WriteLine($"  delivered in {line.Skeleton ?? "no named file"}; clips: {(line.Clips.Count == 0 ? "none" : string.Join(", ", line.Clips))}");
+        surroundings.Tell($"  delivered in {line.Skeleton ?? "no named file"}; clips: {(line.Clips.Count == 0 ? "none" : string.Join(", ", line.Clips))}");
         foreach (var failure in line.FailedClips)
-            surroundings.Output.WriteLine($"  error: {failure.Reason}");
+            surroundings.Tell($"  error: {failure.Reason}");
     }
 
     private sealed record RigLine(string Rig, string? Skeleton, int Joints, int Controls, int Switches, int Dials, int Choices, int Nodes, IReadOnlyList<string> Clips, IReadOnlyList<ClipFailure> FailedClips, string? Failure)

@@ -48,17 +48,17 @@ internal sealed class MatchCommand(Surroundings surroundings, MatchRequest reque
 
     private void Show(string rig, MotionMatchResult result, string output)
     {
-        surroundings.Output.WriteLine($"{rig}: {result.Clip.Name}, {Say.Seconds(result.Clip.Seconds)}, within {Say.Both(result.Largest)} of the motion");
+        surroundings.Tell($"{rig}: {result.Clip.Name}, {Say.Seconds(result.Clip.Seconds)}, within {Say.Both(result.Largest)} of the motion");
         foreach (var joint in result.Joints.Where(joint => joint.From is not null).OrderByDescending(joint => HowFar(joint.Off)).Take(MostJoints))
-            surroundings.Output.WriteLine($"  '{joint.Joint}' within {Say.BothAt(joint.Off)}");
+            surroundings.Tell($"  '{joint.Joint}' within {Say.BothAt(joint.Off)}");
         if (result.NotInRig.Count > 0)
-            surroundings.Output.WriteLine($"  not in the rig, unless --joint says what it is there: {Say.Names(result.NotInRig)}");
+            surroundings.Tell($"  not in the rig, unless --joint says what it is there: {Say.Names(result.NotInRig)}");
         if (result.NotInMotion.Count > 0)
-            surroundings.Output.WriteLine($"  not in the motion: {Say.Names(result.NotInMotion)}");
+            surroundings.Tell($"  not in the motion: {Say.Names(result.NotInMotion)}");
         foreach (var note in result.Notes)
-            surroundings.Output.WriteLine($"  {note}");
+            surroundings.Tell($"  {note}");
         foreach (var dial in result.NeededDials)
-            surroundings.Output.WriteLine($"  '{dial.Dial}' stays at its default, and would bring '{dial.Joint}' nearer at {Say.Seconds(dial.At)}: a match sets no dials. Key it in the file that was written");
-        surroundings.Output.WriteLine($"  wrote {output}");
+            surroundings.Tell($"  '{dial.Dial}' stays at its default, and would bring '{dial.Joint}' nearer at {Say.Seconds(dial.At)}: a match sets no dials. Key it in the file that was written");
+        surroundings.Tell($"  wrote {output}");
     }
 }

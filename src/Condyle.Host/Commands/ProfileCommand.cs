@@ -34,7 +34,7 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
             if (clips.Count + failures.Count == 0 || (request.Rig is null ? rig.Entry.FindSkeleton(surroundings, request.Skeleton) : rig.Entry.NeedSkeleton(surroundings, request.Skeleton)) is not { } skeleton)
             {
                 if (!request.Json)
-                    surroundings.Output.WriteLine($"{rig.Name}: not baked, {(clips.Count > 0 ? "it names no delivered file" : request.Clips.Count > 0 ? "it has no clip of those asked for" : "the project has no clips for it")}");
+                    surroundings.Tell($"{rig.Name}: not baked, {(clips.Count > 0 ? "it names no delivered file" : request.Clips.Count > 0 ? "it has no clip of those asked for" : "the project has no clips for it")}");
                 continue;
             }
 
@@ -55,18 +55,18 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
     {
         if (written is var (manifest, reports))
         {
-            surroundings.Output.WriteLine(FormattableString.Invariant($"{rig} for {manifest.Profile}: {manifest.UnitsPerMetre} units to a metre, {manifest.Up} up"));
+            surroundings.Tell(FormattableString.Invariant($"{rig} for {manifest.Profile}: {manifest.UnitsPerMetre} units to a metre, {manifest.Up} up"));
             foreach (var report in reports)
-                surroundings.Output.WriteLine(FormattableString.Invariant($"  {report.Clip}: {report.Frames} frames at {report.FramesPerSecond}/s, on frames within {Say.Both(report.OnFrames)}{(report.Holds ? "" : ": more than is allowed")}"));
+                surroundings.Tell(FormattableString.Invariant($"  {report.Clip}: {report.Frames} frames at {report.FramesPerSecond}/s, on frames within {Say.Both(report.OnFrames)}{(report.Holds ? "" : ": more than is allowed")}"));
             foreach (var file in manifest.Files)
-                surroundings.Output.WriteLine($"  wrote {Path.Combine(request.Output, file.Name)}, {Say.Bytes(file.Bytes)}");
+                surroundings.Tell($"  wrote {Path.Combine(request.Output, file.Name)}, {Say.Bytes(file.Bytes)}");
             foreach (var file in manifest.Files.Where(file => file.NotInSkeleton.Count > 0))
-                surroundings.Output.WriteLine($"  {Say.NotInSkeleton(file.Level, file.NotInSkeleton)}");
+                surroundings.Tell($"  {Say.NotInSkeleton(file.Level, file.NotInSkeleton)}");
         }
         else
-            surroundings.Output.WriteLine($"{rig}: not baked, it has no clip that can be");
+            surroundings.Tell($"{rig}: not baked, it has no clip that can be");
 
         foreach (var failure in failures)
-            surroundings.Output.WriteLine($"  error: {failure.Reason}");
+            surroundings.Tell($"  error: {failure.Reason}");
     }
 }

@@ -20,7 +20,7 @@ internal static class SkeletonCommand
         if (json)
             JsonReport.Write(surroundings.Output, new { file = output });
         else
-            surroundings.Output.WriteLine($"wrote {output}");
+            surroundings.Tell($"wrote {output}");
         return ExitCode.Ok;
     }
 

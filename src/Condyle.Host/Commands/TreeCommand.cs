@@ -25,7 +25,7 @@ internal sealed class TreeCommand(Surroundings surroundings)
     {
         foreach (var sheet in sheets)
         {
-            surroundings.Output.WriteLine(sheet.Rig);
+            surroundings.Tell(sheet.Rig);
             surroundings.Output.Write(SheetText.Of(sheet));
         }
     }
@@ -47,6 +47,6 @@ internal sealed class TreeCommand(Surroundings surroundings)
                 throw new BadInputException(output, "it isn't known what to write there", "Name the file .svg (a picture), .txt (lines) or .json (a model file for compare)");
         }
 
-        surroundings.Output.WriteLine($"wrote {output}");
+        surroundings.Tell($"wrote {output}");
     }
 }

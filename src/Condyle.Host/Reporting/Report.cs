@@ -1,5 +1,6 @@
 using Condyle.Host.Catalogue;
 using Condyle.Host.Commands;
+using Condyle.Model;
 using Condyle.Runtime;
 using Condyle.Runtime.Baking.Reports;
 using Spectre.Console;
@@ -48,7 +49,7 @@ internal sealed class Report
         .Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn())
         .Start(context =>
         {
-            var tasks = clips.ToDictionary(clip => clip.Name, clip => context.AddTask(Markup.Escape(clip.Name), maxValue: 1), StringComparer.Ordinal);
+            var tasks = clips.ToDictionary(clip => clip.Name, clip => context.AddTask(OnBar(clip.Name), maxValue: 1), StringComparer.Ordinal);
             return bake(new BarProgress(tasks));
         });
 
@@ -107,7 +108,10 @@ internal sealed class Report
     private static string Count(int count, string noun) => $"{count} {noun}{(count == 1 ? "" : "s")}";
 
     private void Line(string text, string? style = null) =>
-        console.WriteLine(text, style is null ? Style.Plain : Style.Parse(style));
+        console.WriteLine(Messages.OnOneLine(text), style is null ? Style.Plain : Style.Parse(style));
+
+    /// <summary>A name as a progress bar shows it.</summary>
+    public static string OnBar(string name) => Markup.Escape(Messages.OnOneLine(name));
 
     /// <summary>A console over the program's output.</summary>
     public static IAnsiConsole Console(Surroundings surroundings) => AnsiConsole.Create(new AnsiConsoleSettings
