@@ -21,15 +21,10 @@ internal sealed record OfferedRepair(PlannedRepair Repair, string Key)
         return offered;
     }
 
-    /// <summary>
-    /// The repair that fix-all makes of a finding: the kind that was asked for or, where it has none of that kind, its first.
-    /// None when another of the rules at hand was asked for; a command line asks for a rule with whatever key it came upon first.
-    /// </summary>
-    public static OfferedRepair? Choose(Diagnostic diagnostic, string? key, IEnumerable<string> rules)
-    {
-        if (key is not null && rules.Any(rule => rule != diagnostic.Id && key.StartsWith(rule + ".", StringComparison.Ordinal)))
-            return null;
-        var offered = Of(diagnostic);
-        return offered.FirstOrDefault(repair => repair.Key == key) ?? offered.FirstOrDefault();
-    }
+    /// <summary>Whether fix-all was asked to repair a finding, or another of the rules at hand; a command line asks for a rule with whatever key it came upon first.</summary>
+    public static bool IsAsked(Diagnostic diagnostic, string? key, IEnumerable<string> rules) =>
+        key is null || !rules.Any(rule => rule != diagnostic.Id && key.StartsWith(rule + ".", StringComparison.Ordinal));
+
+    /// <summary>Of what can be offered for a finding, the repair that fix-all makes: the kind that was asked for or, where there is none of that kind, the first.</summary>
+    public static OfferedRepair? Choose(IReadOnlyList<OfferedRepair> offered, string? key) => offered.FirstOrDefault(repair => repair.Key == key) ?? offered.FirstOrDefault();
 }

@@ -21,9 +21,10 @@ public sealed class RepairCodeFixProvider : CodeFixProvider
     public override async Task RegisterCodeFixesAsync(CodeFixContext context)
     {
         var project = context.Document.Project;
+        var trials = new RepairTrials();
         foreach (var diagnostic in context.Diagnostics)
         {
-            foreach (var offered in OfferedRepair.Of(diagnostic))
+            foreach (var offered in await trials.Passed(project, diagnostic, context.CancellationToken).ConfigureAwait(false))
             {
                 var changes = SolutionEdits.Of(project, offered.Repair.Edits);
                 if (!await changes.ChangeAnything(context.CancellationToken).ConfigureAwait(false))

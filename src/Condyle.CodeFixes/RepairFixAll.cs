@@ -17,9 +17,11 @@ internal sealed class RepairFixAll : FixAllProvider
     public override async Task<CodeAction?> GetFixAsync(FixAllContext fixAllContext)
     {
         var repairs = new List<(Project, IReadOnlyList<TextEdit>)>();
+        var trials = new RepairTrials();
         foreach (var (project, diagnostic) in await FindingsOf(fixAllContext).ConfigureAwait(false))
         {
-            if (OfferedRepair.Choose(diagnostic, fixAllContext.CodeActionEquivalenceKey, fixAllContext.DiagnosticIds) is { } chosen)
+            if (OfferedRepair.IsAsked(diagnostic, fixAllContext.CodeActionEquivalenceKey, fixAllContext.DiagnosticIds)
+                && OfferedRepair.Choose(await trials.Passed(project, diagnostic, fixAllContext.CancellationToken).ConfigureAwait(false), fixAllContext.CodeActionEquivalenceKey) is { } chosen)
                 repairs.Add((project, chosen.Repair.Edits));
         }
 

@@ -29,6 +29,9 @@ internal sealed class SolutionEdits
         return all;
     }
 
+    /// <summary>The documents that they change.</summary>
+    public IEnumerable<DocumentId> Documents => changes.Keys;
+
     public async Task<bool> ChangeAnything(CancellationToken cancellation)
     {
         foreach (var pair in changes)

@@ -20,11 +20,8 @@ public partial class CorpusRepairTests
     public async Task A_fix_removes_its_finding_and_changes_nothing_else(string name)
     {
         var given = new CorpusCase("Slips", name);
-        foreach (var finding in await FrontEnds.Read(given.Files))
-        {
-            foreach (var offered in OfferedRepair.Of(finding))
-                await Repairs(given, finding, offered.Repair);
-        }
+        foreach (var (finding, offered) in await Offered(given))
+            await Repairs(given, finding, offered.Repair);
     }
 
     [Theory]
@@ -76,7 +73,17 @@ public partial class CorpusRepairTests
     [InlineData("CDY1008_another_suffix_and_other_marks")]
     public async Task A_fix_is_offered_where_the_right_code_is_known(string name, params string[] titles) => Assert.Equal(
         titles,
-        (await FrontEnds.Read(new CorpusCase("Slips", name).Files)).SelectMany(OfferedRepair.Of).Select(offered => offered.Repair.Title));
+        (await Offered(new CorpusCase("Slips", name))).Select(each => each.Offered.Repair.Title));
+
+    private static async Task<IReadOnlyList<(Diagnostic Finding, OfferedRepair Offered)>> Offered(CorpusCase given)
+    {
+        using var workspace = new AdhocWorkspace();
+        var project = Refactorings.Offered.Open(workspace, given.Files).Project;
+        var offered = new List<(Diagnostic, OfferedRepair)>();
+        foreach (var finding in await FrontEnds.Read(given.Files))
+            offered.AddRange((await new RepairTrials().Passed(project, finding, CancellationToken.None)).Select(repair => (finding, repair)));
+        return offered;
+    }
 
     private static async Task Repairs(CorpusCase given, Diagnostic finding, PlannedRepair repair)
     {

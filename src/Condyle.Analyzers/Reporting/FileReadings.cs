@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Condyle.Analyzers.Reading;
 using Microsoft.CodeAnalysis;
 
@@ -9,10 +8,8 @@ namespace Condyle.Analyzers.Reporting;
 /// <param name="Results">The readings.</param>
 /// <param name="HasAll">Whether those are all.</param>
 /// <param name="Models">Gives the file's model.</param>
-/// <param name="Reread">Reads the file again as an edit would leave it.</param>
-internal sealed record FileReadings(SyntaxTree Tree, IReadOnlyList<ReadingResult> Results, bool HasAll, Func<SyntaxTree, SemanticModel> Models, Func<TextEdit, CancellationToken, FileReadings> Reread)
+internal sealed record FileReadings(SyntaxTree Tree, IReadOnlyList<ReadingResult> Results, bool HasAll, Func<SyntaxTree, SemanticModel> Models)
 {
-    private readonly ConcurrentDictionary<TextEdit, Once<bool>> borne = new();
     private readonly Lazy<SourceUses> uses = new(() => new SourceUses(Results.SelectMany(result => result.Paths)));
 
     public SemanticModel Model => Models(Tree);
@@ -21,13 +18,6 @@ internal sealed record FileReadings(SyntaxTree Tree, IReadOnlyList<ReadingResult
     public bool SawAll => HasAll && !Paths.Any(path => path.EndsEarly);
 
     public IEnumerable<ReadPath> Paths => Results.SelectMany(result => result.Paths);
-
-    /// <summary>Whether an edit of the file leaves all that may run its code as it is: no way through it fails that didn't, and no rule speaks that was silent.</summary>
-    public bool Bears(TextEdit edit, CancellationToken cancellation) =>
-        borne.GetOrAdd(edit, static _ => new Once<bool>()).Get(() => IsBorne([.. Paths], [.. Reread(edit, cancellation).Paths]), cancellation);
-
-    private static bool IsBorne(List<ReadPath> before, List<ReadPath> after) => before.Count == after.Count
-        && before.Zip(after, static (was, then) => !then.Findings.Select(finding => finding.Rule).Except(was.Findings.Select(finding => finding.Rule)).Any()).All(isBorne => isBorne);
 
     /// <summary>What those readings make of the file; worked out only when there is something to repair.</summary>
     public SourceUses Uses => uses.Value;

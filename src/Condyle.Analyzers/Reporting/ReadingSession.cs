@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using Condyle.Analyzers.Reading;
 using Condyle.Naming;
 using Microsoft.CodeAnalysis;
-using Microsoft.CodeAnalysis.Text;
 
 namespace Condyle.Analyzers.Reporting;
 
@@ -10,7 +9,6 @@ namespace Condyle.Analyzers.Reporting;
 internal sealed class ReadingSession
 {
     private readonly Compilation compilation;
-    private readonly INamedTypeSymbol definition;
     private readonly bool isLive;
     private readonly Func<SyntaxTree, SemanticModel> models;
     private readonly RigDeclarations declarations;
@@ -28,7 +26,6 @@ internal sealed class ReadingSession
     public ReadingSession(Compilation compilation, INamedTypeSymbol definition, bool isLive, Func<SyntaxTree, SemanticModel> models)
     {
         this.compilation = compilation;
-        this.definition = definition;
         this.isLive = isLive;
         this.models = models;
         facts = new(() => cache.FactsOf(compilation));
@@ -66,15 +63,7 @@ internal sealed class ReadingSession
             results.AddRange(helpers.Where(helper => !reached.Contains(Ids.Of(helper) ?? "")).Select(helper => ReadHelper(helper, cancellation)));
         }
 
-        return files.GetOrAdd(tree, new FileReadings(tree, results, sawAll, models, (edit, whoAsks) => Reread(tree, edit, whoAsks)));
-    }
-
-    private FileReadings Reread(SyntaxTree tree, TextEdit edit, CancellationToken cancellation)
-    {
-        var changed = tree.WithChangedText(tree.GetText(cancellation).WithChanges(new TextChange(edit.Span, edit.Text)));
-        var other = compilation.ReplaceSyntaxTree(tree, changed);
-        var bound = new ConcurrentDictionary<SyntaxTree, SemanticModel>();
-        return new ReadingSession(other, definition, isLive, file => bound.GetOrAdd(file, _ => other.GetSemanticModel(file))).ReadingsOf(changed, cancellation);
+        return files.GetOrAdd(tree, new FileReadings(tree, results, sawAll, models));
     }
 
     private List<ReadingResult> ReadDefinitions(IReadOnlyList<RigEntry> definitions, CancellationToken cancellation)

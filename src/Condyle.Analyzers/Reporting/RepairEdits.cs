@@ -8,7 +8,7 @@ using Microsoft.CodeAnalysis.Text;
 namespace Condyle.Analyzers.Reporting;
 
 /// <summary>Works out the edits of a repair, at the text that is to blame. None where an edit would change anything else of a rig.</summary>
-internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadings?> readingsOf, CancellationToken cancellation)
+internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadings?> readingsOf)
 {
     private const string Inverse = ".Inverse";
 
@@ -143,9 +143,7 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
     private PlannedRepair? Continue(GoOn further, CallRecord call) =>
         FileOf(call, (nameof(GoOn), further.Call), (at, other) => other is GoOn same && same.Call == further.Call && !at.Names(same.Gone)) is { } file && InvocationOf(call, file) is { } invocation
             && Speculation.SymbolOf(SyntaxFactory.ParseExpression(invocation + further.Call), invocation.SpanStart, file.Model) is not null // what it names may be called otherwise there
-            && new TextEdit(call.Path, new TextSpan(invocation.Span.End, 0), further.Call) is var edit
-            && (further.Gone.Count == 0 || !file.SawAll || file.Bears(edit, cancellation)) // code may count on what goes: its number, its place in a row, or what can be asked of it
-            ? Plan(further, file, call.Call.Span, edit)
+            ? Plan(further, file, call.Call.Span, new TextEdit(call.Path, new TextSpan(invocation.Span.End, 0), further.Call)) with { IsToBeTried = further.Gone.Count > 0 }
             : null;
 
     // Only a call that gives its sentence back as it was, where what is left of it still stands.

@@ -18,7 +18,7 @@ internal static class RepairPlanner
         var inOrder = new List<(string Rule, Origin Place, string? Whole)>();
         foreach (var path in file.Paths)
         {
-            var edits = new RepairEdits(path, readingsOf, cancellation);
+            var edits = new RepairEdits(path, readingsOf);
             foreach (var finding in path.Findings)
             {
                 cancellation.ThrowIfCancellationRequested();

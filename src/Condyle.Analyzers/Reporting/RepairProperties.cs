@@ -27,6 +27,8 @@ internal static class RepairProperties
             }
 
             properties[Key("edits", i)] = edits.ToString();
+            if (repairs[i].IsToBeTried)
+                properties[Key("try", i)] = "";
         }
 
         return properties.ToImmutable();
@@ -47,7 +49,7 @@ internal static class RepairProperties
                 edits.Add(new TextEdit(fields[i], span, fields[i + 3]));
             }
 
-            repairs.Add(new PlannedRepair(kind, title, edits));
+            repairs.Add(new PlannedRepair(kind, title, edits) { IsToBeTried = properties.ContainsKey(Key("try", repairs.Count)) });
         }
 
         return repairs;

@@ -19,6 +19,9 @@ internal abstract class Rule
     /// <summary>Whether it speaks of a call as it stands in the code, so that it holds only if it does every time that the call is made.</summary>
     public virtual bool IsAboutCode => false;
 
+    /// <summary>Whether it tells of a step that is still to be done, which a repair may bring up.</summary>
+    public virtual bool IsAboutNextStep => false;
+
     /// <summary>The rule's page: what is flagged, why it hurts, wrong and right code, how to fix or accept it.</summary>
     public string Page => RulePage.Of(Id);
 

@@ -29,7 +29,7 @@ public class RepairPlannerTests
         var path = Assert.Single(read.Paths);
         var lamp = path.Model.Nodes.Single(node => node.Name.ToString() == "lamp");
         var finding = new Finding(RuleBook.Find("CDY1004")!, lamp, "A finding.", lamp.Place) { Repairs = [RepairOf(first), RepairOf(second)] };
-        var readings = new FileReadings(tree, [read with { Paths = [path with { Findings = [finding] }] }], HasAll: true, file => compilation.GetSemanticModel(file), (_, _) => throw new InvalidOperationException("Nothing is read again."));
+        var readings = new FileReadings(tree, [read with { Paths = [path with { Findings = [finding] }] }], HasAll: true, file => compilation.GetSemanticModel(file));
         var planned = Assert.Single(RepairPlanner.Plan(readings, _ => readings, CancellationToken.None));
         Assert.Single(planned.Repairs);
         return tree.GetText().ToString(planned.Place.Span);

@@ -12,6 +12,8 @@ internal sealed class TwistJointLeftAlone : Rule
 
     public override Severity Severity => Severity.Warning;
 
+    public override bool IsAboutNextStep => true;
+
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         var twists = rig.Model.Nodes.FindAll(node => node.IsExported && !node.IsUnknown && node.Role.TryKnown(out var role) && role == JointRole.Twist);

@@ -4,11 +4,12 @@ using Condyle.Analyzers.Reporting;
 using Condyle.Model;
 using Condyle.Naming;
 using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.Text;
 
-namespace Condyle.CodeFixes.Refactorings;
+namespace Condyle.CodeFixes;
 
 /// <summary>
-/// The rigs that a document has a part in: a refactoring proves on them that it does what it says, before it is offered. They are read when the first of them is asked for.
+/// The rigs that a document has a part in: what changes code proves on them that it does what it says, before it is offered. They are read when the first of them is asked for.
 /// </summary>
 internal sealed class RigReading
 {
@@ -47,6 +48,11 @@ internal sealed class RigReading
         return new(code, TeamSettings.Of(code.Compilation.Assembly).Conventions, () => session.ReadingsOf(code.SyntaxTree, cancellation));
     }
 
+    /// <summary>Whether the rigs bear a change within lines of the document: no way through them fails that didn't, and no rule says more of a line than it did, but for the step that comes next.</summary>
+    public async Task<bool> Bears(Document changed, CancellationToken cancellation) =>
+        IsWhole && await Of(changed, cancellation).ConfigureAwait(false) is { IsWhole: true } after && after.Paths.Count == Paths.Count
+        && Paths.Zip(after.Paths, (was, then) => Without(after.Said(then), Said(was)).Count == 0).All(isBorne => isBorne);
+
     /// <summary>
     /// What a change of the document adds to its rigs, rig by rig and way by way; none where it doesn't compile, takes something away, or makes a rule
     /// speak that was silent.
@@ -84,6 +90,12 @@ internal sealed class RigReading
 
         return without;
     }
+
+    // A change may turn the columns of its line.
+    private IEnumerable<string> Said(ReadPath path) => path.Findings.Where(finding => !finding.Rule.IsAboutNextStep).Select(finding => path.Places.Find(finding.Place) is { } place && TextOf(place.Path) is { } text
+        ? $"{finding.Rule.Id} at {place.Path}:{text.Lines.GetLinePosition(place.Span.Start).Line}" : finding.Rule.Id);
+
+    private SourceText? TextOf(string path) => Code.Compilation.SyntaxTrees.FirstOrDefault(tree => tree.FilePath == path)?.GetText();
 
     private static List<string> Lines(ReadPath path) => [.. ModelText.Lines(path.Model, static _ => null).Select(line => Number.Replace(line, "#"))];
 }

@@ -1,0 +1,40 @@
+using Condyle.Analyzers.Reporting;
+using Microsoft.CodeAnalysis;
+
+namespace Condyle.CodeFixes;
+
+/// <summary>
+/// The repairs of findings that can be offered. Where code may count on what goes by one, the rigs are read once more as it would leave them: too long for
+/// a keystroke, so that it isn't the analyzer's work.
+/// </summary>
+internal sealed class RepairTrials
+{
+    private readonly Dictionary<DocumentId, RigReading?> readings = [];
+
+    public async Task<IReadOnlyList<OfferedRepair>> Passed(Project project, Diagnostic finding, CancellationToken cancellation)
+    {
+        var passed = new List<OfferedRepair>();
+        foreach (var offered in OfferedRepair.Of(finding))
+        {
+            if (!offered.Repair.IsToBeTried || await Passes(project, offered.Repair, cancellation).ConfigureAwait(false))
+                passed.Add(offered);
+        }
+
+        return passed;
+    }
+
+    private async Task<bool> Passes(Project project, PlannedRepair repair, CancellationToken cancellation)
+    {
+        var edits = SolutionEdits.Of(project, repair.Edits);
+        var changed = await edits.Apply(cancellation).ConfigureAwait(false);
+        foreach (var id in edits.Documents)
+        {
+            if (!readings.TryGetValue(id, out var reading))
+                readings[id] = reading = await RigReading.Of(project.Solution.GetDocument(id)!, cancellation).ConfigureAwait(false);
+            if (reading is null || !await reading.Bears(changed.GetDocument(id)!, cancellation).ConfigureAwait(false))
+                return false;
+        }
+
+        return true;
+    }
+}
