@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Condyle.Analyzers.Reporting;
 using Condyle.Analyzers.Tests.Reporting;
-using Condyle.CodeFixes.Tests.Refactorings;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CodeActions;
 using Microsoft.CodeAnalysis.CodeFixes;
