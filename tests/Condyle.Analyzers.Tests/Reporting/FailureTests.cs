@@ -14,11 +14,22 @@ public class FailureTests
             """).PlainFiles));
         Assert.Equal("CDY9001", finding.Id);
         Assert.StartsWith(
-            "Whichever way the rig 'Docker' goes, it fails here and can't be built: 'shoulder_left' is not below 'wrist_left' in the skeleton.",
+            "Whichever way the rig 'Docker' goes, it fails here and can't be built, nor checked as a whole: 'shoulder_left' is not below 'wrist_left' in the skeleton.",
             finding.GetMessage(),
             StringComparison.Ordinal);
         Assert.Equal("Chain(joints.Wrist, joints.Shoulder)", finding.Location.SourceTree!.GetText().ToString(finding.Location.SourceSpan));
     }
+
+    [Theory]
+    [InlineData("", "CDY1001 CDY2006")]
+    [InlineData("throw new InvalidOperationException();", "CDY1001 CDY9001")]
+    public async Task What_needs_the_whole_rig_waits_until_there_is_one(string end, string found) => Assert.Equal(
+        found,
+        string.Join(" ", (await FrontEnds.Read(new RigSnippet($"""
+            rig.Group("arm");
+            rig.Control("hand").Switch("fk");
+            {end}
+            """).PlainFiles)).Select(finding => finding.Id).Order().Where(id => id is "CDY1001" or "CDY2006" or "CDY9001")));
 
     [Theory]
     [InlineData("rig.{|CDY9001:Control(null!)|};")]
@@ -103,7 +114,7 @@ public class FailureTests
         var failures = found.OrderBy(finding => finding.GetMessage(), StringComparer.Ordinal).ToList();
         Assert.All(failures, finding => Assert.Equal("CDY9001", finding.Id));
         Assert.Equal(
-            ["Whichever way the rig 'Crane' goes, it fails here and can't be built: A part needs a name.", "Whichever way the rig 'Docker' goes, it fails here and can't be built: A part needs a name."],
+            ["Whichever way the rig 'Crane' goes, it fails here and can't be built, nor checked as a whole: A part needs a name.", "Whichever way the rig 'Docker' goes, it fails here and can't be built, nor checked as a whole: A part needs a name."],
             failures.Select(finding => finding.GetMessage()));
         Assert.Equal(["Parts.Add(rig, string.Empty)", "Require(name)"], failures[0].AdditionalLocations.Select(TextAt));
         Assert.Equal(["Parts.Add(rig, \"\")", "Require(name)"], failures[1].AdditionalLocations.Select(TextAt));

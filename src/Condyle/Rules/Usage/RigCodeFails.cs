@@ -15,5 +15,5 @@ internal sealed class RigCodeFails : ModelRule
     protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions) =>
         from gap in model.Gaps
         where gap.IsFailure
-        select new Finding(this, null, $"Whichever way {gap.Of} goes, it fails here and can't be built: {gap.Reason}", gap.Place) { Related = gap.Callers };
+        select new Finding(this, null, $"Whichever way {gap.Of} goes, it fails here and can't be built, nor checked as a whole: {gap.Reason}", gap.Place) { Related = gap.Callers };
 }
