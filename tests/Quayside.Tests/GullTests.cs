@@ -23,6 +23,16 @@ public sealed class GullTests(BakedGull baked)
             AssertMirrored(live, $"folded by {fold}");
     }
 
+    /// <summary>The neck lies along a curve and nothing else has it, so its controls are found from the joints alone.</summary>
+    [Fact]
+    public void Its_neck_comes_back_from_its_joints()
+    {
+        var result = MotionMatch.Run(baked.Rig, JointMotion.FromGltf(baked.File, "take_off"), settings: new MotionMatchSettings { Rest = RestPolicy.KeepFrames, FramesPerSecond = 5 });
+        Assert.True(result.Clip.Moves.ContainsKey("neck"), "the clip moves the neck");
+        foreach (var joint in result.Joints.Where(joint => joint.Joint.StartsWith("neck", StringComparison.Ordinal) || joint.Joint == "head"))
+            Assert.True(joint.Off.Metres.Value < 2e-5 && joint.Off.Degrees.Value < 0.05, $"{joint}\n{string.Join("\n", result.Notes)}");
+    }
+
     [Fact]
     public void They_beat_as_mirror_images()
     {

@@ -14,7 +14,6 @@ public sealed class CompiledRig
     private readonly NameTable morphNames;
     private readonly NameTable jointNames;
     private readonly Lazy<LimbTable> limbs;
-    private readonly Lazy<ControlTree> tree;
 
     internal CompiledRig(string name, RigParts parts, RigLayout layout, RigModel model)
     {
@@ -31,7 +30,6 @@ public sealed class CompiledRig
         Layout = layout;
         Model = model;
         limbs = new(() => new LimbTable(model));
-        tree = new(() => new ControlTree(limbs.Value));
     }
 
     /// <summary>The name of the definition's class.</summary>
@@ -58,12 +56,12 @@ public sealed class CompiledRig
     /// <summary>The labels in the order in which they were made.</summary>
     public IReadOnlyList<CompiledLabel> Labels { get; }
 
-    /// <summary>The limbs that can be matched: those that two-bone IK has by one source of their blend and controls by another. Worked out when it is first asked for.</summary>
+    /// <summary>The limbs that can be matched: those that IK or a curve has by one source of their blend and controls by another. Worked out when it is first asked for.</summary>
     public IReadOnlyList<CompiledLimb> Limbs => limbs.Value.Limbs;
 
     internal LimbTable LimbTable => limbs.Value;
 
-    internal ControlTree ControlTree => tree.Value;
+    internal ControlTree ControlTree => limbs.Value.Tree;
 
     internal RigModel Model { get; }
 
@@ -109,7 +107,7 @@ public sealed class CompiledRig
     public int JointIndex(string name) => jointNames.Find(name);
 
     /// <summary>Finds a limb that can be matched.</summary>
-    /// <param name="joint">The name of one of its three joints, for instance <c>elbow_left</c>.</param>
+    /// <param name="joint">The name of one of its joints, for instance <c>elbow_left</c>.</param>
     /// <returns>Its index in <see cref="Limbs"/>.</returns>
     /// <exception cref="ArgumentException">There is none; the message gives the nearest names.</exception>
     public int LimbIndex(string joint) => limbs.Value.Names.Find(joint);

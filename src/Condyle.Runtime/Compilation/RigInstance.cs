@@ -163,11 +163,13 @@ public sealed class RigInstance
     }
 
     /// <summary>
-    /// Sets the goal and the pole of a limb so that its solved copy stands as its turned one: after it the switch can flip from FK to IK without a jump.
+    /// Sets what solves a limb so that its solved copy stands as its turned one: the goal and the pole of IK, or the controls that a curve goes through. After it the switch can flip from FK without a jump.
     /// </summary>
     /// <remarks>
     /// What carries the limb by its goal or by the switch, as a collar that follows does, is set too, so that it stays where it is once the switch has flipped. A stretch that a switch of its own turns on, and the dial that turns the plane of a limb without a pole, are set where that is needed. Locked channels stay as they are; limits are passed, and noted.
     /// It is worked out in double precision for the controls, switches, dials and choices as they are set, and doesn't evaluate the instance. It allocates, and takes as long as evaluating some hundred times.
+    /// Of many bones a goal and a pole only give the ends and the plane, and a curve has the shapes that its few controls give it: a pose of another shape is met as nearly as these can, and the last note says by how much, and at which joints.
+    /// A curve's controls are found by the least sum of squares, which takes some thousand evaluations of the chain; a pose that the curve made itself is nearly always found again.
     /// Where the limb is almost straight, the last digit of a float of the goal's place moves the middle joint by more than it is worth itself.
     /// </remarks>
     /// <param name="limb">Its index in <see cref="CompiledRig.Limbs"/>.</param>
@@ -176,7 +178,7 @@ public sealed class RigInstance
     public LimbMatch MatchGoal(int limb) => GoalMatch.Make(Limb(limb), new LivePose(Rig.LimbTable, this), switches: true);
 
     /// <summary>
-    /// Sets the controls that turn a limb's joints so that its turned copy stands as its solved one: after it the switch can flip from IK to FK without a jump.
+    /// Sets the controls that turn a limb's joints so that its turned copy stands as its solved one: after it the switch can flip to FK without a jump.
     /// </summary>
     /// <remarks>What carries the limb by its goal or by the switch is set too. Locked channels stay as they are; limits are passed, and noted. It is worked out as <see cref="MatchGoal"/> is.</remarks>
     /// <param name="limb">Its index in <see cref="CompiledRig.Limbs"/>.</param>

@@ -10,6 +10,9 @@ internal static class Compare
     public static IReadOnlyList<JointMatch> Each(LimbPlan limb, IReadOnlyList<Affine3d> wanted, Func<LimbJoint, Affine3d> found) =>
         [.. limb.Joints.Zip(wanted, (joint, frame) => Of(joint, frame, found(joint).Frame))];
 
+    /// <summary>The angle between two frames, in degrees.</summary>
+    public static double Angle(Affine3d found, Affine3d wanted) => Quaterniond.Angle(found.Rotation, wanted.Rotation) * DegreesPerRadian;
+
     private static JointMatch Of(LimbJoint joint, Affine3d wanted, Affine3d found) => new(
-        joint.Index, LimbTable.NameOf(joint.Original), (found.Origin - wanted.Origin).Length, Quaterniond.Angle(found.Rotation, wanted.Rotation) * DegreesPerRadian);
+        joint.Index, LimbTable.NameOf(joint.Original), (found.Origin - wanted.Origin).Length, Angle(found, wanted));
 }

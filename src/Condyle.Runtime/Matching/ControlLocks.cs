@@ -1,5 +1,4 @@
 using Condyle.Evaluation;
-using Condyle.Model;
 
 namespace Condyle.Runtime.Matching;
 
@@ -19,7 +18,7 @@ internal sealed class ControlLocks(CompiledControl control, List<MatchNote> note
         {
             var (along, off) = (Vector3d.Dot(kept, Vector3d.Unit(axis)), Vector3d.Dot(wanted - kept, Vector3d.Unit(axis)));
             if (Math.Abs(off) > LimbMatch.AllowedMetres)
-                Note(MatchNoteKind.Locked, $"would have to move {Millimetres(off)} along {axis}, which is locked");
+                Note(MatchNoteKind.Locked, $"would have to move {Figures.Millimetres(off)} along {axis}, which is locked");
             NoteMoved(axis, along);
         }
 
@@ -36,7 +35,7 @@ internal sealed class ControlLocks(CompiledControl control, List<MatchNote> note
             {
                 var off = Math.IEEERemainder(after[axis] - kept[axis], 360);
                 if (Math.Abs(off) > LimbMatch.AllowedDegrees)
-                    Note(MatchNoteKind.Locked, $"would have to turn {Invariant.Short(off)}° about {axis}, which is locked");
+                    Note(MatchNoteKind.Locked, $"would have to turn {Figures.Degrees(off)} about {axis}, which is locked");
             }
         }
 
@@ -81,13 +80,13 @@ internal sealed class ControlLocks(CompiledControl control, List<MatchNote> note
     private void NoteMoved(Axis axis, double along)
     {
         if (LimitOf(turns: false, axis) is { } limit && (along < limit.From - LimbMatch.AllowedMetres || along > limit.To + LimbMatch.AllowedMetres))
-            Note(MatchNoteKind.BeyondLimit, $"moves {Millimetres(along)} along {axis}, and its limits are {Millimetres(limit.From)} and {Millimetres(limit.To)}");
+            Note(MatchNoteKind.BeyondLimit, $"moves {Figures.Millimetres(along)} along {axis}, and its limits are {Figures.Millimetres(limit.From)} and {Figures.Millimetres(limit.To)}");
     }
 
     private void NoteTurned(Axis axis, double degrees)
     {
         if (LimitOf(turns: true, axis) is { } limit && (degrees < limit.From - LimbMatch.AllowedDegrees || degrees > limit.To + LimbMatch.AllowedDegrees))
-            Note(MatchNoteKind.BeyondLimit, $"turns {Invariant.Short(degrees)}° about {axis}, and its limits are {Invariant.Short(limit.From)}° and {Invariant.Short(limit.To)}°");
+            Note(MatchNoteKind.BeyondLimit, $"turns {Figures.Degrees(degrees)} about {axis}, and its limits are {Figures.Degrees(limit.From)} and {Figures.Degrees(limit.To)}");
     }
 
     private void Note(MatchNoteKind kind, string what) => notes.Add(new(kind, $"'{control.Name}' {what}."));
@@ -95,6 +94,4 @@ internal sealed class ControlLocks(CompiledControl control, List<MatchNote> note
     private CompiledLimit? LimitOf(bool turns, Axis axis) => control.Limits.FirstOrDefault(limit => limit.Turns == turns && limit.Axis == axis);
 
     private bool IsLocked(Channels channel) => (control.Locked & channel) != 0;
-
-    private static string Millimetres(double metres) => $"{Invariant.Short(metres * 1000)} mm";
 }

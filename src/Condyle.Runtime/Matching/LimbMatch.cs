@@ -57,9 +57,12 @@ public enum MatchNoteKind
     /// <summary>The limb bends beside the plane of the solver, or backwards.</summary>
     BendsAside,
 
-    /// <summary>A bone is twisted, which the solver never does by itself.</summary>
+    /// <summary>A bone is twisted, which the solver never does by itself, or does otherwise.</summary>
     Twisted,
 
     /// <summary>Neither a pole nor a dial turns the plane of the bend, or what does can't go so far.</summary>
     PlaneFixed,
+
+    /// <summary>Between the chain's ends the solver gives it another shape: the last note says by how much, and at which joints.</summary>
+    OtherShape,
 }

@@ -24,7 +24,10 @@ internal sealed class LivePose
     public List<MatchNote> Notes { get; } = [];
 
     /// <summary>Evaluates what is asked for anew, for the controls as they are set now.</summary>
-    public void Refresh()
+    public void Refresh() => Frames = FramesOf(Copy());
+
+    /// <summary>What the instance's controls are set to, to be changed without it.</summary>
+    public Pose Copy()
     {
         var pose = new Pose();
         foreach (var (index, control) in limbs.Controls.Index())
@@ -35,7 +38,44 @@ internal sealed class LivePose
             pose.SetDial(dial.Id, ValueOf(dial));
         foreach (var option in limbs.Model.Options)
             pose.SetOption(option.Id, ValueOf(option));
-        Frames = new PoseFrames(limbs.Sentences, pose);
+        return pose;
+    }
+
+    public PoseFrames FramesOf(Pose pose) => new(limbs.Sentences, pose);
+
+    public CompiledControl ControlOf(Handle handle) => instance.Rig.Controls[handle.Index];
+
+    /// <summary>The channels that a node's control is set to.</summary>
+    public Trs SetOn(Handle handle) => SetOn(handle.Index);
+
+    public double ValueOf(RigElement value) => instance.InputAt(value);
+
+    /// <summary>The rotation that a node has where it keeps how it rests against another node of which the rotation is known.</summary>
+    public Quaterniond CarriedFromRest(RigNode known, Quaterniond rotation, RigNode node) =>
+        rotation * Frames.Rest.WorldOf(known).Rotation.Inverse * Frames.Rest.WorldOf(node).Rotation;
+
+    /// <summary>Does something of which nobody is told: it is but a beginning.</summary>
+    public void Unnoted(Action doing)
+    {
+        var before = Notes.Count;
+        doing();
+        Notes.RemoveRange(before, Notes.Count - before);
+    }
+
+    /// <summary>Sets the move and the turn of a node's control.</summary>
+    public void Set(Handle handle, Trs channels)
+    {
+        instance.SetMove(handle.Index, channels.Translation.ToSingle());
+        instance.SetTurn(handle.Index, NearTo(SetOn(handle).Rotation, channels.Rotation));
+        Refresh();
+    }
+
+    /// <summary>Which limits a node's control passes.</summary>
+    public IEnumerable<MatchNote> PassedLimits(Handle handle)
+    {
+        List<MatchNote> passed = [];
+        new ControlLocks(ControlOf(handle), passed).Look(SetOn(handle).Translation, SetOn(handle).Rotation);
+        return passed;
     }
 
     /// <summary>Sets a switch to the nearest value in its range.</summary>
@@ -78,7 +118,7 @@ internal sealed class LivePose
         var (control, now, set) = Of(handle);
         var carried = Frames.WorldOf(handle.Node).Origin - Frames.WorldOf(control).Origin;
         var local = Frames.StandOf(control).Inverse().Apply(wanted - carried) - (now.Translation - set.Translation);
-        var locks = new ControlLocks(instance.Rig.Controls[handle.Index], Notes);
+        var locks = new ControlLocks(ControlOf(handle), Notes);
         if (locks.Move(set.Translation, local) is var kept && IsFinite(kept.ToSingle()))
             instance.SetMove(handle.Index, kept.ToSingle());
         Refresh();
@@ -91,9 +131,9 @@ internal sealed class LivePose
         var carried = Frames.WorldOf(control).Rotation.Inverse * Frames.WorldOf(handle.Node).Rotation;
         var local = Frames.StandOf(control).Inverse() * Affine3d.Rigid(Vector3d.Zero, wanted * carried.Inverse);
         var turn = local.RotationFor(now.Scale) * (set.Rotation.Inverse * now.Rotation).Inverse;
-        var locks = new ControlLocks(instance.Rig.Controls[handle.Index], Notes);
+        var locks = new ControlLocks(ControlOf(handle), Notes);
         var kept = locks.Turn(set.Rotation, turn);
-        instance.SetTurn(handle.Index, (Quaterniond.Dot(kept, set.Rotation) < 0 ? -kept : kept).ToSingle()); // keys stay on one side
+        instance.SetTurn(handle.Index, NearTo(set.Rotation, kept));
         Refresh();
     }
 
@@ -108,7 +148,8 @@ internal sealed class LivePose
 
     private Trs SetOn(int control) => new(instance.ControlMove(control), ((Quaterniond)instance.ControlTurn(control)).Normalized(), instance.ControlScale(control));
 
-    private double ValueOf(RigElement value) => instance.InputAt(value);
+    // Keys stay on one side.
+    private static System.Numerics.Quaternion NearTo(Quaterniond before, Quaterniond turn) => (Quaterniond.Dot(turn, before) < 0 ? -turn : turn).ToSingle();
 
     private static bool IsFinite(System.Numerics.Vector3 value) => float.IsFinite(value.X) && float.IsFinite(value.Y) && float.IsFinite(value.Z);
 }

@@ -15,6 +15,10 @@ namespace Condyle.Evaluation;
 /// </remarks>
 internal sealed class SolvedCurve(CurveRest atRest, RigCopy copy) : IChannelWriter
 {
+    public CurveRest AtRest => atRest;
+
+    public RigCopy Copy => copy;
+
     public Trs ChannelsOf(RigNode node, PoseFrames frames) => frames.Once(this, Solve)[copy.Joints.IndexOf(node)];
 
     private Trs[] Solve(PoseFrames frames)

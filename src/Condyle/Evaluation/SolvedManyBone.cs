@@ -14,19 +14,27 @@ namespace Condyle.Evaluation;
 /// </remarks>
 internal sealed class SolvedManyBone(RigManyBone solver, RigCopy copy, RigNode goal, RigNode? pole) : IChannelWriter
 {
+    public RigManyBone Solver => solver;
+
+    public RigCopy Copy => copy;
+
+    public RigNode Goal => goal;
+
+    public RigNode? Pole => pole;
+
     public Trs ChannelsOf(RigNode node, PoseFrames frames) => frames.Once(this, Solve)[copy.Joints.IndexOf(node)];
+
+    /// <summary>The plane in which the copy bends solved.</summary>
+    public BendPlane PlaneIn(PoseFrames frames) => PlanesOf(UnsolvedCopy.Of(copy, frames), frames).After;
 
     private Trs[] Solve(PoseFrames frames)
     {
         var options = ManyBoneOptions.Of(solver, frames.Rest);
         var unsolved = UnsolvedCopy.Of(copy, frames);
-        var root = unsolved.Frames[0].Origin;
         var goalWorld = frames.WorldOf(goal);
-        var toGoal = goalWorld.Origin - root;
-        var before = RestBend.Of(copy, pole, frames.Rest).In(unsolved.Frames[0]);
-        var after = before.Towards(toGoal, pole is null ? null : frames.WorldOf(pole).Origin - root, BendPlane.Near * unsolved.Length);
+        var (before, after) = PlanesOf(unsolved, frames);
         var turns = new BoneTurns([.. unsolved.Bones.Select(bone => bone.Direction ?? Vector3d.Zero)], after.Frame * before.Frame.Inverse);
-        var bones = unsolved.Length > Vector3d.Tiny ? Reach(unsolved, after, turns, toGoal.Length, options, goalWorld.Origin.Length) : [.. turns.Rest];
+        var bones = unsolved.Length > Vector3d.Tiny ? Reach(unsolved, after, turns, (goalWorld.Origin - unsolved.Frames[0].Origin).Length, options, goalWorld.Origin.Length) : [.. turns.Rest];
 
         var turned = new Quaterniond[copy.Joints.Count];
         var turn = Quaterniond.Identity;
@@ -38,6 +46,13 @@ internal sealed class SolvedManyBone(RigManyBone solver, RigCopy copy, RigNode g
 
         turned[bones.Length] = goalWorld.Rotation * frames.Rest.WorldOf(goal).Rotation.Inverse * frames.Rest.WorldOf(copy.Joints[bones.Length]).Rotation;
         return unsolved.Channels(turned, [.. Enumerable.Repeat(1.0, bones.Length)], Vector3d.Zero, frames);
+    }
+
+    private (BendPlane Before, BendPlane After) PlanesOf(UnsolvedCopy unsolved, PoseFrames frames)
+    {
+        var root = unsolved.Frames[0].Origin;
+        var before = RestBend.Of(copy, pole, frames.Rest).In(unsolved.Frames[0]);
+        return (before, before.Towards(frames.WorldOf(goal).Origin - root, pole is null ? null : frames.WorldOf(pole).Origin - root, BendPlane.Near * unsolved.Length));
     }
 
     private static Vector3d[] Reach(UnsolvedCopy unsolved, BendPlane plane, BoneTurns turns, double toGoal, ManyBoneOptions options, double farOut)

@@ -1,4 +1,3 @@
-using Condyle.Evaluation;
 using Condyle.Model;
 using Condyle.Runtime.Baking;
 using Condyle.Runtime.Matching;
@@ -8,9 +7,9 @@ namespace Condyle.Runtime;
 
 /// <summary>Puts motion of joints onto the controls of a rig: that of an older skeleton or another character, or of an actor.</summary>
 /// <remarks>
-/// Frame by frame, from the root down, each control that a joint follows is set so that the joint stands where the motion has it; limbs with IK and FK get both, the goal and the pole by matching.
+/// Frame by frame, from the root down, each control that a joint follows is set so that the joint stands where the motion has it; limbs with IK and FK get both, the goal and the pole by matching, and so do chains that a curve has by one source. A chain that lies along a curve alone gets the curve's controls, so that its joints come as near as the curve allows.
 /// Where the skeletons don't rest alike, <see cref="RestPolicy"/> says what is kept. Bones keep the rig's own lengths; moves are scaled by the size of the characters. Locked channels stay locked, and limits are passed and noted.
-/// What is aimed looks by the control that it is aimed at. What a rig works out by itself (twists, solved chains without a switch, falloffs) is left to it. Dials stay at their defaults, and the result says which of them the motion seems to need. The result says how far each joint is off.
+/// What is aimed looks by the control that it is aimed at. What a rig works out by itself (twists, IK without a switch, falloffs) is left to it. Dials stay at their defaults, and the result says which of them the motion seems to need. The result says how far each joint is off.
 /// </remarks>
 public static class MotionMatch
 {
@@ -55,7 +54,9 @@ public static class MotionMatch
                 pose.Refresh();
             }
 
-            Put(plan, pose, wanted.At(time));
+            var should = wanted.At(time);
+            foreach (var step in plan.Steps)
+                step.Put(pose, should);
             foreach (var limb in rig.LimbTable.Plans)
                 notes.Take(GoalMatch.Make(limb, new LivePose(rig.LimbTable, instance), switches: settings.Limbs == LimbCopy.Solved).Notes, time);
             notes.Take(pose.Notes, time);
@@ -70,21 +71,6 @@ public static class MotionMatch
             ? ThinnedMotion.Of(rig, times, allowed, share => keys.ToClip(motion.Name, seconds, shown, share), cancellation)
             : keys.ToClip(motion.Name, seconds, shown);
         return Report(rig, motion, from, clip, times, wanted, notes, cancellation);
-    }
-
-    private static void Put(PosePlan plan, LivePose pose, Affine3d[] wanted)
-    {
-        foreach (var step in plan.Steps)
-        {
-            if (step.Sight is { } sight)
-                pose.Move(step.Handle, wanted[step.Joint].Origin + wanted[step.Joint].Rotation.Rotate(sight));
-            else if (step is { Turns: true, Moves: true })
-                pose.Place(step.Handle, wanted[step.Joint]);
-            else if (step.Turns)
-                pose.Turn(step.Handle, wanted[step.Joint].Rotation);
-            else
-                pose.Move(step.Handle, wanted[step.Joint].Origin);
-        }
     }
 
     private static MotionMatchResult Report(CompiledRig rig, JointMotion motion, int[] from, Clip clip, float[] times, Retargeting wanted, MatchNotes notes, CancellationToken cancellation)

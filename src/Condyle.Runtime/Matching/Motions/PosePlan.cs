@@ -3,21 +3,14 @@ using Condyle.Model;
 
 namespace Condyle.Runtime.Matching.Motions;
 
-/// <summary>Puts a node that a control carries where an exported joint should be.</summary>
-/// <param name="Joint">The joint's index.</param>
-/// <param name="Handle">The node and its control: the joint itself, or its copy that controls turn.</param>
-/// <param name="Turns">Whether the control turns the node.</param>
-/// <param name="Moves">Whether it moves it too.</param>
-/// <param name="Sight">What of the joint points at the node instead, as a direction in the joint's own frame, and as long as the node is away at rest.</param>
-internal sealed record PoseStep(int Joint, Handle Handle, bool Turns, bool Moves, Vector3d? Sight = null);
-
 /// <summary>By which controls a rig's exported joints are posed, one after the other, from the root down.</summary>
 internal sealed class PosePlan
 {
     private readonly CompiledRig rig;
     private readonly LimbTable table;
     private readonly HashSet<int> used = [];
-    private readonly List<PoseStep> steps = [];
+    private readonly List<IPoseStep> steps = [];
+    private readonly HashSet<SolvedCurve> curves = [];
     private readonly Dictionary<int, float> shown = [];
 
     public PosePlan(CompiledRig rig)
@@ -27,14 +20,16 @@ internal sealed class PosePlan
         var carrying = joints.Select(CarriedFor).OfType<Handle>().Select(carried => carried.Index).ToHashSet();
         foreach (var (index, joint) in joints.Index())
         {
-            if (Handle.WriterOf(joint, Channels.Turn, table.Sentences.Writers) is AimedNode { AtRest: var aim })
+            if (WriterOf(joint, Channels.Turn) is AimedNode { AtRest: var aim })
                 AddAim(index, joint, aim, carrying);
+            else if (CurveOf(joint, Channels.Turn) is { } curve)
+                AddCurve(curve, joints);
             else if (CarriedFor(joint) is { } carried && used.Add(carried.Index))
                 Add(index, carried);
         }
     }
 
-    public IReadOnlyList<PoseStep> Steps => steps;
+    public IReadOnlyList<IPoseStep> Steps => steps;
 
     /// <summary>The switches that show the copies whose joints controls turn, and their values.</summary>
     public IReadOnlyDictionary<int, float> Shown => shown;
@@ -76,7 +71,24 @@ internal sealed class PosePlan
     {
         if (source.Copy is not { } copy)
             return source.Node;
-        return copy.Joints.Find(candidate => candidate.Original == joint) is { } turned && Handle.WriterOf(turned, Channels.Turn, table.Sentences.Writers) is ChannelDrive ? turned : null;
+        return copy.Joints.Find(candidate => candidate.Original == joint) is { } turned && WriterOf(turned, Channels.Turn) is ChannelDrive ? turned : null;
+    }
+
+    /// <summary>The curve of the copied joint that a joint follows.</summary>
+    private SolvedCurve? CurveOf(RigNode joint, Channels channels) => WriterOf(joint, channels) is ChannelDrive drive ? WriterOf(drive.Source, Channels.Turn) as SolvedCurve : null;
+
+    private IChannelWriter? WriterOf(RigNode node, Channels channels) => Handle.WriterOf(node, channels, table.Sentences.Writers);
+
+    // Joints at the ends often turn with a control of their own; they lie on the curve all the same.
+    private void AddCurve(SolvedCurve curve, List<RigNode> joints)
+    {
+        if (!curves.Add(curve))
+            return;
+        List<Handle> through = [.. table.HandlesOf(curve).Where(handle => used.Add(handle.Index))];
+        List<(int Index, RigNode Node, bool Turns)> along = [.. curve.Copy.Joints.Select(joint => joint.Original).OfType<RigNode>().Where(joint => joint.IsExported)
+            .Select(joint => (joints.IndexOf(joint), joint, CurveOf(joint, Channels.Turn) == curve || through.Exists(handle => handle.Control == table.HandleOf(joint)?.Control)))];
+        if (through.Count > 0 && along.Count > 1)
+            steps.Add(new CurveStep(through, table.StretchOf(curve), along));
     }
 
     // A joint's sight says where what it looks at lies, but not how far. What carries a joint besides goes where that joint is.
@@ -119,7 +131,7 @@ internal sealed class PosePlan
         return null;
     }
 
-    private RigBlend? BlendOf(RigNode joint) => Handle.WriterOf(joint, Channels.Turn, table.Sentences.Writers) switch
+    private RigBlend? BlendOf(RigNode joint) => WriterOf(joint, Channels.Turn) switch
     {
         BlendedChain chain => chain.Blend,
         BlendedNode node => node.Blend,

@@ -3,7 +3,7 @@ using Condyle.Evaluation;
 namespace Condyle.Runtime.Matching;
 
 /// <summary>The way back through <see cref="TwoBoneReach"/>: how far away the goal must be, and by which weight the bones lengthen, for the tip to come to a distance.</summary>
-internal static class GoalReach
+internal static class TwoBoneGoal
 {
     /// <summary>Bones that differ by less than this share have the same length: a pose in floats is no nearer.</summary>
     private const double Same = 1e-6;

@@ -4,7 +4,7 @@ using Condyle.Model;
 namespace Condyle.Runtime.Matching;
 
 /// <summary>Says why two-bone IK doesn't stand as it should, the cause before its effects.</summary>
-internal sealed class GoalDiagnosis
+internal sealed class TwoBoneDiagnosis
 {
     /// <summary>A distance worked out in floats is off by this share of how far from the world's origin its ends are.</summary>
     private const double Digits = 4.0 / (1 << 23);
@@ -14,36 +14,36 @@ internal sealed class GoalDiagnosis
     private readonly IReadOnlyList<Affine3d> found;
     private readonly TwoBoneTask task;
 
-    public GoalDiagnosis(LimbPlan limb, IReadOnlyList<Affine3d> wanted, PoseFrames frames)
+    public TwoBoneDiagnosis(LimbPlan limb, TwoBoneLimb solver, IReadOnlyList<Affine3d> wanted, PoseFrames frames)
     {
         (this.limb, this.wanted) = (limb, wanted);
         found = [.. limb.Joints.Select(joint => frames.WorldOf(joint.Solved).Frame)];
-        task = limb.TaskIn(frames);
+        task = solver.Solved.TaskIn(frames);
     }
 
     public IEnumerable<MatchNote> Notes()
     {
         if (Off(0) > LimbMatch.AllowedMetres)
-            yield return new(MatchNoteKind.RootMoved, $"{Title(0)} stands {Millimetres(Off(0))} from where the solved copy hangs, and the solver doesn't move it.");
+            yield return new(MatchNoteKind.RootMoved, $"{Title(0)} stands {Figures.Millimetres(Off(0))} from where the solved copy hangs, and the solver doesn't move it.");
         foreach (var bone in new[] { 0, 1 })
         {
             var (has, given) = ((wanted[bone + 1].Origin - wanted[bone].Origin).Length, (found[bone + 1].Origin - found[bone].Origin).Length);
             if (Math.Abs(has - given) > LimbMatch.AllowedMetres)
-                yield return new(MatchNoteKind.BoneLength, $"The bone from {Title(bone)} to {Title(bone + 1)} is {Millimetres(has)} long, and the solver gives it {Millimetres(given)}.");
+                yield return new(MatchNoteKind.BoneLength, $"The bone from {Title(bone)} to {Title(bone + 1)} is {Figures.Millimetres(has)} long, and the solver gives it {Figures.Millimetres(given)}.");
         }
 
         if (Tremble() > LimbMatch.AllowedMetres)
-            yield return new(MatchNoteKind.AlmostStraight, $"{Title(1)} is {Millimetres(Height())} off the line from {Title(0)} to {Title(2)}: the last digit of a float of the goal's place moves it by {Millimetres(Tremble())}.");
+            yield return new(MatchNoteKind.AlmostStraight, $"{Title(1)} is {Figures.Millimetres(Height())} off the line from {Title(0)} to {Title(2)}: the last digit of a float of the goal's place moves it by {Figures.Millimetres(Tremble())}.");
         if (Off(2) > LimbMatch.AllowedMetres && Math.Abs((wanted[2].Origin - task.Root).Length - (task.Reach.Distance * task.Reach.Factor)) > LimbMatch.AllowedMetres)
-            yield return new(MatchNoteKind.OutOfReach, $"{Title(2)} is {Millimetres((wanted[2].Origin - task.Root).Length)} from the root, and the solver brings it to {Millimetres(task.Reach.Distance * task.Reach.Factor)}.");
+            yield return new(MatchNoteKind.OutOfReach, $"{Title(2)} is {Figures.Millimetres((wanted[2].Origin - task.Root).Length)} from the root, and the solver brings it to {Figures.Millimetres(task.Reach.Distance * task.Reach.Factor)}.");
 
         var (plane, off) = (task.After, Math.Max(TurnedOff(0), Off(1) > LimbMatch.AllowedMetres ? SideOff() : 0));
-        if (off > LimbMatch.AllowedDegrees && limb.Pole is null && PlaneOff(plane) > LimbMatch.AllowedDegrees)
-            yield return new(MatchNoteKind.PlaneFixed, $"The limb's plane is {Degrees(PlaneOff(plane))} off, and {(task.Options.Turner is RigDial dial ? $"{dial.Title} goes no further" : "neither a pole nor a dial turns it")}.");
+        if (off > LimbMatch.AllowedDegrees && limb.Solver.Pole is null && PlaneOff(plane) > LimbMatch.AllowedDegrees)
+            yield return new(MatchNoteKind.PlaneFixed, $"The limb's plane is {Figures.Degrees(PlaneOff(plane))} off, and {(task.Options.Turner is RigDial dial ? $"{dial.Title} goes no further" : "neither a pole nor a dial turns it")}.");
         else if (off > LimbMatch.AllowedDegrees)
-            yield return new(MatchNoteKind.BendsAside, $"{Title(1)} bends beside the solver's plane or backwards: {Title(0)} comes out turned {Degrees(TurnedOff(0))} and {Title(1)} {Millimetres(Off(1))} off.");
+            yield return new(MatchNoteKind.BendsAside, $"{Title(1)} bends beside the solver's plane or backwards: {Title(0)} comes out turned {Figures.Degrees(TurnedOff(0))} and {Title(1)} {Figures.Millimetres(Off(1))} off.");
         else if (TurnedOff(1) > LimbMatch.AllowedDegrees)
-            yield return new(MatchNoteKind.Twisted, $"{Title(1)} is twisted by {Degrees(TurnedOff(1))}, and the solver bends it about its hinge alone.");
+            yield return new(MatchNoteKind.Twisted, $"{Title(1)} is twisted by {Figures.Degrees(TurnedOff(1))}, and the solver bends it about its hinge alone.");
     }
 
     private double Height() => (wanted[1].Origin - wanted[0].Origin).Across(task.After.Line).Length;
@@ -58,7 +58,7 @@ internal sealed class GoalDiagnosis
 
     private double Off(int joint) => (found[joint].Origin - wanted[joint].Origin).Length;
 
-    private double TurnedOff(int joint) => Quaterniond.Angle(found[joint].Rotation, wanted[joint].Rotation) * Compare.DegreesPerRadian;
+    private double TurnedOff(int joint) => Compare.Angle(found[joint], wanted[joint]);
 
     // By how much the first bone points elsewhere.
     private double SideOff() => Angle(found[1].Origin - found[0].Origin, wanted[1].Origin - wanted[0].Origin);
@@ -69,8 +69,4 @@ internal sealed class GoalDiagnosis
     private static double Angle(Vector3d a, Vector3d b) => Math.Atan2(Vector3d.Cross(a, b).Length, Vector3d.Dot(a, b)) * Compare.DegreesPerRadian;
 
     private string Title(int joint) => limb.Joints[joint].Original.Title;
-
-    private static string Millimetres(double metres) => $"{Invariant.Short(metres * 1000)} mm";
-
-    private static string Degrees(double degrees) => $"{Invariant.Short(degrees)}°";
 }
