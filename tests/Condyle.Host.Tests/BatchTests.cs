@@ -212,6 +212,8 @@ public sealed class BatchTests
     [InlineData("--shard", "1", "'1' is no share")]
     [InlineData("--shard", "-1/3", "'-1/3' is no share")]
     [InlineData("--shard", "/3", "leaves the share's number to JOB_COMPLETION_INDEX, which isn't set")]
+    [InlineData("--fps", "0", "error: bake: can't be baked at 0 frames per second")]
+    [InlineData("--from", "-1", "error: bake: can't be baked from -1 s on")]
     [InlineData("--jobs", "0", "0 at a time can't be")]
     [InlineData("--jobs", "many", "--jobs takes a whole number, not 'many'.")]
     [InlineData("--skeleton", "", "--skeleton is given nothing.")]

@@ -167,6 +167,12 @@ public sealed class OtherVerbsTests
         Assert.Equal("slew.crank", Assert.Single(needed.EnumerateArray()).GetProperty("dial").GetString());
     }
 
+    [Theory]
+    [InlineData("walk", "walk")]
+    [InlineData("week 3: haul/lift", "week 3_ haul_lift")]
+    [InlineData("a\\b|c\n", "a_b_c_")]
+    public void A_motion_is_a_part_of_a_files_name_on_every_system(string motion, string part) => Assert.Equal(part, Condyle.Host.Commands.OutputPlace.NameFor(motion));
+
     [Fact]
     public void Match_puts_motion_onto_the_controls_and_bake_takes_the_result()
     {
@@ -180,6 +186,10 @@ public sealed class OtherVerbsTests
         Assert.DoesNotContain("stays at its default", program.Output, StringComparison.Ordinal);
         Assert.Equal(0, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--out", program["matched.glb"]));
         Assert.Contains($"wrote {program["matched.glb"]}", program.Output, StringComparison.Ordinal);
+
+        // Each animation of a file becomes a file: it is called after the motion.
+        Assert.Equal(0, program.Run("match", program["build/hoist_turn_controls.glb"], "--animation", "turn", "--out", program["again"]));
+        Assert.Contains($"wrote {program["again/hoist_turn_controls.glb"]}", program.Output, StringComparison.Ordinal);
 
         Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm"));
         Assert.Contains("--joint: 'arm' doesn't say which joint is which. Write FROM=TO", program.Error, StringComparison.Ordinal);

@@ -10,8 +10,12 @@ public sealed class ProfileTests
     {
         using var program = Harbour(typeof(HarbourProfiles));
         Assert.Equal(0, program.Run("bake", "--profile", "game", "--out", program["out"]));
-        Assert.Contains("Hoist for game: 100 units to a metre, Z up", program.Output, StringComparison.Ordinal);
+        Assert.Contains("Hoist for game: 100 units to a metre, Z up, keys left out within 1.0 mm and 0.10°", program.Output, StringComparison.Ordinal);
         Assert.Equal(["hoist.game.far.glb", "hoist.game.json", "hoist.game.near.glb", "hoist.gltf"], program.FileNames);
+        Assert.Contains("121 frames at 60/s, on frames within ", program.Output, StringComparison.Ordinal);
+        Assert.Equal(
+            ["hoist.game.near.glb", "hoist.game.far.glb", "hoist.game.json"],
+            program.Output.Split('\n').Where(line => line.StartsWith("  wrote ", StringComparison.Ordinal)).Select(line => Path.GetFileName(line.Split(',')[0])));
         Assert.Equal("far", JsonDocument.Parse(File.ReadAllText(program["out/hoist.game.json"])).RootElement.GetProperty("files")[1].GetProperty("level").GetString());
         Assert.Equal(0, program.Run("bake", "--profile", "game", "--out", program["out"], "--json"));
         Assert.Equal("game", JsonDocument.Parse(program.Output).RootElement.GetProperty("profile").GetString());
@@ -80,6 +84,36 @@ public sealed class ProfileTests
         Assert.Equal(before, File.ReadAllBytes(program["out/swing.game.json"]));
         Assert.Equal(0, program.Run("bake", "--profile", "cinema", program["clips"], "--out", program["out"]));
         Assert.Contains("2 baked, 0 up to date, 0 failed", program.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_bake_of_the_projects_clips_is_no_batch_and_ends_what_one_told_of_its_files()
+    {
+        using var program = Harbour(typeof(HarbourProfiles));
+        ClipFiles.Write(program, "hoist", 40);
+        Assert.Equal(0, program.Run("bake", "--profile", "game", program["clips"], "--out", program["out"]));
+        Assert.True(File.Exists(program["out/hoist.game.bake.json"]));
+        Assert.Equal(0, program.Run("bake", "--profile", "game", "--out", program["out"]));
+        Assert.Equal(["hoist.game.far.glb", "hoist.game.json", "hoist.game.near.glb"], Directory.GetFiles(program["out"]).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>It is nothing that a clip could do better.</summary>
+    [Theory]
+    [InlineData("still", "can't be baked at 0 frames per second. Give a frame rate from 1 to 1000")]
+    [InlineData("crumbled", "can't be baked with 65 samples of a frame. Give a number from 1 to 64")]
+    [InlineData("backwards", "can't be baked from 2 to 1 s. Give a range that begins at 0 or later and ends after that")]
+    [InlineData("endless", "can't be baked from NaN s on. Give a range")]
+    [InlineData("exact", "can't be baked with keys within 0 mm and 0.1°. Give at least 0.05 mm and 0.005°")]
+    public void What_no_clip_can_be_baked_with_is_told_once(string profile, string told)
+    {
+        using var program = Harbour(typeof(WrongProfiles));
+        ClipFiles.Write(program, "swing", 40);
+        foreach (var files in new string[][] { [], [program["clips"]] })
+        {
+            Assert.Equal(2, program.Run(["bake", "--profile", profile, .. files, "--out", program["out"]]));
+            Assert.StartsWith($"error: profile '{profile}': {told}", program.Error, StringComparison.Ordinal);
+            Assert.Empty(program.Output);
+        }
     }
 
     [Fact]
@@ -155,5 +189,17 @@ public sealed class HarbourProfiles : IEngineProfiles
             Levels = [new("near"), new("far") { LeavesOut = ["hook", "jip_*"] }],
         },
         new("cinema") { Additive = AdditiveReference.Rest },
+    ];
+}
+
+public sealed class WrongProfiles : IEngineProfiles
+{
+    public IEnumerable<EngineProfile> Profiles() =>
+    [
+        new("still") { Bake = new() { FramesPerSecond = 0 } },
+        new("crumbled") { Bake = new() { SubFrames = 65 } },
+        new("backwards") { Bake = new() { From = 2, To = 1 } },
+        new("endless") { Bake = new() { From = float.NaN } },
+        new("exact") { Bake = new() { Keys = new(0, 0.1) } },
     ];
 }

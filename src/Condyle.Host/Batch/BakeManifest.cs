@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Condyle.Host.Reporting;
 using Condyle.Runtime;
 using Condyle.Runtime.Gltf.Writing;
 
@@ -33,12 +32,14 @@ internal sealed record BakeManifest(string Work, string Rig, string Input, IRead
         .Select(Read).OfType<BakeManifest>().SelectMany(manifest => manifest.Files).Where(file => file.IsThere(folder)).Select(file => file.Name).ToHashSet(StringComparer.Ordinal);
 
     /// <summary>Removes the manifest of a batch beside a file that another bake has written since, and what else that batch left there.</summary>
+    /// <param name="output">The file after which the manifest is called.</param>
+    /// <param name="now">The files that the other bake wrote.</param>
     /// <exception cref="BadInputException">It can't be removed.</exception>
-    public static void DiscardOld(string output)
+    public static void DiscardOld(string output, IEnumerable<string> now)
     {
         if (Find(output) is not { } manifest)
             return;
-        WrittenFile.DiscardOld(manifest.Files, [output, .. ReportFiles.PathsFor(output)], Path.GetDirectoryName(Path.GetFullPath(output))!);
+        WrittenFile.DiscardOld(manifest.Files, now, Path.GetDirectoryName(Path.GetFullPath(output))!);
         AtomicFile.Remove(PathFor(output));
     }
 

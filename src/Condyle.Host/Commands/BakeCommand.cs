@@ -13,6 +13,7 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
 {
     public int Run(CancellationToken cancellation)
     {
+        request.CheckSettings();
         List<CheckedRig> rigs = [.. RigCatalogue.Of(surroundings).Choose(request.Rig).Select(CheckedRig.Of)];
         if (request.Skeleton is not null && rigs.Count > 1)
             throw new BadInputException("--skeleton", $"it is the delivered file of one rig, and there are {rigs.Count}", "Say which with --rig");
@@ -38,12 +39,12 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
     }
 
     /// <summary>What there is to bake, for each rig that is good and has clips and a delivered file.</summary>
-    /// <exception cref="BadInputException">The input can't be used, or no clip of any rig can.</exception>
+    /// <exception cref="BadInputException">The input can't be used.</exception>
     private List<BakeJob> Prepare(List<CheckedRig> rigs)
     {
         var clipsOf = rigs.Where(rig => rig.IsGood).ToDictionary(rig => rig, rig => rig.Entry.ClipsWithRange(rig.Compiled!));
         AskedClips.Check(request.Clips, clipsOf.Values);
-        var (jobs, refused) = (new List<BakeJob>(), new List<BadInputException>());
+        var jobs = new List<BakeJob>();
         foreach (var (rig, clips) in clipsOf)
         {
             var (asked, failures) = (AskedClips.Among(request.Clips, clips), AskedClips.FailuresAmong(request.Clips, clips));
@@ -51,16 +52,11 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
                 continue;
             var output = OutputPlace.Of(request.Output, rig.Name.ToLowerInvariant() + ".glb");
             OutputPlace.CheckLoses(output, skeleton);
-            var baker = RigBaker.Prepare(rig.Compiled!, GltfFile.Read(skeleton), asked, request.Settings, (clip, problem) =>
-            {
-                failures.Add(clips.Failed(clip, problem));
-                refused.Add(problem);
-            });
+            var baker = RigBaker.Prepare(rig.Compiled!, GltfFile.Read(skeleton), asked, request.Settings, (clip, problem) => failures.Add(clips.Failed(clip, problem)));
             jobs.Add(new BakeJob(rig, baker, failures, output));
         }
 
-        // Where nothing is left to bake, it isn't a clip that fails alone: a setting can't be, say.
-        return refused.Count > 0 && jobs.All(job => job.Baker.Clips.Count == 0) ? throw refused[0] : jobs;
+        return jobs;
     }
 
     private string WhyNot(CheckedRig rig, BakeJob? job) => job is not null ? "it has no clip that can be baked"
@@ -84,7 +80,7 @@ internal sealed class BakeCommand(Surroundings surroundings, BakeRequest request
                 ReportFiles.Write(result);
             else
                 ReportFiles.DiscardOld(Output);
-            BakeManifest.DiscardOld(Output);
+            BakeManifest.DiscardOld(Output, [Output, .. ReportFiles.PathsFor(Output)]);
             return result;
         }
     }

@@ -11,4 +11,8 @@ namespace Condyle.Host.Commands;
 /// <param name="MayHaveNoFile">Whether a rig without a delivered file is passed over instead of being an error.</param>
 /// <param name="Report">Whether reports are written beside the files.</param>
 /// <param name="Json">Whether the result is printed as JSON.</param>
-internal sealed record BakeRequest(string? Rig, IReadOnlyList<string> Clips, BakeSettings Settings, string Output, string? Skeleton, bool MayHaveNoFile, bool Report, bool Json);
+internal sealed record BakeRequest(string? Rig, IReadOnlyList<string> Clips, BakeSettings Settings, string Output, string? Skeleton, bool MayHaveNoFile, bool Report, bool Json)
+{
+    /// <exception cref="BadInputException">Nothing can be baked so.</exception>
+    public void CheckSettings() => Settings.Check((problem, remedy) => new BadInputException("bake", problem, remedy));
+}

@@ -14,6 +14,7 @@ internal sealed class BatchCommand(Surroundings surroundings, BatchRequest reque
         var shard = Shard.Parse(request.Shard, surroundings.Variable);
         if (request.Jobs is < 1)
             throw new BadInputException("--jobs", $"{request.Jobs} at a time can't be", "Give at least 1");
+        request.Bake.CheckSettings();
         OutputPlace.CheckIsFolder(request.Bake.Output);
         var profile = request.Profile is { } name ? ProfileCatalogue.Choose(surroundings, name) : null;
         var rig = CheckedRig.Of(OneRig());

@@ -15,12 +15,12 @@ internal sealed class MatchCommand(Surroundings surroundings, MatchRequest reque
         if (entries.Count > 1)
             throw new BadInputException("--rig", $"motion goes onto one rig, and there are {entries.Count}", "Say which with --rig");
         var delivered = entries[0].NeedSkeleton(surroundings, request.Skeleton);
-        var output = OutputPlace.Of(request.Output, $"{entries[0].Name.ToLowerInvariant()}_{Path.GetFileNameWithoutExtension(request.File)}_controls.glb");
-        OutputPlace.CheckLoses(output, delivered, request.File);
         var rig = entries[0].Compile(entries[0].Examine());
         var motion = Path.GetExtension(request.File).Equals(".bvh", StringComparison.OrdinalIgnoreCase)
             ? JointMotion.FromBvh(request.File, request.Up)
             : JointMotion.FromGltf(request.File, request.Animation);
+        var output = OutputPlace.Of(request.Output, $"{entries[0].Name.ToLowerInvariant()}_{OutputPlace.NameFor(motion.Name)}_controls.glb");
+        OutputPlace.CheckLoses(output, delivered, request.File);
         var result = MotionMatch.Run(rig, motion, MapOf(request.Joints), request.Settings with { Choices = ChosenOptions.Of(request.Choices, rig, motion.Seconds) }, cancellation: cancellation);
         ControlsFile.Write(rig, delivered, output, [result.Clip]);
         if (request.Json)

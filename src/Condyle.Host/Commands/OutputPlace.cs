@@ -9,6 +9,9 @@ internal static class OutputPlace
     /// <summary>Where a file is written that has this name in a folder.</summary>
     public static string Of(string said, string name) => IsFile(said) ? said : Path.Combine(said, name);
 
+    /// <summary>A clip's name as a part of a file's name: what no file's name may hold, on any system, becomes an underscore.</summary>
+    public static string NameFor(string clip) => string.Concat(clip.Select(character => char.IsControl(character) || "\"*/:<>?\\|".Contains(character, StringComparison.Ordinal) ? '_' : character));
+
     /// <summary>Refuses to write over a file that was read, or over the one that it is a copy of: a build lays copies of delivered files beside the program.</summary>
     /// <exception cref="BadInputException">It would be lost.</exception>
     public static void CheckLoses(string output, params ReadOnlySpan<string> read)

@@ -1,3 +1,4 @@
+using Condyle.Host.Batch;
 using Condyle.Host.Catalogue;
 using Condyle.Host.Reporting;
 using Condyle.Runtime;
@@ -38,12 +39,11 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
                 continue;
             }
 
-            var written = clips.Count == 0 ? null : new ProfileWriter(compiled, GltfFile.Read(skeleton), profile)
-                .Write(clips, request.Output, failed: (clip, problem) => failures.Add(clipsOf[rig].Failed(clip, problem)), cancellation: cancellation);
+            var written = clips.Count == 0 ? null : Write(new ProfileWriter(compiled, GltfFile.Read(skeleton), profile), rig.Name, clips, (clip, problem) => failures.Add(clipsOf[rig].Failed(clip, problem)), cancellation);
             isGood &= failures.Count == 0 && written?.Reports.All(report => report.Holds) != false;
-            results.Add(new { rig = rig.Name, written?.Manifest, clips = written?.Reports ?? [], failedClips = failures });
+            results.Add(new { rig = rig.Name, manifest = written?.Manifest, clips = written?.Reports ?? [], failedClips = failures });
             if (!request.Json)
-                Show(rig.Name, written, failures);
+                Show(rig.Name, profile, written, failures);
         }
 
         if (request.Json)
@@ -51,15 +51,28 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
         return isGood ? ExitCode.Ok : ExitCode.Failed;
     }
 
-    private void Show(string rig, (ProfileManifest Manifest, IReadOnlyList<BakeReport> Reports)? written, IReadOnlyList<ClipFailure> failures)
+    /// <summary>Bakes what can be baked; null where that is nothing. What a batch told of the files before speaks of them no longer.</summary>
+    private Written? Write(ProfileWriter writer, string rig, IReadOnlyList<Clip> clips, Action<Clip, BadInputException> failed, CancellationToken cancellation)
     {
-        if (written is var (manifest, reports))
+        var name = rig.ToLowerInvariant();
+        if (writer.Write(clips, request.Output, name, failed: failed, cancellation: cancellation) is not var (manifest, reports))
+            return null;
+        var files = writer.FilesFor(name);
+        var told = Path.Combine(request.Output, files[0]);
+        BakeManifest.DiscardOld(told, files);
+        return new Written(manifest, told, reports);
+    }
+
+    private void Show(string rig, EngineProfile profile, Written? written, IReadOnlyList<ClipFailure> failures)
+    {
+        if (written is var (manifest, told, reports))
         {
-            surroundings.Tell(FormattableString.Invariant($"{rig} for {manifest.Profile}: {manifest.UnitsPerMetre} units to a metre, {manifest.Up} up"));
+            surroundings.Tell(FormattableString.Invariant($"{rig} for {manifest.Profile}: {manifest.UnitsPerMetre} units to a metre, {manifest.Up} up{(profile.Bake.Keys is { } keys ? $", keys left out within {Say.Metres(keys.Metres)} and {Say.Degrees(keys.Degrees)}" : "")}"));
             foreach (var report in reports)
-                surroundings.Tell(FormattableString.Invariant($"  {report.Clip}: {report.Frames} frames at {report.FramesPerSecond}/s, on frames within {Say.Both(report.OnFrames)}{(report.Holds ? "" : ": more than is allowed")}"));
+                surroundings.Tell(FormattableString.Invariant($"  {report.Clip}: {report.Frames} frames at {report.FramesPerSecond}/s, on frames within {Say.Both(report.OnFrames)} of live motion{(report.Holds ? "" : ": more than is allowed")}"));
             foreach (var file in manifest.Files)
                 surroundings.Tell($"  wrote {Path.Combine(request.Output, file.Name)}, {Say.Bytes(file.Bytes)}");
+            surroundings.Tell($"  wrote {told}, their manifest");
             foreach (var file in manifest.Files.Where(file => file.NotInSkeleton.Count > 0))
                 surroundings.Tell($"  {Say.NotInSkeleton(file.Level, file.NotInSkeleton)}");
         }
@@ -69,4 +82,6 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
         foreach (var failure in failures)
             surroundings.Tell($"  error: {failure.Reason}");
     }
+    /// <summary>What was written for an engine, and which file tells of it.</summary>
+    private sealed record Written(ProfileManifest Manifest, string Told, IReadOnlyList<BakeReport> Reports);
 }

@@ -1,3 +1,5 @@
+using static System.FormattableString;
+
 namespace Condyle.Runtime;
 
 /// <summary>How motion is baked.</summary>
@@ -41,4 +43,24 @@ public sealed record BakeSettings
 
     /// <summary>Whether a baked clip takes the place of an animation of the same name in the delivered file; without it that is an error, so that none is lost by accident.</summary>
     public bool ReplaceClips { get; init; }
+
+    /// <summary>Refuses what can't be for any clip.</summary>
+    /// <param name="wrong">The error of who gave them, from the problem and the remedy.</param>
+    internal void Check(Func<string, string, BadInputException> wrong)
+    {
+        if (!(FramesPerSecond is >= LeastFramesPerSecond and <= GreatestFramesPerSecond))
+            throw wrong(Invariant($"can't be baked at {FramesPerSecond} frames per second"), Invariant($"Give a frame rate from {LeastFramesPerSecond} to {GreatestFramesPerSecond}"));
+        if (SubFrames is < 1 or > MostSubFrames)
+            throw wrong($"can't be baked with {SubFrames} samples of a frame", $"Give a number from 1 to {MostSubFrames}");
+        if (!(From >= 0 && (To ?? float.PositiveInfinity) > From))
+            throw wrong(Invariant($"can't be baked from {From:0.####}{(To is { } to ? Invariant($" to {to:0.####} s") : " s on")}"), "Give a range that begins at 0 or later and ends after that");
+        Check(Keys, "keys", wrong);
+        Check(Between, "motion between samples", wrong);
+    }
+
+    private static void Check(BakeTolerance? tolerance, string what, Func<string, string, BadInputException> wrong)
+    {
+        if (tolerance is { CanBe: false })
+            throw wrong(Invariant($"can't be baked with {what} within {tolerance.Metres * 1000} mm and {tolerance.Degrees}°"), $"Give {BakeTolerance.Least}");
+    }
 }

@@ -16,10 +16,4 @@ public sealed record BakeTolerance(double Metres, double Degrees)
     internal static string Least => string.Create(CultureInfo.InvariantCulture, $"at least {LeastMetres * 1000} mm and {LeastDegrees}°");
 
     internal bool CanBe => Metres >= LeastMetres && Degrees >= LeastDegrees && double.IsFinite(Metres) && double.IsFinite(Degrees);
-
-    internal void Check(Clip clip, string what)
-    {
-        if (!CanBe)
-            throw clip.Wrong(string.Create(CultureInfo.InvariantCulture, $"can't be baked with {what} within {Metres * 1000} mm and {Degrees}°"), $"Give {Least}");
-    }
 }

@@ -20,16 +20,7 @@ internal sealed record FrameTimes(float From, float[] Times)
 
     public static FrameTimes Of(Clip clip, BakeSettings settings)
     {
-        var rate = settings.FramesPerSecond;
-        if (!(rate is >= BakeSettings.LeastFramesPerSecond and <= BakeSettings.GreatestFramesPerSecond))
-        {
-            throw clip.Wrong(
-                string.Create(CultureInfo.InvariantCulture, $"can't be baked at {rate} frames per second"),
-                string.Create(CultureInfo.InvariantCulture, $"Give a frame rate from {BakeSettings.LeastFramesPerSecond} to {BakeSettings.GreatestFramesPerSecond}"));
-        }
-
-        if (settings.SubFrames is < 1 or > BakeSettings.MostSubFrames)
-            throw clip.Wrong($"can't be baked with {settings.SubFrames} samples of a frame", $"Give a number from 1 to {BakeSettings.MostSubFrames}");
+        settings.Check((problem, remedy) => clip.Wrong(problem, remedy));
         var (from, to) = (settings.From, settings.To ?? clip.Seconds);
         if (!(from >= 0 && from < to && to <= clip.Seconds))
         {
@@ -38,9 +29,7 @@ internal sealed record FrameTimes(float From, float[] Times)
                 string.Create(CultureInfo.InvariantCulture, $"It lasts from 0 to {clip.Seconds:0.####} s: give a range within it"));
         }
 
-        settings.Keys?.Check(clip, "keys");
-        settings.Between?.Check(clip, "motion between samples");
-        return new FrameTimes(from, Grid(clip, to - (double)from, rate * (double)settings.SubFrames, settings));
+        return new FrameTimes(from, Grid(clip, to - (double)from, settings.FramesPerSecond * (double)settings.SubFrames, settings));
     }
 
     /// <summary>The same with more samples in some of the gaps between two of them: at the clip's own keys there, on both sides of a step, else halfway.</summary>

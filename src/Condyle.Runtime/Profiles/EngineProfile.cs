@@ -35,6 +35,7 @@ public sealed record EngineProfile(string Name)
             throw Wrong(string.Create(CultureInfo.InvariantCulture, $"{UnitsPerMetre} of its units are a metre"), "Give a finite number above zero");
         if (Up is not (Axis.Y or Axis.Z))
             throw Wrong($"its up axis is {Up}", "Say Y or Z");
+        Bake.Check(Wrong);
         foreach (var level in Levels)
         {
             if (string.IsNullOrEmpty(level.Name) || !level.Name.All(IsPortable) || Levels.Count(other => string.Equals(other.Name, level.Name, StringComparison.OrdinalIgnoreCase)) > 1)
