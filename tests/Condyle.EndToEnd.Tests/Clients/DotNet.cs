@@ -13,6 +13,8 @@ internal static class DotNet
         ["DOTNET_CLI_UI_LANGUAGE"] = "en",
         ["DOTNET_CLI_USE_MSBUILD_SERVER"] = "0",
         ["DOTNET_NOLOGO"] = "1",
+        // Compilers that end after one compilation never get back what they count for later optimisation.
+        ["DOTNET_TieredPGO"] = "0",
         ["MSBUILDDISABLENODEREUSE"] = "1",
         ["UseSharedCompilation"] = "false",
         ["Configuration"] = Repository.Configuration,
