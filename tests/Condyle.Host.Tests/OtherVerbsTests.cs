@@ -248,6 +248,8 @@ public sealed class OtherVerbsTests
         Assert.Equal(0, program.Run(verb.Length == 0 ? ["--help"] : [verb, "--help"]));
         var examples = program.Output.Split("Examples:")[1].Split('\n').Select(line => line.TrimEnd()).Where(line => line.StartsWith("  Harbour", StringComparison.Ordinal)).ToList();
         Assert.NotEmpty(examples);
+        Assert.DoesNotContain("RIG", string.Concat(examples), StringComparison.Ordinal);
+        Assert.All(examples.Where(example => example.Contains("--rig ", StringComparison.Ordinal)), example => Assert.Contains("--rig Hoist", example, StringComparison.Ordinal));
         foreach (var example in examples)
             Assert.Empty(CommandTree.Build(new Surroundings("Harbour", [typeof(Hoist)], TextWriter.Null, TextWriter.Null, false, ".")).Parse(example.Trim()["Harbour".Length..].Trim()).Errors);
     }

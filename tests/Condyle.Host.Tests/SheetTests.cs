@@ -97,8 +97,13 @@ public sealed class SheetTests
         Assert.Equal(0, program.Run("tree", "--json"));
         var rig = JsonDocument.Parse(program.Output).RootElement.GetProperty("rigs")[0];
         var held = rig.GetProperty("nodes").EnumerateArray().Single(node => node.GetProperty("name").GetString() == "held_label");
-        Assert.Equal("label bar shows HELD", $"{held.GetProperty("kind")} {held.GetProperty("under")} {held.GetProperty("settings")[0]}");
-        Assert.Equal("turn X -10° to 10°", rig.GetProperty("nodes")[1].GetProperty("limits")[0].GetString());
+        Assert.Equal("label bar shows HELD", $"{held.GetProperty("kind")} {held.GetProperty("under")} shows {held.GetProperty("shows")}");
+        var bar = rig.GetProperty("nodes")[1];
+        Assert.Equal("""{"channel":"TurnX","fromMetres":null,"toMetres":null,"fromDegrees":-10,"toDegrees":10}""", Line(bar.GetProperty("limits")[0]));
+        Assert.Equal("""{"channel":"TurnY","fromMetres":null,"toMetres":null,"fromDegrees":null,"toDegrees":null}""", Line(bar.GetProperty("limits")[1]));
+        Assert.Equal("""{"channel":"MoveZ","fromMetres":0,"toMetres":0.5,"fromDegrees":null,"toDegrees":null}""", Line(bar.GetProperty("limits")[2]));
+        Assert.Equal("""{"kind":"switch","name":"brake","atRest":0,"from":null,"to":null,"unit":null,"options":null}""", Line(bar.GetProperty("settings")[0]));
+        Assert.Equal("""{"kind":"choice","name":"gear","atRest":null,"from":null,"to":null,"unit":null,"options":["slow","fast"]}""", Line(bar.GetProperty("settings")[1]));
 
         Assert.Equal(0, program.Run("tree", "--out", program["capstan.svg"]));
         var texts = XDocument.Load(program["capstan.svg"]).Root!.Elements().Select(text => text.Value).ToList();
@@ -109,6 +114,8 @@ public sealed class SheetTests
         Assert.Equal(0, program.Run("compare", program["capstan.json"]));
         Assert.Contains("nothing changed", program.Output, StringComparison.Ordinal);
     }
+
+    private static string Line(JsonElement element) => JsonSerializer.Serialize(element);
 
     [Fact]
     public void A_picture_stands_alone_with_a_row_for_every_node_and_an_arc_for_every_source()
@@ -166,6 +173,29 @@ public sealed class SheetTests
         Assert.Contains("- spare_2: control", program.Output, StringComparison.Ordinal);
     }
 
+    /// <summary>What a name is used by goes with it.</summary>
+    [Fact]
+    public void Another_name_for_the_same_is_told_as_that_alone()
+    {
+        using var program = new TestProgram(typeof(Derrick));
+        program.Run("tree", "--out", program["before.json"]);
+        program.Types = [typeof(RenamedDerrick)];
+        program.Run("tree", "--out", program["after.json"]);
+        Assert.Equal(0, program.Run("compare", program["before.json"], program["after.json"]));
+        Assert.Equal(
+            [$"RenamedDerrick: 5 changes since {program["before.json"]}", "  nodes", "    ~ load: was 'hook'", "    ~ ik_load: was 'ik_hook'", "    ~ fk_load: was 'fk_hook'", "    ~ turn_load: was 'turn_hook'", "    ~ grip: was 'tip'"],
+            program.Output.TrimEnd().Split('\n').Select(line => line.TrimEnd()));
+    }
+
+    [Fact]
+    public void Of_two_that_could_be_meant_neither_is_taken_for_the_other()
+    {
+        var before = SheetWriter.Of(Rig.Examine(new Pair("left", "right")));
+        var kinds = SheetComparison.Of(before, SheetWriter.Of(Rig.Examine(new Pair("fore", "aft")))).Select(change => $"{change.Kind} {change.Name}");
+        Assert.Equal(["added fore", "added aft", "removed left", "removed right"], kinds);
+        Assert.Equal(["renamed aft: was 'right'"], SheetComparison.Of(before, SheetWriter.Of(Rig.Examine(new Pair("left", "aft")))).Select(change => $"{change.Kind} {change.Name}: {change.Details[0]}"));
+    }
+
     [Theory]
     [InlineData("[]")]
     [InlineData("{ \"rig\": \"Hoist\" }")]
@@ -197,18 +227,34 @@ public sealed class SheetTests
     }
 }
 
+/// <summary>Two controls that are alike but for their names.</summary>
+internal sealed class Pair(string first, string second) : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        rig.Control(first);
+        rig.Control(second);
+    }
+}
+
 /// <summary>A bit of everything that moves a node.</summary>
 public class Derrick : IRigDefinition
 {
     /// <summary>How long its upper boom is.</summary>
     protected virtual float Length => 1;
 
+    /// <summary>The name of the joint at its end.</summary>
+    protected virtual string Hook => "hook";
+
+    /// <summary>The name of the control there.</summary>
+    protected virtual string Tip => "tip";
+
     public void Define(RigDraft rig)
     {
         var mast = rig.Skeleton("derrick").Root("mast");
         var lower = mast.Child("lower", at: new Vector3(0, 1, 0));
         var upper = lower.Child("upper", at: new Vector3(0, 0.8f, 0.3f));
-        var hook = upper.Child("hook", at: new Vector3(0, 0, Length));
+        var hook = upper.Child(Hook, at: new Vector3(0, 0, Length));
         var lamp = mast.Child("lamp", at: new Vector3(0, 2, 0));
 
         var systems = rig.Group("systems_group");
@@ -218,7 +264,7 @@ public class Derrick : IRigDefinition
         var boom = rig.Chain(lower, hook);
         var (ik, fk) = (boom.Copy("ik").Under(systems), boom.Copy("fk").Under(systems));
         var spare = rig.Control("spare");
-        var tip = rig.Control("tip").PlacedAt(hook);
+        var tip = rig.Control(Tip).PlacedAt(hook);
         var pole = rig.Control("pole").Under(foot).PlacedAt(ik.PolePoint(0.5f));
         rig.TwoBone(ik).Reach(tip).Face(pole);
         foreach (var joint in boom)
@@ -269,6 +315,14 @@ public sealed class LongDerrick : Derrick
         rig.Control("spare_2");
         tip.LimitTurn(Axis.Y, -20, 20);
     }
+}
+
+/// <summary>The same by other names.</summary>
+public sealed class RenamedDerrick : Derrick
+{
+    protected override string Hook => "load";
+
+    protected override string Tip => "grip";
 }
 
 /// <summary>A control whose name nobody should write.</summary>

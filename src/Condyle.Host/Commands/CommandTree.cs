@@ -26,7 +26,7 @@ internal static class CommandTree
         };
         AddBaking(root, surroundings, options, mayHaveNoFile: true);
         options.Rig.CompletionSources.Add(_ => RigNames(surroundings));
-        HelpWithExamples.AddTo(root, surroundings.Program);
+        HelpWithExamples.AddTo(root, surroundings.Program, () => RigNames(surroundings).FirstOrDefault()?.Label);
         return root;
     }
 

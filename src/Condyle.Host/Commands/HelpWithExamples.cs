@@ -5,25 +5,25 @@ using System.CommandLine.Invocation;
 namespace Condyle.Host.Commands;
 
 /// <summary>The help of a verb, with examples below it that can be copied.</summary>
-internal sealed class HelpWithExamples(HelpAction help, string program) : SynchronousCommandLineAction
+internal sealed class HelpWithExamples(HelpAction help, string program, Func<string?> rigName) : SynchronousCommandLineAction
 {
-    /// <summary>For each verb what one may want, and how to say it.</summary>
+    /// <summary>For each verb what one may want, and how to say it; RIG is a rig of the project, rig the same in small letters.</summary>
     private static readonly Dictionary<string, (string Wanted, string Said)[]> Examples = new(StringComparer.Ordinal)
     {
         [""] =
         [
             ("everything: check, bake and prove all rigs", ""),
-            ("what a rig is made of, and what moves what", "tree --rig Stevedore"),
+            ("what a rig is made of, and what moves what", "tree --rig RIG"),
             ("the page of a rule", "explain CDY2001"),
             ("the help of a verb", "bake --help"),
         ],
         ["list"] = [("for a script", "list --json")],
-        ["tree"] = [("a picture of a rig", "tree --rig Stevedore --out stevedore.svg"), ("a model file to compare with later", "tree --rig Stevedore --out stevedore.json")],
-        ["compare"] = [("what changed since a model file was written", "compare stevedore.json"), ("what differs between two model files", "compare monday.json friday.json --json")],
-        ["check"] = [("one rig", "check --rig Stevedore"), ("for a script; the exit code is 1 when there are errors", "check --json")],
+        ["tree"] = [("a picture of a rig", "tree --rig RIG --out rig.svg"), ("a model file to compare with later", "tree --rig RIG --out rig.json")],
+        ["compare"] = [("what changed since a model file was written", "compare rig.json"), ("what differs between two model files", "compare monday.json friday.json --json")],
+        ["check"] = [("one rig", "check --rig RIG"), ("for a script; the exit code is 1 when there are errors", "check --json")],
         ["bake"] =
         [
-            ("one clip, finer", "bake --rig Stevedore --clip lift_crate --fps 60"),
+            ("one clip, finer", "bake --rig RIG --clip range_of_motion --fps 60"),
             ("files of clips, four at a time, with reports", "bake clips/*.glb --out build --jobs 4 --report"),
             ("the third of eight machines' shares", "bake clips --out build --shard 2/8"),
             ("fewer keys, within 0.5 mm and 0.1° of the live motion", "bake --keys 0.5/0.1"),
@@ -34,19 +34,19 @@ internal sealed class HelpWithExamples(HelpAction help, string program) : Synchr
         ["skeleton"] = [("what a class of joints is generated from", "skeleton character.glb --out character.gltf")],
         ["match"] =
         [
-            ("an actor's walk, on a controls file that bake takes too", "match walk.bvh --rig Stevedore --joint hips=pelvis leftUpperArm=shoulder_left"),
-            ("a clip of an older skeleton", "match old_worker.glb --animation walk --rig Stevedore --rest KeepTurns"),
+            ("an actor's walk, on a controls file that bake takes too", "match walk.bvh --rig RIG --joint hips=pelvis leftUpperArm=shoulder_left"),
+            ("a clip of an older skeleton", "match old_worker.glb --animation walk --rig RIG --rest KeepTurns"),
         ],
-        ["controls"] = [("the desk of an animator", "controls --rig Stevedore --out out"), ("with a clip on it, to be worked on", "controls --rig Stevedore --clip lift_crate")],
+        ["controls"] = [("the desk of an animator", "controls --rig RIG --out out"), ("with a clip on it, to be worked on", "controls --rig RIG --clip range_of_motion")],
     };
 
     /// <summary>Puts the examples below the help of all verbs.</summary>
-    public static void AddTo(RootCommand root, string program)
+    public static void AddTo(RootCommand root, string program, Func<string?> rigName)
     {
         foreach (var option in root.Options.OfType<HelpOption>())
         {
             if (option.Action is HelpAction plain)
-                option.Action = new HelpWithExamples(plain, program);
+                option.Action = new HelpWithExamples(plain, program, rigName);
         }
     }
 
@@ -57,11 +57,14 @@ internal sealed class HelpWithExamples(HelpAction help, string program) : Synchr
         if (Examples.TryGetValue(command is RootCommand ? "" : command.Name, out var examples))
         {
             var output = parseResult.InvocationConfiguration.Output;
+            var rig = rigName() ?? "NAME";
             output.WriteLine("Examples:");
             foreach (var (wanted, said) in examples)
-                output.WriteLine($"  {$"{program} {said}".TrimEnd()}\n      {wanted}");
+                output.WriteLine($"  {$"{program} {Named(said, rig)}".TrimEnd()}\n      {wanted}");
         }
 
         return exitCode;
     }
+
+    private static string Named(string said, string rig) => string.Join(' ', said.Split(' ').Select(word => word == "RIG" ? rig : word.StartsWith("rig.", StringComparison.Ordinal) ? rig.ToLowerInvariant() + word[3..] : word));
 }

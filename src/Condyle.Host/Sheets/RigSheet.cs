@@ -15,9 +15,10 @@ internal sealed record RigSheet(string Rig, IReadOnlyList<SheetNode> Nodes, IRea
 /// <param name="Turn">How it is turned there, as a unit quaternion.</param>
 /// <param name="Channels">The channels that an animator may use, of a control.</param>
 /// <param name="Limits">Their ranges.</param>
-/// <param name="Settings">The switches, dials and choices that were made on it; what a label shows.</param>
+/// <param name="Settings">The switches, dials and choices that were made on it.</param>
+/// <param name="Shows">The text of a label.</param>
 internal sealed record SheetNode(
-    string Name, string Kind, string? Under, string? Role, IReadOnlyList<double>? Place, IReadOnlyList<double>? Turn, string? Channels, IReadOnlyList<string> Limits, IReadOnlyList<string> Settings);
+    string Name, string Kind, string? Under, string? Role, IReadOnlyList<double>? Place, IReadOnlyList<double>? Turn, string? Channels, IReadOnlyList<SheetLimit> Limits, IReadOnlyList<SheetSetting> Settings, string? Shows);
 
 /// <summary>What moves a node.</summary>
 /// <param name="Of">The node's name.</param>

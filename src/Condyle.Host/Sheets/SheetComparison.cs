@@ -4,22 +4,27 @@ using Condyle.Host.Reporting;
 namespace Condyle.Host.Sheets;
 
 /// <summary>Something that differs between two builds of a rig.</summary>
-/// <param name="Kind">What became of it: added, removed or changed.</param>
+/// <param name="Kind">What became of it: added, removed, renamed or changed.</param>
 /// <param name="What">What it is: node or drive.</param>
 /// <param name="Name">Its name.</param>
 /// <param name="Details">What a reviewer wants to know of it.</param>
 internal sealed record SheetChange(string Kind, string What, string Name, IReadOnlyList<string> Details)
 {
-    public const string Added = "added", Removed = "removed", Changed = "changed", Node = "node", Drive = "drive";
+    public const string Added = "added", Removed = "removed", Renamed = "renamed", Changed = "changed", Node = "node", Drive = "drive";
 }
 
-/// <summary>Finds what differs between two builds of a rig, by names.</summary>
+/// <summary>Finds what differs between two builds of a rig, by names; what has another name now and is the same is told as that alone.</summary>
 internal static class SheetComparison
 {
     /// <summary>What is moved or turned by less is rounding: a hundredth of a millimetre, a thousandth of a degree.</summary>
     private const double SameMetres = 1e-5, SameDegrees = 1e-3;
 
-    public static IReadOnlyList<SheetChange> Of(RigSheet before, RigSheet after) => [.. Nodes(before, after), .. Relations(before, after)];
+    public static IReadOnlyList<SheetChange> Of(RigSheet before, RigSheet after)
+    {
+        var renames = SheetRenames.Find(before, after);
+        var was = renames.ApplyTo(before);
+        return [.. renames.All.Select(rename => new SheetChange(SheetChange.Renamed, SheetChange.Node, rename.Now, [$"was '{rename.Was}'"])), .. Nodes(was, after), .. Relations(was, after)];
+    }
 
     private static IEnumerable<SheetChange> Nodes(RigSheet before, RigSheet after)
     {
@@ -48,7 +53,7 @@ internal static class SheetComparison
             yield return moved;
         if (was.Channels != now.Channels)
             yield return $"channels {was.Channels ?? "none"} → {now.Channels ?? "none"}";
-        foreach (var line in Lists("limit", was.Limits, now.Limits).Concat(Lists("", was.Settings, now.Settings)))
+        foreach (var line in Lists("limit ", was.Limits, now.Limits).Concat(Lists("", SheetText.Has(was), SheetText.Has(now))))
             yield return line;
     }
 
@@ -117,8 +122,11 @@ internal static class SheetComparison
             yield return $"{was.Says ?? "nothing"} → {now.Says ?? "nothing"}";
     }
 
-    private static IEnumerable<string> Lists(string what, IReadOnlyList<string> was, IReadOnlyList<string> now) =>
-        now.Except(was).Select(line => $"{what} {line} added".TrimStart()).Concat(was.Except(now).Select(line => $"{what} {line} removed".TrimStart()));
+    private static IEnumerable<string> Lists<T>(string what, IEnumerable<T> was, IEnumerable<T> now)
+    {
+        var (old, @new) = (was.Select(one => $"{what}{one}").ToList(), now.Select(one => $"{what}{one}").ToList());
+        return @new.Except(old).Select(line => $"{line} added").Concat(old.Except(@new).Select(line => $"{line} removed"));
+    }
 
     private static string Quoted(string? name) => name is null ? "nothing" : $"'{name}'";
 

@@ -10,6 +10,8 @@ internal static class SheetFile
 {
     private static readonly JsonSerializerOptions Format = new(ReadableJson.Whole) { UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow };
 
+    private static readonly string[] Channels = ["MoveX", "MoveY", "MoveZ", "TurnX", "TurnY", "TurnZ"];
+
     public static string ToJson(RigSheet sheet) => ReadableJson.Text(sheet);
 
     public static void Write(string path, RigSheet sheet) => AtomicFile.Write(path, ReadableJson.Text(sheet));
@@ -45,8 +47,10 @@ internal static class SheetFile
     /// <summary>What the types don't say of themselves.</summary>
     private static void Check(RigSheet sheet)
     {
-        if (sheet.Nodes.Any(node => node is null || node.Limits.Contains(null!) || node.Settings.Contains(null!)) || sheet.Relations.Any(relation => relation is null || relation.Sources.Contains(null!)))
+        if (sheet.Nodes.Any(node => node is null || node.Limits.Contains(null!) || node.Settings.Contains(null!) || node.Settings.Any(setting => setting.Options?.Contains(null!) == true)) || sheet.Relations.Any(relation => relation is null || relation.Sources.Contains(null!)))
             throw new JsonException("a list has a null in it");
+        if (sheet.Nodes.SelectMany(node => node.Limits).FirstOrDefault(limit => !Channels.Contains(limit.Channel)) is { Channel: var channel })
+            throw new JsonException($"it limits '{channel}', which is no channel");
         if (sheet.Nodes.GroupBy(node => node.Name, StringComparer.Ordinal).FirstOrDefault(group => group.Count() > 1) is { Key: var twice })
             throw new JsonException($"it has two nodes '{twice}'");
         if (sheet.Nodes.FirstOrDefault(node => node.Place is { Count: not 3 } || node.Turn is { Count: not 4 } || (node.Place is null) != (node.Turn is null)) is { Name: var odd })

@@ -82,7 +82,7 @@ internal static class SheetPicture
     private static string Mover(SheetRelation relation) =>
         string.Join(", ", relation.Sources.Select(source => source.Name)) is var names && names.Length > LongestMover ? names[..LongestMover] + "…" : names;
 
-    private static string Label(SheetNode node) => node.Name + node.Kind switch { "joint" => "", "label" => $" · {string.Join(", ", node.Settings)}", _ => $" · {node.Kind}" } + (node.Limits.Count > 0 ? $" · {SheetText.Limits(node)}" : "");
+    private static string Label(SheetNode node) => node.Name + node.Kind switch { "joint" => "", "label" => $" · {string.Join(", ", SheetText.Has(node))}", _ => $" · {node.Kind}" } + (node.Limits.Count > 0 ? $" · {SheetText.Limits(node)}" : "");
 
     private static int? RowOf(SheetSource source, Dictionary<string, int> rows) =>
         rows.TryGetValue(source.Name, out var row) || (source.Name.LastIndexOf('.') is var dot && dot > 0 && rows.TryGetValue(source.Name[..dot], out row)) ? row : null;

@@ -32,9 +32,12 @@ internal static class SheetText
 
     /// <summary>The limits of a node, moves and turns each with their word once: <c>turn X -5° to 140°, Y -10° to 10°</c>.</summary>
     public static string Limits(SheetNode node) => string.Join("; ", node.Limits
-        .Select(limit => limit.Split(' ', 2)).GroupBy(words => words[0], StringComparer.Ordinal).Select(each => $"{each.Key} {string.Join(", ", each.Select(words => words[^1]))}"));
+        .GroupBy(limit => limit.What(), StringComparer.Ordinal).Select(each => $"{each.Key} {string.Join(", ", each.Select(limit => limit.Range()))}"));
 
-    private static List<string> Says(SheetNode node) => node.Limits.Count > 0 ? [Limits(node), .. node.Settings] : [.. node.Settings];
+    /// <summary>What else a node has: settings, or what a label shows.</summary>
+    public static IEnumerable<string> Has(SheetNode node) => node.Settings.Select(setting => setting.ToString()).Concat(node.Shows is { } text ? [$"shows {text}"] : []);
+
+    private static List<string> Says(SheetNode node) => node.Limits.Count > 0 ? [Limits(node), .. Has(node)] : [.. Has(node)];
 
     public static string Line(SheetRelation relation) => $"{relation.How}: {string.Join(", ", relation.Sources)}{(relation.Says is null ? "" : $"; {relation.Says}")}";
 

@@ -60,22 +60,26 @@ internal sealed class SheetWriter
             isPlaced ? [Rounded(world.Origin.X), Rounded(world.Origin.Y), Rounded(world.Origin.Z)] : null,
             isPlaced ? [Rounded(turn.X), Rounded(turn.Y), Rounded(turn.Z), Rounded(turn.W)] : null,
             node.Kind == NodeKind.Control && node.Locked.TryKnown(out var locked) ? (Channels.All & ~locked).ToString() : null,
-            [.. node.Limits.OrderBy(limit => !limit.Turns).ThenBy(limit => limit.Axis.ToString(), StringComparer.Ordinal).Select(limit => limit.Turns ? $"turn {limit.Axis} {End(limit.From, "°")} to {End(limit.To, "°")}" : $"move {limit.Axis} {End(limit.From, " m")} to {End(limit.To, " m")}")],
-            [.. Settings(node)]);
+            [.. node.Limits.OrderBy(limit => !limit.Turns).ThenBy(limit => limit.Axis.ToString(), StringComparer.Ordinal).Select(Limit)],
+            [.. Settings(node)],
+            null);
     }
 
-    private IEnumerable<string> Settings(RigNode node) => model.Switches.Where(made => made.Control == node).Select(made => $"switch {made.Name}, at rest {made.AtRest}")
-        .Concat(model.Dials.Where(made => made.Control == node).Select(made => $"dial {made.Name}, {made.From} to {made.To}, at rest {made.AtRest}"))
-        .Concat(model.Choices.Where(made => made.Control == node).Select(made => $"choice {made.Name} among {string.Join(", ", made.Options.Select(option => option.Name))}"));
+    private static SheetLimit Limit(ChannelLimit limit) => limit.Turns
+        ? new($"Turn{limit.Axis}", null, null, Number(limit.From), Number(limit.To))
+        : new($"Move{limit.Axis}", Number(limit.From), Number(limit.To), null, null);
+
+    private IEnumerable<SheetSetting> Settings(RigNode node) => model.Switches.Where(made => made.Control == node).Select(made => new SheetSetting(SheetSetting.Switch, made.Name.ToString(), Number(made.AtRest), null, null, null, null))
+        .Concat(model.Dials.Where(made => made.Control == node).Select(made => new SheetSetting(SheetSetting.Dial, made.Name.ToString(), Number(made.AtRest), Number(made.From), Number(made.To), made.Unit.ToString().ToLowerInvariant(), null)))
+        .Concat(model.Choices.Where(made => made.Control == node).Select(made => new SheetSetting(SheetSetting.Choice, made.Name.ToString(), null, null, null, null, [.. made.Options.Select(option => option.Name.ToString())])));
 
     /// <summary>The labels that go with a node; those that stand in the world, or go with nobody knows what, where none is given.</summary>
     private IEnumerable<SheetNode> LabelsUnder(RigNode? node) => model.Labels
         .Where(label => (label.Parent.TryKnown(out var parent) ? parent : null) == node)
-        .Select(label => new SheetNode(names[label.Id], "label", node is null ? null : Name(node), null, null, null, null, [], [$"shows {label.Shows}"]));
+        .Select(label => new SheetNode(names[label.Id], "label", node is null ? null : Name(node), null, null, null, null, [], [], label.Shows.ToString()));
 
-    private static string End(Fact<float> number, string unit) => number.TryKnown(out var known)
-        ? float.IsInfinity(known) ? known > 0 ? "∞" : "-∞" : Invariant.Print(known) + unit
-        : Text.Hole;
+    /// <summary>The number that was said, not the double beside its float; null for none.</summary>
+    private static double? Number(Fact<float> number) => number.TryKnown(out var known) && float.IsFinite(known) ? double.Parse(Invariant.Print(known), CultureInfo.InvariantCulture) : null;
 
     private void AddDrives()
     {
