@@ -20,7 +20,6 @@ internal sealed record FrameTimes(float From, float[] Times)
 
     public static FrameTimes Of(Clip clip, BakeSettings settings)
     {
-        settings.Check((problem, remedy) => clip.Wrong(problem, remedy));
         var (from, to) = (settings.From, settings.To ?? clip.Seconds);
         if (!(from >= 0 && from < to && to <= clip.Seconds))
         {
@@ -29,6 +28,7 @@ internal sealed record FrameTimes(float From, float[] Times)
                 string.Create(CultureInfo.InvariantCulture, $"It lasts from 0 to {clip.Seconds:0.####} s: give a range within it"));
         }
 
+        settings.Check((problem, remedy) => clip.Wrong(problem, remedy));
         return new FrameTimes(from, Grid(clip, to - (double)from, settings.FramesPerSecond * (double)settings.SubFrames, settings));
     }
 
