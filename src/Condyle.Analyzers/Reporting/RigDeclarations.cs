@@ -3,6 +3,7 @@ using Condyle.Analyzers.Reading;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
+using Microsoft.CodeAnalysis.Text;
 
 namespace Condyle.Analyzers.Reporting;
 
@@ -21,17 +22,21 @@ internal sealed class RigDeclarations(INamedTypeSymbol definition, Func<SyntaxTr
     public IReadOnlyList<IMethodSymbol> HelpersIn(SyntaxTree tree, CancellationToken cancellation)
     {
         var found = new List<IMethodSymbol>();
-        foreach (var declaration in TypesIn(tree, cancellation).SelectMany(type => type.Members).OfType<MethodDeclarationSyntax>())
+        foreach (var declaration in TypesIn(tree, cancellation))
         {
-            if (declaration.ParameterList.Parameters.Count > 0
-                && models(tree).GetDeclaredSymbol(declaration, cancellation) is { IsAbstract: false } method
-                && method.Parameters.Any(parameter => IsOfRigs(TypeKeys.Of(parameter.Type)))
-                && !(method.Name == "Define" && IsDefinition(method.ContainingType)))
-                found.Add(method);
+            // The model takes longer to find one method than the type takes to list them all.
+            var spans = new HashSet<TextSpan>(declaration.Members.OfType<MethodDeclarationSyntax>().Where(method => method.ParameterList.Parameters.Count > 0).Select(method => method.Span));
+            if (spans.Count > 0 && models(tree).GetDeclaredSymbol(declaration, cancellation) is { } type)
+                found.AddRange(type.GetMembers().OfType<IMethodSymbol>().Where(method => method is { IsAbstract: false, Parameters.Length: > 0 } && LiesIn(spans, Members.Implementation(method)) && IsHelper(method)));
         }
 
         return found;
+
+        bool LiesIn(HashSet<TextSpan> spans, IMethodSymbol method) => method.DeclaringSyntaxReferences.Any(part => part.SyntaxTree == tree && spans.Contains(part.Span));
     }
+
+    private bool IsHelper(IMethodSymbol method) =>
+        method.Parameters.Any(parameter => IsOfRigs(TypeKeys.Of(parameter.Type))) && !(method.Name == "Define" && IsDefinition(method.ContainingType));
 
     private IMethodSymbol DefineOf(INamedTypeSymbol type)
     {

@@ -24,7 +24,7 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
     public UnknownText? Identity { get; init; }
 
     /// <summary>What stands around the one unknown text that is part of it.</summary>
-    public (string Head, UnknownText Subject, string Tail)? Around { get; private init; }
+    public OpenMiddle? Around { get; private init; }
 
     /// <summary>What it was made of.</summary>
     public Derivation? Made { get; init; }
@@ -63,21 +63,21 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
     private static Derivation? MadeOf(IReadOnlyList<TextValue> parts, Seam? seam) =>
         Derivation.Of(parts, machine => Join([.. parts.Select(part => machine.Decide(part) as TextValue ?? Plain(""))], seam));
 
-    private static (string Head, UnknownText Subject, string Tail)? AroundIn(IReadOnlyList<TextValue> parts)
+    private static OpenMiddle? AroundIn(IReadOnlyList<TextValue> parts)
     {
         var (head, tail) = ("", "");
-        (string Head, UnknownText Subject, string Tail)? inner = null;
+        OpenMiddle? inner = null;
         foreach (var part in parts)
         {
             if (part.TryKnown(out var known))
                 (head, tail) = inner is null ? (head + known, tail) : (head, tail + known);
-            else if (inner is null && (part.Around ?? (part.Identity is { } identity ? ("", identity, "") : null)) is { } around)
+            else if (inner is null && (part.Around ?? (part.Identity is { } identity ? new OpenMiddle("", identity, "") : null)) is { } around)
                 inner = around;
             else
                 return null;
         }
 
-        return inner is { } found ? (head + found.Head, found.Subject, found.Tail + tail) : null;
+        return inner is { } found ? new OpenMiddle(head + found.Head, found.Subject, found.Tail + tail) : null;
     }
 
     private static Text TextOf(IReadOnlyList<TextValue> parts)
