@@ -7,6 +7,8 @@ namespace Condyle.Analyzers.Reading;
 /// </summary>
 internal sealed partial class Machine
 {
+    private const int FramesAskedInAStep = 16;
+
     private readonly List<Descent> descents = [];
 
     /// <summary>Calls a function from the running one, which is handed its result.</summary>
@@ -43,9 +45,10 @@ internal sealed partial class Machine
     /// <summary>Whether so many calls of a function are running, none of which is sure to happen, that there may be any number of them.</summary>
     private bool GoesDownForAnUnknownTime(CodeBody body)
     {
-        var (calls, isSure) = (0, true);
+        var (calls, isSure, asked) = (0, true, 0);
         for (var frame = top; frame is not null && calls < Limits.UnknownCalls; frame = frame.Caller)
         {
+            budget.Spend(++asked % FramesAskedInAStep == 0 ? 1 : 0);
             isSure &= frame is { IsHeld: false, Uncertain: null };
             if (!ReferenceEquals(frame.Body, body))
                 continue;

@@ -24,6 +24,12 @@ internal static class BigNumberCalls
             : throw new ThrownByCode("System.ArgumentOutOfRangeException", "A power is negative."));
         FrameworkTable.Add(Big, "GreatestCommonDivisor", call => BigInteger.GreatestCommonDivisor(Number(call, 0), Number(call, 1)));
         FrameworkTable.Add(Big, "ModPow", PowerOfRemainder);
+        FrameworkTable.Add(Big, ".ctor", call => Divided(() => call[0] switch
+        {
+            decimal exact => Sized(new BigInteger(exact)),
+            float or double => Sized(new BigInteger(Convert.ToDouble(call[0], CultureInfo.InvariantCulture))),
+            _ => Sized(Number(call, 0)),
+        }));
         FrameworkTable.Add(Big, "get_MinusOne", _ => BigInteger.MinusOne);
         FrameworkTable.Add(Big, "get_IsZero", call => Number(call, 0).IsZero);
         FrameworkTable.Add(Big, "get_IsOne", call => Number(call, 0).IsOne);
@@ -39,7 +45,7 @@ internal static class BigNumberCalls
         Two("Subtraction", "Subtract", (a, b) => a - b);
         Two("Multiply", "Multiply", (a, b) => a * b);
         Two("Division", "Divide", (a, b) => BigInteger.Divide(a, b), alwaysChecked: true);
-        Two("Modulus", "Remainder", (a, b) => BigInteger.Remainder(a, b));
+        Two("Modulus", "Remainder", (a, b) => a - (b * Quotient(a, b)));
         Two("BitwiseAnd", "", (a, b) => a & b);
         Two("BitwiseOr", "", (a, b) => a | b);
         Two("ExclusiveOr", "", (a, b) => a ^ b);
@@ -67,6 +73,9 @@ internal static class BigNumberCalls
             ? Divided(() => make(number, true))
             : throw call.Unknown());
         Add("ToString", call => call.Count == 1 || call[1] == OtherCalls.InvariantCulture ? TextValue.Plain(Number(call, 0).ToString(CultureInfo.InvariantCulture)) : OpenValue.Any);
+
+        // Where the quotient has no room, there is no remainder either.
+        BigInteger Quotient(BigInteger a, BigInteger b) => Whole(make(BigInteger.Divide(a, b), true))!.Value;
 
         void Add(string name, Func<Invocation, object?> run) => FrameworkTable.Add(type, name, run);
 
