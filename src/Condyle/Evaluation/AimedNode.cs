@@ -8,7 +8,7 @@ namespace Condyle.Evaluation;
 /// Without an up it is the smallest turn that brings p to d from where the node's parent carries it, so that nothing is rolled.
 /// </summary>
 /// <remarks>
-/// Where the target is nearer than <see cref="AimRest.Near"/>, p stays where the parent carries it; where up lies on the line to the target, the roll is as without one.
+/// Where the target is nearer than <see cref="AimRest.Near"/>, p stays where the parent carries it; where up lies on the line to the target, the roll is as without one. The runtime takes what a float of the places can't tell from the line as on it.
 /// Not continuous at those two places, nor, without an up, where the target is opposite to where the parent carries p: there it is a half turn about a direction across.
 /// The target counts from where the node stands without the responses and falloffs on top.
 /// </remarks>

@@ -17,9 +17,15 @@ public class ReferenceTests
 
     /// <summary>
     /// Where strayed input moves the reference further than this, it magnifies a float's rounding beyond the grant, as near a place where it can't be continuous:
-    /// frames a few deep are off by 5e-7 rad already, and 17 times that is the grant.
+    /// frames a few deep are off by 5e-7 rad already, and 17 times that is the grant. Even there the runtime may be no further off than rounding makes of what the reference strays.
     /// </summary>
     private const double Unstable = 17 * Jitter;
+
+    /// <summary>So many times the jitter is a float's rounding of frames that are twelve deep: 2.7e-6 m was measured. Of 6 000 rigs one joint was further off than the reference strayed, by 2.2 times.</summary>
+    private const double Rounding = 3;
+
+    /// <summary>Where the reference strays by more than this, in metres and radians, it went over to the other side of a place where it can't be continuous.</summary>
+    private const double Jumps = 1e-3;
 
     /// <summary>A place where it can't be continuous is met by every second try; so many tries miss one in 65 536.</summary>
     private const int Tries = 16;
@@ -46,20 +52,21 @@ public class ReferenceTests
             Assert.Equal(random.Exact.IsVisible(label), random.Live.LabelVisible(index));
             label.Parent.TryKnown(out var carrier);
             if (!IsNear(random.Exact.WorldOf(carrier!), FrameOf(random.Live.LabelWorld(index))))
-                random.AssertUnstable(carrier!, (pose, node) => pose.WorldOf(node));
+                random.AssertUnstable(carrier!, FrameOf(random.Live.LabelWorld(index)), (pose, node) => pose.WorldOf(node));
         }
     });
 
     /// <summary>Whether a joint stands, and is played back by an engine, as in the reference; where it isn't, the reference must be unstable.</summary>
     private static bool AreEqual(RandomCase random, RigNode joint)
     {
-        var metres = Metres * random.ScaleOver(joint);
-        var stands = IsNear(random.Exact.WorldOf(joint), FrameOf(random.Live.JointWorld(random.Joints.IndexOf(joint))), metres);
+        var (metres, radians) = (Metres * random.ScaleOver(joint), Radians * random.SquashOver(joint));
+        var (live, played) = (FrameOf(random.Live.JointWorld(random.Joints.IndexOf(joint))), Play(joint, random.LiveChannelsOf));
+        var stands = IsNear(random.Exact.WorldOf(joint), live, metres, radians);
         if (!stands)
-            random.AssertUnstable(joint, (pose, node) => pose.WorldOf(node));
-        var plays = IsNear(Play(joint, random.Exact.ChannelsOf), Play(joint, random.LiveChannelsOf), metres);
+            random.AssertUnstable(joint, live, (pose, node) => pose.WorldOf(node));
+        var plays = IsNear(Play(joint, random.Exact.ChannelsOf), played, metres, radians);
         if (!plays)
-            random.AssertUnstable(joint, (pose, node) => Play(node, pose.ChannelsOf));
+            random.AssertUnstable(joint, played, (pose, node) => Play(node, pose.ChannelsOf));
         return stands && plays;
     }
 
@@ -71,7 +78,9 @@ public class ReferenceTests
     }
 
     private static bool IsNear(Affine3d a, Affine3d b, double metres = Metres, double radians = Radians) =>
-        (a.Origin - b.Origin).Length <= metres && Quaterniond.Angle(a.Rotation, b.Rotation) <= radians;
+        Off(a, b) is var (away, turned) && away <= metres && turned <= radians;
+
+    private static (double Metres, double Radians) Off(Affine3d a, Affine3d b) => ((a.Origin - b.Origin).Length, Quaterniond.Angle(a.Rotation, b.Rotation));
 
     private static Affine3d FrameOf(Matrix4x4 m) =>
         new(new(m.M11, m.M12, m.M13), new(m.M21, m.M22, m.M23), new(m.M31, m.M32, m.M33), new(m.M41, m.M42, m.M43));
@@ -112,22 +121,43 @@ public class ReferenceTests
             return largest;
         }
 
+        /// <summary>
+        /// By how many times the frame of a joint, or of one above it, is longer one way than another, one or more. A joint that follows something under such a frame has channels that undo it:
+        /// a digit of theirs turns it by as much more, whatever the reference, which has digits to spare, says.
+        /// </summary>
+        public double SquashOver(RigNode? joint)
+        {
+            var largest = 1.0;
+            for (; joint is not null; joint.Parent.TryKnown(out joint))
+            {
+                var (x, y, z, _) = Exact.WorldOf(joint);
+                double[] lengths = [x.Length, y.Length, z.Length];
+                largest = lengths.Min() is > 0 and var least ? Math.Max(largest, lengths.Max() / least) : double.PositiveInfinity;
+            }
+
+            return largest;
+        }
+
         public Trs LiveChannelsOf(RigNode joint)
         {
             var index = Joints.IndexOf(joint);
             return new Trs(Live.JointTranslation(index), Live.JointRotation(index), Live.JointScale(index));
         }
 
-        /// <summary>The reference itself moves a node far when the skeleton's rest and the pose stray a little.</summary>
-        public void AssertUnstable(RigNode node, Func<ReferencePose, RigNode, Affine3d> where)
+        /// <summary>The reference itself moves a node far, and as far as the runtime is off, when the skeleton's rest and the pose stray a little.</summary>
+        public void AssertUnstable(RigNode node, Affine3d found, Func<ReferencePose, RigNode, Affine3d> where)
         {
             var strayed = Rig.Examine(new RandomRig(seed, Jitter)).Model;
             var rest = RestPose.Of(strayed);
             var there = strayed.Nodes.Single(candidate => candidate.Id == node.Id);
+            if (HasTie())
+                return;
+            var off = Off(where(Exact, node), found);
+            var strays = Enumerable.Range(1, Tries).Select(time => Off(where(Exact, node), where(ReferenceEvaluator.Evaluate(strayed, rest, pose.For(strayed, Jitter, seed + time)), there))).ToList();
+            var (metres, radians) = (strays.Max(stray => stray.Metres), strays.Max(stray => stray.Radians));
             Assert.True(
-                HasTie() || Enumerable.Range(1, Tries).Any(time =>
-                    !IsNear(where(Exact, node), where(ReferenceEvaluator.Evaluate(strayed, rest, pose.For(strayed, Jitter, seed + time)), there), Unstable, Unstable)),
-                $"{node.Title} of the random rig {seed} isn't where the reference has it, and the reference is stable there: {where(Exact, node)}.");
+                (metres > Unstable || radians > Unstable) && ((off.Metres <= Rounding * metres && off.Radians <= Rounding * radians) || metres > Jumps || radians > Jumps),
+                $"{node.Title} of the random rig {seed} is {off} from where the reference has it, and that strays by {(metres, radians)}: {where(Exact, node)}.");
         }
 
         /// <summary>

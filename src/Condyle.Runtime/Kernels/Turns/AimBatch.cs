@@ -11,6 +11,9 @@ internal sealed class AimBatch : Batch
     /// <summary>Nearer than this, in metres, nodes stand on each other; and a direction whose part across the line is less lies on it.</summary>
     public const float Near = (float)Evaluation.AimRest.Near;
 
+    /// <summary>By so much of how far from the world's origin they are, places in floats may be off, some levels deep: what is that far from a line may lie on it.</summary>
+    public const float Rounding = 1e-6f;
+
     public required TurnTargets Targets { get; init; }
 
     /// <summary>How the parents carry the nodes: their frames at rest, on their bases.</summary>

@@ -1,3 +1,4 @@
+using Lane = System.Runtime.Intrinsics.Vector128<float>;
 using Lanes = System.Runtime.Intrinsics.Vector128;
 
 namespace Condyle.Runtime.Kernels.One;
@@ -13,21 +14,22 @@ internal static class AimKernel
             var carried = (pose.Worlds.Wide(batch.Targets.Bases[i]) * batch.Carried.Constant(i)).Turn;
             var from = stand.Point(pose.Moves.Wide(batch.Targets.Channels[i]));
             var pointing = carried.Rotate(batch.Along.Constant(i));
-            var direction = Towards(pose.Worlds.Wide(batch.At[i]).Origin - from, pointing);
+            var (direction, closeness) = Towards(pose.Worlds.Wide(batch.At[i]).Origin - from, pointing);
             var turned = WideTurn.Between(pointing, direction, pointing.AnyAcross()) * carried;
-            batch.Targets.Turn(i, batch.Ups[i] is { } up ? Faced(up, direction, from, turned, pose) : turned, stand, pose);
+            batch.Targets.Turn(i, batch.Ups[i] is { } up ? Faced(up, direction, closeness, from, turned, pose) : turned, stand, pose);
         }
     }
 
-    /// <summary>The direction of a vector; another one where the nodes stand on each other.</summary>
-    private static WideVector Towards(in WideVector vector, in WideVector otherwise)
+    /// <summary>The direction of a vector, and one over its length; another one, and nothing, where the nodes stand on each other.</summary>
+    private static (WideVector Direction, Lane Closeness) Towards(in WideVector vector, in WideVector otherwise)
     {
         var length = vector.Length;
-        return WideVector.Choose(Lanes.LessThan(length, Lanes.Create(AimBatch.Near)), otherwise, vector * (Lanes.Create(1f) / length));
+        var (isNear, closeness) = (Lanes.LessThan(length, Lanes.Create(AimBatch.Near)), Lanes.Create(1f) / length);
+        return (WideVector.Choose(isNear, otherwise, vector * closeness), Lanes.ConditionalSelect(isNear, Lanes.Create(0f), closeness));
     }
 
-    /// <summary>The rotation that faces along a direction and with its side up; another one where up lies on the line.</summary>
-    private static WideTurn Faced(AimUp up, in WideVector direction, in WideVector from, in WideTurn otherwise, Buffers pose)
+    /// <summary>The rotation that faces along a direction and with its side up; another one where up lies on the line, or no further beside it than a float of the places tells.</summary>
+    private static WideTurn Faced(AimUp up, in WideVector direction, Lane closeness, in WideVector from, in WideTurn otherwise, Buffers pose)
     {
         var (one, near) = (Lanes.Create(1f), Lanes.Create(AimBatch.Near));
         var world = pose.Worlds.Wide(up.Node);
@@ -35,7 +37,8 @@ internal static class AimKernel
         var length = facing.Length;
         var across = (facing * (one / length)).Across(direction);
         var sine = across.Length;
-        var isThere = Lanes.LessThan(up.Axis is null ? near : Lanes.Create(Rotation.Tiny), length) & Lanes.LessThan(near, sine);
+        var tellsFrom = Lanes.FusedMultiplyAdd(from.Length * Lanes.Create(AimBatch.Rounding), up.Axis is null ? closeness + (one / length) : closeness, near);
+        var isThere = Lanes.LessThan(up.Axis is null ? near : Lanes.Create(Rotation.Tiny), length) & Lanes.LessThan(tellsFrom, sine);
         var side = across * (one / sine);
         return WideTurn.Choose(isThere, WideTurn.FromAxes(direction, side, WideVector.Cross(direction, side)) * WideTurn.All(up.FromRest), otherwise);
     }
