@@ -59,9 +59,13 @@ internal static class Moments
     }
 
     /// <summary>A part that is an enum or a whole number.</summary>
-    public static void Part<T>(string type, string name, Func<T, int> part) => FrameworkTable.Add(type, "get_" + name, new FrameworkMethod(call => call[0] is T moment
-        ? call.Method.Returns is { Shape: TypeShape.Enum } days ? new EnumValue(days, part(moment)) : part(moment)
-        : throw call.Unknown()) { NeedsAll = true });
+    public static void Part<T>(string type, string name, Func<T, int> part)
+    {
+        FrameworkTable.Add(type, "get_" + name, new FrameworkMethod(Of) { NeedsAll = true });
+
+        object Of(Invocation call) => call[0] is not T moment ? throw call.Unknown()
+            : call.Method.Returns is { Shape: TypeShape.Enum } days ? new EnumValue(days, part(moment)) : part(moment);
+    }
 
     /// <summary>Its text: known for a format that is the same in every culture, and for what the code writes in the invariant one.</summary>
     public static void Write<T>(string type, string sameEverywhere, Func<T, string, string?> write) => FrameworkTable.Add(type, "ToString", call => Text(call, sameEverywhere, write) is { } text ? TextValue.Plain(text) : OpenValue.Any);
