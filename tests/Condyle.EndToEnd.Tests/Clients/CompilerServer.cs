@@ -1,12 +1,17 @@
 namespace Condyle.EndToEnd.Tests.Clients;
 
-/// <summary>A compiler server of one's own, which compiles several projects in one process as it does for users, and ends with the test.</summary>
-internal sealed class CompilerServer : IDisposable
+/// <summary>A compiler server of the tests' own, which compiles project after project in one process as it does for users, and ends with the tests.</summary>
+internal static class CompilerServer
 {
-    private readonly string name = $"condyle-{Guid.NewGuid():N}";
+    private static readonly string Name = $"condyle-{Guid.NewGuid():N}";
 
-    public IReadOnlyList<string> Arguments => ["-p:UseSharedCompilation=true", $"-p:SharedCompilationId={name}"];
+    /// <summary>What makes a build use it.</summary>
+    public static IReadOnlyDictionary<string, string> Settings { get; } = Begin();
 
-    public void Dispose() =>
-        DotNet.Run(Repository.Root, "exec", Path.Combine(Repository.CompilerFolder, "bincore", "VBCSCompiler.dll"), "-shutdown", $"-pipename:{name}");
+    private static Dictionary<string, string> Begin()
+    {
+        AppDomain.CurrentDomain.ProcessExit += (_, _) =>
+            DotNet.Run(Repository.Root, "exec", Path.Combine(Repository.CompilerFolder, "bincore", "VBCSCompiler.dll"), "-shutdown", $"-pipename:{Name}");
+        return new() { ["UseSharedCompilation"] = "true", ["SharedCompilationId"] = Name };
+    }
 }

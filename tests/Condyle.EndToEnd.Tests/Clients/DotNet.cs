@@ -13,10 +13,9 @@ internal static class DotNet
         ["DOTNET_CLI_UI_LANGUAGE"] = "en",
         ["DOTNET_CLI_USE_MSBUILD_SERVER"] = "0",
         ["DOTNET_NOLOGO"] = "1",
-        // Compilers that end after one compilation never get back what they count for later optimisation.
+        // Programs that end after one build never get back what they count for later optimisation.
         ["DOTNET_TieredPGO"] = "0",
         ["MSBUILDDISABLENODEREUSE"] = "1",
-        ["UseSharedCompilation"] = "false",
         ["Configuration"] = Repository.Configuration,
     };
 
@@ -43,7 +42,7 @@ internal static class DotNet
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
-        foreach (var (name, value) in Surroundings)
+        foreach (var (name, value) in Surroundings.Concat(CompilerServer.Settings))
             start.Environment[name] = value;
 
         var output = new StringBuilder();

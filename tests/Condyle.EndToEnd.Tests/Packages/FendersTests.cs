@@ -77,11 +77,11 @@ public sealed class FendersTests(Fenders fenders) : IClassFixture<Fenders>
     [Fact]
     public void A_setting_that_cannot_be_is_a_warning_and_its_rule_goes_by_the_default()
     {
-        var printed = fenders.Build("-p:CondyleGroupSuffix=my group", "-p:CondyleNamePattern=[a-z");
+        // Into folders of its own, so that what was built stays.
+        var printed = fenders.Build("-p:CondyleGroupSuffix=my group", "-p:CondyleNamePattern=[a-z", "-p:IntermediateOutputPath=obj/wrong/", "-p:OutDir=bin/wrong/");
         Assert.Contains("warning CDY9201: CondyleGroupSuffix is 'my group', and '_group' is used instead: give letters, digits, '_', '-' and '.'.", printed, StringComparison.Ordinal);
         Assert.Contains("warning CDY9201: CondyleNamePattern is '[a-z', which is no pattern as its end lacks the ']' of a set", printed, StringComparison.Ordinal);
         Assert.DoesNotContain("CDY1001", printed, StringComparison.Ordinal);
-        fenders.Build();
     }
 
     [Fact]
