@@ -44,6 +44,7 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
         BatchKind.ManyBone => solvers.ManyBones([.. writers.Cast<ManyBoneWriter>()]),
         BatchKind.CurveChain => solvers.CurveChains([.. writers.Cast<CurveChainWriter>()]),
         BatchKind.Aim => turns.Aims([.. writers.Cast<AimWriter>()]),
+        BatchKind.TwistFrame => turns.RigidTwists([.. writers.Cast<TwistWriter>()], key.IsPlaced),
         BatchKind.Twist => turns.Twists([.. writers.Cast<TwistWriter>()]),
         BatchKind.Falloff => TurnPacking.Falloffs([.. writers.Cast<FalloffWriter>()]),
         BatchKind.Measure => ResponsePacking.Measures([.. writers.Cast<MeasureWriter>()]),

@@ -15,18 +15,13 @@ internal sealed class TurnPacking(Slots slots)
         Ups = [.. aims.Select(UpOf)],
     };
 
-    public TwistBatch Twists(IReadOnlyList<TwistWriter> twists) => new()
+    public TwistBatch Twists(IReadOnlyList<TwistWriter> twists) => new() { Targets = TargetsOf(twists), Items = [.. twists.Select(RollOf)] };
+
+    public TwistFrameBatch RigidTwists(IReadOnlyList<TwistWriter> twists, bool isPlaced) => new()
     {
-        Targets = TargetsOf(twists),
-        Items = [.. twists.Select(twist => new SharedRoll(
-            twist.Start.WorldSlot,
-            twist.End.WorldSlot,
-            twist.Rest.IsCarriedByEnd,
-            (twist.Rest.IsCarriedByEnd ? twist.Rest.EndTurn.Inverse : Quaterniond.Identity).ToSingle(),
-            (twist.Rest.IsCarriedByEnd ? Quaterniond.Identity : twist.Rest.EndTurn.Inverse).ToSingle(),
-            twist.Rest.Axis.ToSingle(),
-            (float)twist.Joint.Share,
-            twist.Joint.Turn.ToSingle()))],
+        Items = [.. twists.Select(twist => new RigidRoll(
+            RollOf(twist), slots.ChannelsOf(twist.Target, twist), Slots.WorldOf(twist.Target.Stand.Root), twist.Target.Stand.Offset.Rotation.ToSingle()))],
+        IsPlaced = isPlaced,
     };
 
     public static FalloffBatch Falloffs(IReadOnlyList<FalloffWriter> falloffs)
@@ -46,6 +41,16 @@ internal sealed class TurnPacking(Slots slots)
                 Pack.Single(share.Share.Moves ?? default)))],
         };
     }
+
+    private static SharedRoll RollOf(TwistWriter twist) => new(
+        twist.Start.WorldSlot,
+        twist.End.WorldSlot,
+        twist.Rest.IsCarriedByEnd,
+        (twist.Rest.IsCarriedByEnd ? twist.Rest.EndTurn.Inverse : Quaterniond.Identity).ToSingle(),
+        (twist.Rest.IsCarriedByEnd ? Quaterniond.Identity : twist.Rest.EndTurn.Inverse).ToSingle(),
+        twist.Rest.Axis.ToSingle(),
+        (float)twist.Joint.Share,
+        twist.Joint.Turn.ToSingle());
 
     private static AimUp? UpOf(AimWriter aim) => aim is { Rest: { Side: { } side, Along: var along, Up.Axis: var axis }, Up: { } node }
         ? new AimUp(node.WorldSlot, axis is { } given ? Vector3d.Unit(given).ToSingle() : null, AimedNode.Frame(along, side).Inverse.ToSingle())

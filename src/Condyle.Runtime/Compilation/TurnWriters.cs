@@ -43,6 +43,11 @@ internal sealed class TwistWriter(PlannedNode target, TwistRest rest, TwistJoint
     /// <summary>The end, or what stands for one that hangs below the joints. It isn't known before all sentences are.</summary>
     public PlannedNode End { get; set; } = end;
 
+    /// <summary>Its ends are compared by their rotations alone.</summary>
+    public override IEnumerable<PlannedNode> ReadsFramesOf => Target.IsRigid ? Reads : Inputs;
+
+    public override IEnumerable<PlannedNode> ReadsAxesOf => Target.IsRigid ? [] : Those(Target.Stand.Root);
+
     protected override IEnumerable<PlannedNode?> Follows => [start, End];
 }
 

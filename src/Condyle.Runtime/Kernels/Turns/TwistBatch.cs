@@ -19,6 +19,32 @@ internal sealed class TwistBatch : Batch
     protected override void RunSixteen(Buffers pose) => Sixteen.TwistKernel.Run(this, pose);
 }
 
+/// <summary>The same where there is no scale on the way to the joint: its channel is the rotation as its base and placement see it.</summary>
+internal sealed class TwistFrameBatch : Batch
+{
+    public required RigidRoll[] Items { get; init; }
+
+    /// <summary>Whether there are placements; the channels of exported joints stand right on the base.</summary>
+    public required bool IsPlaced { get; init; }
+
+    protected override void RunOne(Buffers pose) => One.TwistFrameKernel.Run(this, pose);
+
+    protected override void RunEight(Buffers pose) => Eight.TwistFrameKernel.Run(this, pose);
+
+    protected override void RunSixteen(Buffers pose) => Sixteen.TwistFrameKernel.Run(this, pose);
+}
+
+/// <summary>A joint's share of a bone's roll, and what its channels stand in.</summary>
+/// <param name="Roll">The share.</param>
+/// <param name="Channel">The joint's channels.</param>
+/// <param name="Base">What carries it.</param>
+/// <param name="Placement">The rotation of its placement.</param>
+internal readonly record struct RigidRoll(SharedRoll Roll, int Channel, int Base, Quaternion Placement)
+{
+    public readonly SharedRoll Roll = Roll;
+    public readonly Quaternion Placement = Placement;
+}
+
 /// <summary>A joint's share of a bone's roll.</summary>
 /// <param name="Start">The world slot of the node from which the roll counts.</param>
 /// <param name="End">Of the node whose roll it is.</param>
