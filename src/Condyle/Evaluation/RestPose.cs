@@ -5,14 +5,13 @@ namespace Condyle.Evaluation;
 /// <summary>Where every node stands at rest, and the placement that makes it stand there with its channels at zero.</summary>
 internal sealed class RestPose
 {
-    private readonly Dictionary<int, Affine3d?> worlds;
-    private readonly Dictionary<int, Affine3d> placements;
+    private readonly Dictionary<int, Rested> nodes;
     private readonly Dictionary<int, Vector3d?> spots = [];
     private readonly List<GeometryFault> faults = [];
     private readonly HashSet<string> said = [];
     private readonly NodePath path = new();
 
-    private RestPose(int nodes) => (worlds, placements) = (new(nodes), new(nodes));
+    private RestPose(int nodes) => this.nodes = new(nodes);
 
     /// <summary>What can't be worked out, in a rigger's words.</summary>
     public IReadOnlyList<GeometryFault> Faults => faults;
@@ -36,8 +35,9 @@ internal sealed class RestPose
 
     public bool TryWorldOf(RigNode node, out Affine3d world)
     {
-        world = worlds.TryGetValue(node.Id, out var known) && known is { } found ? found : default;
-        return known is not null;
+        var known = nodes.TryGetValue(node.Id, out var rested) ? rested.World : null;
+        world = known.GetValueOrDefault();
+        return known.HasValue;
     }
 
     /// <summary>The node's world frame at rest.</summary>
@@ -46,32 +46,33 @@ internal sealed class RestPose
 
     /// <summary>The node's fixed frame in its parent's space, in front of its channels; none but the identity for exported joints.</summary>
     public Affine3d PlacementOf(RigNode node) =>
-        placements.TryGetValue(node.Id, out var placement) ? placement : throw new RigGeometryException($"Where {node.Title} is placed isn't known.");
+        nodes.TryGetValue(node.Id, out var rested) && rested.Placement is { } placement ? placement : throw new RigGeometryException($"Where {node.Title} is placed isn't known.");
 
     /// <summary>The node's channels at rest: as delivered for a joint, else zero.</summary>
     public static Trs ChannelsOf(RigNode node) => node.Rest.TryKnown(out var rest) && node.IsExported ? Trs.Of(rest) : Trs.Identity;
 
     private Affine3d? Resolve(RigNode node)
     {
-        if (worlds.TryGetValue(node.Id, out var known))
-            return known;
+        if (nodes.TryGetValue(node.Id, out var known))
+            return known.World;
         if (path.Enter(node) is { } fault)
             return Fault(fault);
-        var world = node.IsUnknown ? Fault($"{node.Title} is a node of which nothing is known.") : node.IsExported ? Joint(node) : Placed(node);
+        var rested = new Rested();
+        rested.World = node.IsUnknown ? Fault($"{node.Title} is a node of which nothing is known.") : node.IsExported ? Joint(node, rested) : Placed(node, rested);
         path.Leave();
-        worlds[node.Id] = world;
-        return world;
+        nodes[node.Id] = rested;
+        return rested.World;
     }
 
-    private Affine3d? Joint(RigNode node)
+    private Affine3d? Joint(RigNode node, Rested rested)
     {
-        placements[node.Id] = Affine3d.Identity;
+        rested.Placement = Affine3d.Identity;
         return !node.Rest.TryKnown(out var rest) ? Fault($"The rest of joint {node.Title} isn't known.")
             : ParentOf(node) is { } parent ? parent * Trs.Of(rest).ToAffine()
             : null;
     }
 
-    private Affine3d? Placed(RigNode node)
+    private Affine3d? Placed(RigNode node, Rested rested)
     {
         if (ParentOf(node) is not { } parent)
             return null;
@@ -79,7 +80,7 @@ internal sealed class RestPose
             return Fault($"Where {node.Title} is placed isn't known.");
         if (placement is null)
         {
-            placements[node.Id] = Affine3d.Identity;
+            rested.Placement = Affine3d.Identity;
             return parent;
         }
 
@@ -92,7 +93,7 @@ internal sealed class RestPose
             _ => throw new InvalidOperationException("An unknown kind of placement."),
         };
         if (world is { } frame)
-            placements[node.Id] = parent.Inverse() * frame;
+            rested.Placement = parent.Inverse() * frame;
         return world;
     }
 
@@ -129,5 +130,13 @@ internal sealed class RestPose
         if (said.Add(message))
             faults.Add(new GeometryFault(message, about));
         return null;
+    }
+
+    // An object for each, since a table of frames is so large that the runtime lays it among what is seldom collected.
+    private sealed class Rested
+    {
+        public Affine3d? World { get; set; }
+
+        public Affine3d? Placement { get; set; }
     }
 }

@@ -19,7 +19,7 @@ internal sealed class GroupNameWithoutSuffix : ModelRule
     protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var suffix = conventions.GroupSuffix;
-        var delivered = NotPortable.LettersOfJoints(model);
+        var delivered = new DeliveredLetters(model);
         foreach (var group in model.Nodes)
         {
             if (group.Kind != NodeKind.Group || group.IsUnknown || group.Name.EndsWith(suffix) != Answer.No || WouldEndInIt(group.Name))

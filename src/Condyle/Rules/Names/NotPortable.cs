@@ -17,11 +17,11 @@ internal sealed class NotPortable : ModelRule
     protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         // What the delivered joints have in their names the engine copes with, and controls are best called after joints.
-        var delivered = LettersOfJoints(model);
+        var delivered = new DeliveredLetters(model);
         return Nodes(model, delivered, conventions).Concat(Settings(model, delivered, conventions));
     }
 
-    private IEnumerable<Finding> Nodes(RigModel model, HashSet<char> delivered, Conventions conventions)
+    private IEnumerable<Finding> Nodes(RigModel model, DeliveredLetters delivered, Conventions conventions)
     {
         var given = new GivenNames(model);
         var byLetters = new Dictionary<string, (string Name, RigNode Node)>(model.Nodes.Count, StringComparer.OrdinalIgnoreCase);
@@ -41,7 +41,7 @@ internal sealed class NotPortable : ModelRule
     }
 
     // They are found by the name of their control and their own.
-    private IEnumerable<Finding> Settings(RigModel model, HashSet<char> delivered, Conventions conventions)
+    private IEnumerable<Finding> Settings(RigModel model, DeliveredLetters delivered, Conventions conventions)
     {
         var named = model.Switches.Concat<RigSetting>(model.Dials).Concat(model.Choices).Where(setting => setting is { IsUnknown: false, Control.IsUnknown: false } && !setting.Name.IsOpen).ToList();
         var byLetters = new Dictionary<(RigNode, string), RigSetting>(named.Count);
@@ -63,25 +63,7 @@ internal sealed class NotPortable : ModelRule
         static (RigNode, string) Letters(RigNode control, string name) => (control, name.ToUpperInvariant());
     }
 
-    /// <summary>What the delivered joints have in their names although it isn't portable.</summary>
-    public static HashSet<char> LettersOfJoints(RigModel model)
-    {
-        var letters = new HashSet<char>();
-        foreach (var node in model.Nodes)
-        {
-            if (!node.IsExported || !node.Name.TryKnown(out var name))
-                continue;
-            foreach (var letter in name)
-            {
-                if (!Conventions.IsPortable(letter))
-                    letters.Add(letter);
-            }
-        }
-
-        return letters;
-    }
-
-    private Finding? Of(RigElement named, string name, string kind, RigElement? butForCase, Func<string, bool> isFree, HashSet<char> delivered, Conventions conventions)
+    private Finding? Of(RigElement named, string name, string kind, RigElement? butForCase, Func<string, bool> isFree, DeliveredLetters delivered, Conventions conventions)
     {
         var isWrong = Faulty(name, delivered, conventions);
         if (!isWrong && butForCase is null)
@@ -102,13 +84,13 @@ internal sealed class NotPortable : ModelRule
     }
 
     /// <summary>Whether anything is wrong with a name by itself.</summary>
-    public static bool Faulty(string name, HashSet<char> delivered, Conventions conventions)
+    public static bool Faulty(string name, DeliveredLetters delivered, Conventions conventions)
     {
         if (name.Length > conventions.LongestName || (name.Length > 0 && char.IsDigit(name[0])))
             return true;
         foreach (var letter in name)
         {
-            if (!Conventions.IsPortable(letter) && !delivered.Contains(letter))
+            if (!Conventions.IsPortable(letter) && !delivered.Contain(letter))
                 return true;
         }
 
@@ -116,12 +98,12 @@ internal sealed class NotPortable : ModelRule
     }
 
     // Each as a clause.
-    private static List<string> Faults(string name, HashSet<char> delivered, Conventions conventions)
+    private static List<string> Faults(string name, DeliveredLetters delivered, Conventions conventions)
     {
         var faults = new List<string>();
         if (name.Length > conventions.LongestName)
             faults.Add($"has {name.Length} characters where {conventions.LongestName} are allowed");
-        var letters = name.Where(letter => !Conventions.IsPortable(letter) && !delivered.Contains(letter))
+        var letters = name.Where(letter => !Conventions.IsPortable(letter) && !delivered.Contain(letter))
             .Select(letter => char.IsWhiteSpace(letter) ? "a space" : char.IsControl(letter) ? "an invisible character" : $"'{letter}'").Distinct().ToList();
         if (letters.Count > 0)
             faults.Add($"has {Wording.Joined(letters)} in it");
