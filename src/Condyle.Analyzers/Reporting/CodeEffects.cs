@@ -19,7 +19,7 @@ internal static class CodeEffects
     public static bool AreIn(SyntaxNode code, SemanticModel model) => code.DescendantNodesAndSelf().Any(node => IsOne(node, model));
 
     /// <summary>Whether a node of code by itself may do something; what it is made of isn't asked.</summary>
-    public static bool IsOne(SyntaxNode node, SemanticModel model) => node switch
+    public static bool IsOne(SyntaxNode node, SemanticModel model) => RunsUnseen(node, model) || node switch
     {
         AssignmentExpressionSyntax => node.Parent is not InitializerExpressionSyntax,
         AwaitExpressionSyntax or ThrowExpressionSyntax => true,
@@ -48,6 +48,13 @@ internal static class CodeEffects
     // Of the framework's calls only those count that give a value and do nothing else, and of the team's own none.
     private static bool OnlyGives(ISymbol called) => called is IMethodSymbol { DeclaringSyntaxReferences.IsEmpty: true, ContainingType: { } type }
         && (type.SpecialType == SpecialType.System_String || PlainTypes.Contains(type.ToDisplayString()) || type.ContainingNamespace?.ToDisplayString() == "System.Numerics");
+
+    // The team's code that no name stands for: a conversion, and what a list in braces or brackets is filled by.
+    private static bool RunsUnseen(SyntaxNode node, SemanticModel model) => node is ExpressionSyntax expression
+        && (IsOfTheTeam(model.GetConversion(expression).MethodSymbol)
+            || (node is CastExpressionSyntax && IsOfTheTeam(model.GetSymbolInfo(node).Symbol))
+            || (node is CollectionExpressionSyntax && model.GetTypeInfo(node).ConvertedType is { DeclaringSyntaxReferences.IsEmpty: false })
+            || (node.Parent.IsKind(SyntaxKind.CollectionInitializerExpression) && IsOfTheTeam(model.GetCollectionInitializerSymbolInfo(expression).Symbol)));
 
     private static bool IsOfTheTeam(ISymbol? method) => method is IMethodSymbol { DeclaringSyntaxReferences.IsEmpty: false };
 }

@@ -22,6 +22,10 @@ public class CodeEffectsTests
     [InlineData("names.Any(string.IsNullOrEmpty)")]
     [InlineData("nameof(Helper)")]
     [InlineData("new LimbOptions()")]
+    [InlineData("(float)n")]
+    [InlineData("new Vector3(n) + (Vector3.One * n)")]
+    [InlineData("new List<string> { \"a\", \"b\" }")]
+    [InlineData("(string[])[\"a\", .. names]")]
     public void What_only_gives_a_value_does_nothing(string code) => Assert.False(MayDo(code));
 
     [Theory]
@@ -44,6 +48,10 @@ public class CodeEffectsTests
     [InlineData("names.Select(Print).First()")]
     [InlineData("names.Select(printed).First()")]
     [InlineData("n is var m")]
+    [InlineData("(int)one")]
+    [InlineData("Math.Abs(one)")]
+    [InlineData("new List<string> { n }")]
+    [InlineData("(Filled[])[[n]]")]
     [InlineData("names.Count > 0 ? n : throw new InvalidOperationException()")]
     public void What_sets_says_or_runs_code_of_the_team_may_do_something(string code) => Assert.True(MayDo(code));
 
@@ -57,6 +65,13 @@ public class CodeEffectsTests
             using System.Numerics;
             using System.Threading;
             using Condyle;
+
+            internal static class Filling
+            {
+                public static void Add(this List<string> names, int number) => names.Add(Console.ReadLine() + number);
+            }
+
+            internal sealed class Filled : List<int>;
 
             internal sealed class Counted
             {
@@ -74,6 +89,8 @@ public class CodeEffectsTests
                 {
                     object? asked = {{code}};
                 }
+
+                public static implicit operator int(Counted one) => one.n++;
 
                 private int Helper() => n++;
 
