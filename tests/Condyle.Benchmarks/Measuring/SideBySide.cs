@@ -38,6 +38,9 @@ internal sealed class SideBySide
     /// <summary>The median time of a way.</summary>
     public double Seconds(int way) => Median(seconds[way]);
 
+    /// <summary>The shortest time of a way.</summary>
+    public double Fastest(int way) => seconds[way].Min();
+
     /// <summary>How many times as long one way takes as another one: the median over the rounds.</summary>
     public double Ratio(int way, int over) => Median([.. seconds[way].Zip(seconds[over], (a, b) => a / b)]);
 

@@ -12,12 +12,12 @@ namespace Condyle.Benchmarks.Reader;
 
 /// <summary>
 /// What ten times the nodes in one rig cost, in time and in memory that is allocated, for each stage or each rule: the worst of several shapes of rig
-/// and of two steps.
+/// and of two steps. One large rig stands beside ten of a tenth, so that both take as much room in the processor's caches and give the collector as much to do.
 /// </summary>
 internal static class Growth
 {
-    private const int Turns = 10;
-    private static readonly int[] Sizes = [100, 1_000, 10_000];
+    private const int Times = 10;
+    private static readonly (int Nodes, int Rounds)[] Steps = [(1_000, 100), (10_000, 25)];
 
     /// <summary>From the code to what is reported.</summary>
     public static IEnumerable<Result> OfStages() => Measure(Stages);
@@ -25,18 +25,20 @@ internal static class Growth
     /// <summary>Each rule by itself.</summary>
     public static IEnumerable<Result> OfRules() => Measure(Rules);
 
-    private static IEnumerable<Result> Measure(Func<SizedRig, IEnumerable<(string Name, Prepare Work)>> stagesOf)
+    private static IEnumerable<Result> Measure(Func<IReadOnlyList<SizedRig>, IEnumerable<(string Name, Prepare Work)>> stagesOf)
     {
         var stages = new Dictionary<string, List<Step>>();
         foreach (var shape in SizedRig.Shapes)
         {
-            var rigs = Sizes.Select(size => stagesOf(SizedRig.Of(shape, size)).ToList()).ToList();
-            for (var stage = 0; stage < rigs[0].Count; stage++)
+            foreach (var (nodes, rounds) in Steps)
             {
-                var name = rigs[0][stage].Name;
-                if (!stages.TryGetValue(name, out var steps))
-                    stages[name] = steps = [];
-                steps.AddRange(StepsOf(shape, [.. rigs.Select(rig => rig[stage].Work)]));
+                var small = stagesOf([.. Enumerable.Range(0, Times).Select(_ => SizedRig.Of(shape, nodes / Times))]);
+                foreach (var (few, large) in small.Zip(stagesOf([SizedRig.Of(shape, nodes)])))
+                {
+                    if (!stages.TryGetValue(few.Name, out var steps))
+                        stages[few.Name] = steps = [];
+                    steps.Add(StepOf(shape, nodes, rounds, few.Work, large.Work));
+                }
             }
         }
 
@@ -47,25 +49,36 @@ internal static class Growth
         }
     }
 
-    private static IEnumerable<(string Name, Prepare Work)> Stages(SizedRig rig)
+    private static IEnumerable<(string Name, Prepare Work)> Stages(IReadOnlyList<SizedRig> rigs)
     {
-        var compilation = rig.Compilation;
-        yield return ("reading", () => ReadAnew(compilation));
+        yield return ("reading", Each([.. rigs.Select(rig => (Prepare)(() => ReadAnew(rig.Compilation)))]));
 
-        var model = ModelOf(compilation);
-        var draft = new RigDraft(Conventions.Default, new ProgramPlaces());
-        rig.Load().Define(draft);
-        yield return ("folding the model", Repeated(() => RigModel.Of(draft.Log)));
-        yield return ("all rules and acceptances", Repeated(() => RuleBook.Check(model, Conventions.Default)));
-        yield return ("reporting", () => ReportAnew(compilation));
+        var models = rigs.Select(rig => ModelOf(rig.Compilation)).ToList();
+        var drafts = rigs.Select(Drafted).ToList();
+        yield return ("folding the model", () => () => drafts.ForEach(draft => RigModel.Of(draft.Log)));
+        yield return ("all rules and acceptances", () => () => models.ForEach(model => RuleBook.Check(model, Conventions.Default)));
+        yield return ("reporting", Each([.. rigs.Select(rig => (Prepare)(() => ReportAnew(rig.Compilation)))]));
     }
 
     // A rule is timed with what it asks for first, as if it were the only one.
-    private static IEnumerable<(string Name, Prepare Work)> Rules(SizedRig rig)
+    private static IEnumerable<(string Name, Prepare Work)> Rules(IReadOnlyList<SizedRig> rigs)
     {
-        var model = ModelOf(rig.Compilation);
+        var models = rigs.Select(rig => ModelOf(rig.Compilation)).ToList();
         foreach (var rule in RuleBook.All)
-            yield return (rule.Id, Repeated(() => rule.Check(new CheckedRig(model, Conventions.Default, CancellationToken.None)).Count()));
+            yield return (rule.Id, () => () => models.ForEach(model => rule.Check(new CheckedRig(model, Conventions.Default, CancellationToken.None)).Count()));
+    }
+
+    private static Prepare Each(IReadOnlyList<Prepare> works) => () =>
+    {
+        var ready = works.Select(work => work()).ToList();
+        return () => ready.ForEach(work => work());
+    };
+
+    private static RigDraft Drafted(SizedRig rig)
+    {
+        var draft = new RigDraft(Conventions.Default, new ProgramPlaces());
+        rig.Load().Define(draft);
+        return draft;
     }
 
     private static RigModel ModelOf(CSharpCompilation compilation)
@@ -73,13 +86,6 @@ internal static class Growth
         var (definition, define) = Definitions.In(compilation).Single();
         return RigReader.ReadDefinition(RigEntry.Of(definition, define), ProgramOf(compilation), Conventions.Default, new Budget(CancellationToken.None)).Paths.Single().Model;
     }
-
-    // Too short to be timed once.
-    private static Prepare Repeated<T>(Func<T> work) => () => () =>
-    {
-        for (var turn = 0; turn < Turns; turn++)
-            work();
-    };
 
     private static Action ReadAnew(CSharpCompilation compilation)
     {
@@ -112,12 +118,13 @@ internal static class Growth
         return new(compilation, new CodeCache(), models, CancellationToken.None);
     }
 
-    private static IEnumerable<Step> StepsOf(string shape, Prepare[] works)
+    // The fastest turns count: in the others somebody else had the memory, or the whole heap was collected.
+    private static Step StepOf(string shape, int nodes, int rounds, Prepare small, Prepare large)
     {
-        var bytes = works.Select(work => (double)Memory.AllocatedBy(work())).ToArray();
-        var times = SideBySide.Run(warmUp: 2, rounds: 7, settles: false, works);
-        for (var size = 1; size < works.Length; size++)
-            yield return new Step(shape, Sizes[size], times.Ratio(size, size - 1), times.Seconds(size), bytes[size - 1] == 0 ? 0 : bytes[size] / bytes[size - 1], bytes[size]);
+        var times = SideBySide.Run(warmUp: 2, rounds, settles: false, small, large);
+        var (few, all) = ((double)Memory.AllocatedBy(small()), (double)Memory.AllocatedBy(large()));
+        var (seconds, fewSeconds) = (times.Fastest(1), times.Fastest(0));
+        return new Step(shape, nodes, Times * seconds / fewSeconds, seconds, few == 0 ? 0 : Times * all / few, all);
     }
 
     private static Result Worst(string stage, string what, List<Step> steps, Func<Step, double> ratio, Func<Step, string> absolute)
