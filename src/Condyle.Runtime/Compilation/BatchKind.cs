@@ -39,16 +39,20 @@ internal enum BatchKind
 /// <param name="WritesChannels">Whether channels are written beside frames.</param>
 /// <param name="IsChain">Whether it is for chains' later joints.</param>
 /// <param name="Limbs">What two-bone solvers have in common.</param>
-internal readonly record struct BatchKey(BatchKind Kind, bool IsPlaced = false, bool WritesChannels = false, bool IsChain = false, LimbKind Limbs = default)
+/// <param name="IsTrued">Whether rotations are brought back to length one.</param>
+internal readonly record struct BatchKey(BatchKind Kind, bool IsPlaced = false, bool WritesChannels = false, bool IsChain = false, LimbKind Limbs = default, bool IsTrued = false)
     : IComparable<BatchKey>
 {
-    private (BatchKind, bool, bool, bool, bool, bool, bool, bool) Order => (Kind, IsPlaced, WritesChannels, IsChain, Limbs.HasPole, Limbs.IsTurned, Limbs.IsPlain, Limbs.Leans);
+    /// <summary>From so many levels to the next, products of rotations go without being brought back to length one: each leaves them off by some rounding.</summary>
+    private const int LevelsUntrued = 4;
+
+    private (BatchKind, bool, bool, bool, bool, bool, bool, bool, bool) Order => (Kind, IsPlaced, WritesChannels, IsChain, Limbs.HasPole, Limbs.IsTurned, Limbs.IsPlain, Limbs.Leans, IsTrued);
 
     public static BatchKey Of(PlannedNode node) => node switch
     {
         { IsFramedByWriter: true } => Of(node.Writer!),
         { Writer: SpaceWriter } => new(node.IsRigid ? BatchKind.SpaceFrame : BatchKind.Space),
-        { Moves: true } => new(node.IsRigid ? BatchKind.ChannelFrame : BatchKind.ChannelWorld, IsPlacedOn(node)),
+        { Moves: true } => new(node.IsRigid ? BatchKind.ChannelFrame : BatchKind.ChannelWorld, IsPlacedOn(node), IsTrued: node.IsRigid && IsTruedAt(node)),
         _ => new(node.IsRigid ? BatchKind.StillFrame : BatchKind.StillWorld),
     };
 
@@ -73,6 +77,8 @@ internal readonly record struct BatchKey(BatchKind Kind, bool IsPlaced = false, 
     };
 
     public int CompareTo(BatchKey other) => Order.CompareTo(other.Order);
+
+    private static bool IsTruedAt(PlannedNode node) => node.Level / LevelsUntrued > (node.Stand.Root?.Level ?? 0) / LevelsUntrued;
 
     private static bool IsPlacedOn(PlannedNode node) => node.Stand.Offset != Affine3d.Identity;
 }

@@ -26,6 +26,9 @@ internal sealed class ChannelFrameBatch : Batch
     /// <summary>Whether there are placements; the channels of exported joints stand right on the base.</summary>
     public required bool IsPlaced { get; init; }
 
+    /// <summary>Whether rotations are brought back to length one: a few products leave them near enough to it.</summary>
+    public required bool IsTrued { get; init; }
+
     protected override void RunOne(Buffers pose)
     {
         if (Items.GoAbreast)

@@ -24,32 +24,34 @@ internal static class ChannelFrameKernel
     public static void Run(ChannelFrameBatch batch, Buffers pose)
     {
         if (batch.IsPlaced)
-            Placed(Rigs.Of(batch.Items), pose);
+            Placed(Rigs.Of(batch.Items), batch.IsTrued, pose);
         else
-            Unplaced(Rigs.Of(batch.Items), pose);
+            Unplaced(Rigs.Of(batch.Items), batch.IsTrued, pose);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
-    private static void Placed(ReadOnlySpan<ChannelFrame> items, Buffers pose)
+    private static void Placed(ReadOnlySpan<ChannelFrame> items, bool isTrued, Buffers pose)
     {
         var frames = pose.Frames.Each<ChannelFrame>();
         var channels = pose.Each<ChannelFrame>();
         for (var i = 0; i < items.Length; i += Rigs.Step)
         {
             ref readonly var item = ref items[i];
-            frames[item.Frame] = (frames[item.Stand.Base] * (Each<ChannelFrame>.Rigid(item.Stand.Placement) * channels[item.Channel])).Trued();
+            var frame = frames[item.Stand.Base] * (Each<ChannelFrame>.Rigid(item.Stand.Placement) * channels[item.Channel]);
+            frames[item.Frame] = isTrued ? frame.Trued() : frame;
         }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
-    private static void Unplaced(ReadOnlySpan<ChannelFrame> items, Buffers pose)
+    private static void Unplaced(ReadOnlySpan<ChannelFrame> items, bool isTrued, Buffers pose)
     {
         var frames = pose.Frames.Each<ChannelFrame>();
         var channels = pose.Each<ChannelFrame>();
         for (var i = 0; i < items.Length; i += Rigs.Step)
         {
             ref readonly var item = ref items[i];
-            frames[item.Frame] = (frames[item.Stand.Base] * channels[item.Channel]).Trued();
+            var frame = frames[item.Stand.Base] * channels[item.Channel];
+            frames[item.Frame] = isTrued ? frame.Trued() : frame;
         }
     }
 }
