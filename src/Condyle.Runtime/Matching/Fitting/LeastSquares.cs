@@ -4,7 +4,10 @@ namespace Condyle.Runtime.Matching.Fitting;
 /// Finds the arguments for which the squares of a function's values have the least sum, by damped Gauss-Newton steps
 /// (Marquardt 1963, "An algorithm for least-squares estimation of nonlinear parameters", Journal of the SIAM 11(2)), with slopes by differences.
 /// </summary>
-/// <remarks>It finds the valley that it starts in. An argument that changes nothing stays as it is. What isn't finite counts as further off than all else.</remarks>
+/// <remarks>
+/// It finds the valley that it starts in. An argument that changes nothing stays as it is. What isn't finite counts as further off than all else.
+/// A numerical library would do the same, and would come with every game that embeds the runtime.
+/// </remarks>
 internal sealed class LeastSquares(Func<double[], double[]> values, double step)
 {
     private const int MostSteps = 200;
