@@ -18,9 +18,9 @@ internal static class GoalMatch
         return pose.While(switches ? limb.ShowsSolved : null, () =>
         {
             var match = limb.Solver.MatchIn(limb, pose, wanted);
-            match.Reach();
+            pose.Unnoted(match.Reach);
             for (var round = 0; switches && round < Rounds && carriers.Keep(); round++)
-                match.Reach(); // what follows the goal has moved, and with it the limb's root
+                pose.Unnoted(match.Reach); // what follows the goal has moved, and with it the limb's root
             match.Settle();
             var joints = Compare.Each(limb, wanted, joint => pose.Frames.WorldOf(joint.Solved));
             pose.Notes.AddRange(match.Notes());

@@ -25,10 +25,10 @@ internal abstract record LimbSolver(RigCopy Copy)
 /// <summary>Sets the controls of a solver so that its copy stands where it should.</summary>
 internal interface ISolverMatch
 {
-    /// <summary>Brings the copy near: what follows its controls, and with it the limb's root, may move by that, and then it is asked again.</summary>
+    /// <summary>Brings the copy near: what follows its controls, and with it the limb's root, may move by that, and then it is asked again. Nobody is told of it.</summary>
     void Reach();
 
-    /// <summary>Does the rest.</summary>
+    /// <summary>Does the rest, and notes what the controls had to do for all of it.</summary>
     void Settle();
 
     /// <summary>Why the copy doesn't stand as it should, the cause before its effects.</summary>

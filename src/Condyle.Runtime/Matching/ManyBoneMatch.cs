@@ -14,33 +14,40 @@ internal sealed class ManyBoneMatch(LimbPlan limb, ManyBoneLimb solver, LivePose
 
     private const int MostCorrections = 12;
 
+    private Vector3d asked;
+
     private Vector3d Root => pose.Frames.WorldOf(limb.Joints[0].Solved).Origin;
 
     private List<Affine3d> Found => [.. limb.Joints.Select(joint => pose.Frames.WorldOf(joint.Solved).Frame)];
 
-    public void Reach() => PlaceGoal(GoalFor(UnsolvedCopy.Of(solver.Copy, pose.Frames)));
+    public void Reach()
+    {
+        asked = GoalFor(UnsolvedCopy.Of(solver.Copy, pose.Frames));
+        PlaceGoal(asked);
+    }
 
     public void Settle()
     {
+        pose.Unnoted(Correct);
+        PlaceGoal(asked);
         TurnPlane();
-        var (goal, off) = (pose.Frames.WorldOf(solver.Goal.Node).Origin, Off());
-        var (best, least) = (goal, off);
+    }
+
+    public IEnumerable<MatchNote> Notes() => new ChainDiagnosis(limb, wanted, pose.Frames).Notes();
+
+    private void Correct()
+    {
+        TurnPlane();
+        var (goal, least) = (asked, Off());
         for (var round = 0; round < MostCorrections && least > LimbMatch.AllowedMetres / 100; round++)
         {
             goal += wanted[^1].Origin - Found[^1].Origin;
             PlaceGoal(goal);
             TurnPlane();
             if (Off() is var now && now < least)
-                (best, least) = (goal, now);
+                (asked, least) = (goal, now);
         }
-
-        if (goal == best)
-            return;
-        PlaceGoal(best);
-        TurnPlane();
     }
-
-    public IEnumerable<MatchNote> Notes() => new ChainDiagnosis(limb, wanted, pose.Frames).Notes();
 
     private double Off() => Found.Zip(wanted, (found, should) => (found.Origin - should.Origin).Length).Max();
 

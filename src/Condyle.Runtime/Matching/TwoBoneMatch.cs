@@ -25,6 +25,7 @@ internal sealed class TwoBoneMatch(LimbPlan limb, TwoBoneLimb solver, LivePose p
 
     public void Settle()
     {
+        Reach(); // once more, to be noted
         var task = Task;
         var carried = task.Carried;
         var middle = Affine3d.Rigid(task.Root + task.BonesIn(carried).First, Quaterniond.Identity);

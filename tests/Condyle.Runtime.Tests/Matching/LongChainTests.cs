@@ -86,6 +86,19 @@ public class LongChainTests
         Assert.True(match.Notes.Any(note => note.Kind == kind && note.Text.StartsWith(text, StringComparison.Ordinal)), Say(match));
     }
 
+    [Fact]
+    public void What_its_controls_had_to_do_is_noted_once_and_as_they_end()
+    {
+        var instance = RigCompiler.Compile(Rig.Build(new StraightTail(tip => tip.Lock(Channels.MoveY), pole => pole.LimitMove(Axis.Y, -0.01f, 0.01f)))).NewInstance();
+        var limb = Assert.Single(instance.Rig.Limbs);
+        instance.SetMove(limb.Goal, new(-0.1f, 0, 0));
+        instance.MatchTurns(limb.Index);
+        instance.SetTurn(limb.Turns[0], Quaternion.CreateFromAxisAngle(Vector3.UnitZ, 0.2f) * instance.ControlTurn(limb.Turns[0]));
+        var match = instance.MatchGoal(limb.Index);
+        var told = match.Notes.Where(note => note.Kind is MatchNoteKind.Locked or MatchNoteKind.BeyondLimit).Select(note => note.Text);
+        Assert.Equal(["'tip' would have to move 139.07 mm along Y, which is locked.", "'pole' moves -16.28 mm along Y, and its limits are -10 mm and 10 mm."], told);
+    }
+
     [Theory]
     [InlineData("tail_0")]
     [InlineData("spine_0")]
@@ -172,7 +185,7 @@ public class LongChainTests
     private static string Say(LimbMatch match) => $"{match.Metres} m, {match.Degrees}°, {string.Join(" ", match.Notes)}";
 
     /// <summary>A tail of four equal bones along X that rests bowed by so little that it counts as straight; its tip's controls are free.</summary>
-    private sealed class StraightTail : IRigDefinition
+    private sealed class StraightTail(Func<Control, Control>? tipAs = null, Func<Control, Control>? poleAs = null) : IRigDefinition
     {
         public void Define(RigDraft rig)
         {
@@ -184,8 +197,8 @@ public class LongChainTests
             rig.Drive(parts).ByMatrix(rig.Control("root").PlacedAt(tail.Root));
 
             var ik = tail.Copy("ik").Under(parts);
-            var tip = rig.Control("tip").PlacedAt(tail.Tip);
-            rig.ManyBone(ik).Reach(tip).Face(rig.Control("pole").PlacedAt(tail.PolePoint(0.4f)));
+            var (tip, pole) = (rig.Control("tip").PlacedAt(tail.Tip), rig.Control("pole").PlacedAt(tail.PolePoint(0.4f)));
+            rig.ManyBone(ik).Reach(tipAs?.Invoke(tip) ?? tip).Face(poleAs?.Invoke(pole) ?? pole);
             var fk = tail.Copy("fk").Under(parts);
             Control? above = null;
             foreach (var joint in tail)
