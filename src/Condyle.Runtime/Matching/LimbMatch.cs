@@ -63,6 +63,6 @@ public enum MatchNoteKind
     /// <summary>Neither a pole nor a dial turns the plane of the bend, or what does can't go so far.</summary>
     PlaneFixed,
 
-    /// <summary>Between the chain's ends the solver gives it another shape: the last note says by how much, and at which joints.</summary>
+    /// <summary>The solver gives the chain another shape: it is the last note, and says by how much, and at which joints.</summary>
     OtherShape,
 }

@@ -4,41 +4,21 @@ using Condyle.Model;
 namespace Condyle.Runtime.Matching;
 
 /// <summary>Says why two-bone IK doesn't stand as it should, the cause before its effects.</summary>
-internal sealed class TwoBoneDiagnosis
+internal sealed class TwoBoneDiagnosis(LimbPlan limb, TwoBoneLimb solver, IReadOnlyList<Affine3d> wanted, PoseFrames frames) : LimbDiagnosis(limb, wanted, frames)
 {
-    /// <summary>A distance worked out in floats is off by this share of how far from the world's origin its ends are.</summary>
-    private const double Digits = 4.0 / (1 << 23);
+    private readonly TwoBoneTask task = solver.Solved.TaskIn(frames);
 
-    private readonly LimbPlan limb;
-    private readonly IReadOnlyList<Affine3d> wanted;
-    private readonly IReadOnlyList<Affine3d> found;
-    private readonly TwoBoneTask task;
-
-    public TwoBoneDiagnosis(LimbPlan limb, TwoBoneLimb solver, IReadOnlyList<Affine3d> wanted, PoseFrames frames)
+    public override IEnumerable<MatchNote> Notes()
     {
-        (this.limb, this.wanted) = (limb, wanted);
-        found = [.. limb.Joints.Select(joint => frames.WorldOf(joint.Solved).Frame)];
-        task = solver.Solved.TaskIn(frames);
-    }
-
-    public IEnumerable<MatchNote> Notes()
-    {
-        if (Off(0) > LimbMatch.AllowedMetres)
-            yield return new(MatchNoteKind.RootMoved, $"{Title(0)} stands {Figures.Millimetres(Off(0))} from where the solved copy hangs, and the solver doesn't move it.");
-        foreach (var bone in new[] { 0, 1 })
-        {
-            var (has, given) = ((wanted[bone + 1].Origin - wanted[bone].Origin).Length, (found[bone + 1].Origin - found[bone].Origin).Length);
-            if (Math.Abs(has - given) > LimbMatch.AllowedMetres)
-                yield return new(MatchNoteKind.BoneLength, $"The bone from {Title(bone)} to {Title(bone + 1)} is {Figures.Millimetres(has)} long, and the solver gives it {Figures.Millimetres(given)}.");
-        }
-
+        foreach (var note in RootMoved().Concat(BoneLengths()))
+            yield return note;
         if (Tremble() > LimbMatch.AllowedMetres)
             yield return new(MatchNoteKind.AlmostStraight, $"{Title(1)} is {Figures.Millimetres(Height())} off the line from {Title(0)} to {Title(2)}: the last digit of a float of the goal's place moves it by {Figures.Millimetres(Tremble())}.");
-        if (Off(2) > LimbMatch.AllowedMetres && Math.Abs((wanted[2].Origin - task.Root).Length - (task.Reach.Distance * task.Reach.Factor)) > LimbMatch.AllowedMetres)
-            yield return new(MatchNoteKind.OutOfReach, $"{Title(2)} is {Figures.Millimetres((wanted[2].Origin - task.Root).Length)} from the root, and the solver brings it to {Figures.Millimetres(task.Reach.Distance * task.Reach.Factor)}.");
+        if (Off(2) > LimbMatch.AllowedMetres && Math.Abs((Wanted[2].Origin - task.Root).Length - (task.Reach.Distance * task.Reach.Factor)) > LimbMatch.AllowedMetres)
+            yield return new(MatchNoteKind.OutOfReach, $"{Title(2)} is {Figures.Millimetres((Wanted[2].Origin - task.Root).Length)} from the root, and the solver brings it to {Figures.Millimetres(task.Reach.Distance * task.Reach.Factor)}.");
 
         var (plane, off) = (task.After, Math.Max(TurnedOff(0), Off(1) > LimbMatch.AllowedMetres ? SideOff() : 0));
-        if (off > LimbMatch.AllowedDegrees && limb.Solver.Pole is null && PlaneOff(plane) > LimbMatch.AllowedDegrees)
+        if (off > LimbMatch.AllowedDegrees && Solver.Pole is null && PlaneOff(plane) > LimbMatch.AllowedDegrees)
             yield return new(MatchNoteKind.PlaneFixed, $"The limb's plane is {Figures.Degrees(PlaneOff(plane))} off, and {(task.Options.Turner is RigDial dial ? $"{dial.Title} goes no further" : "neither a pole nor a dial turns it")}.");
         else if (off > LimbMatch.AllowedDegrees)
             yield return new(MatchNoteKind.BendsAside, $"{Title(1)} bends beside the solver's plane or backwards: {Title(0)} comes out turned {Figures.Degrees(TurnedOff(0))} and {Title(1)} {Figures.Millimetres(Off(1))} off.");
@@ -46,7 +26,7 @@ internal sealed class TwoBoneDiagnosis
             yield return new(MatchNoteKind.Twisted, $"{Title(1)} is twisted by {Figures.Degrees(TurnedOff(1))}, and the solver bends it about its hinge alone.");
     }
 
-    private double Height() => (wanted[1].Origin - wanted[0].Origin).Across(task.After.Line).Length;
+    private double Height() => (Wanted[1].Origin - Wanted[0].Origin).Across(task.After.Line).Length;
 
     // How far the middle joint goes for a change of the goal's distance, by the derivative of the triangle's height; a limb that is straight stays so.
     private double Tremble()
@@ -56,17 +36,11 @@ internal sealed class TwoBoneDiagnosis
         return Height() > LimbMatch.AllowedMetres / 4 ? Math.Min(Height(), digit * first * second / (task.Unsolved.Length * Height())) : 0;
     }
 
-    private double Off(int joint) => (found[joint].Origin - wanted[joint].Origin).Length;
-
-    private double TurnedOff(int joint) => Compare.Angle(found[joint], wanted[joint]);
-
     // By how much the first bone points elsewhere.
-    private double SideOff() => Angle(found[1].Origin - found[0].Origin, wanted[1].Origin - wanted[0].Origin);
+    private double SideOff() => Angle(Found[1].Origin - Found[0].Origin, Wanted[1].Origin - Wanted[0].Origin);
 
     private double PlaneOff(BendPlane plane) => Angle(
-        (found[1].Origin - task.Root).Across(plane.Line), (wanted[1].Origin - task.Root).Across(plane.Line));
+        (Found[1].Origin - task.Root).Across(plane.Line), (Wanted[1].Origin - task.Root).Across(plane.Line));
 
     private static double Angle(Vector3d a, Vector3d b) => Math.Atan2(Vector3d.Cross(a, b).Length, Vector3d.Dot(a, b)) * Compare.DegreesPerRadian;
-
-    private string Title(int joint) => limb.Joints[joint].Original.Title;
 }

@@ -61,7 +61,7 @@ public class LongChainTests
     [InlineData("length", MatchNoteKind.BoneLength, "The bone from 'tail_0' to 'tail_1' is 250 mm long, and the solver gives it 200 mm.")]
     [InlineData("far", MatchNoteKind.OutOfReach, "'tail_4' is 900 mm from the root, and the solver brings it to 800 mm.")]
     [InlineData("twist", MatchNoteKind.Twisted, "'tail_2' is twisted by 20°")]
-    [InlineData("wave", MatchNoteKind.OtherShape, "Between its ends copy 'ik' of the chain from 'tail_0' to 'tail_4' takes another shape: 'tail_")]
+    [InlineData("wave", MatchNoteKind.OtherShape, "The copy 'ik' of the chain from 'tail_0' to 'tail_4' takes another shape: 'tail_")]
     public void What_many_bones_cannot_do_is_said_with_numbers(string what, MatchNoteKind kind, string text)
     {
         var instance = RigCompiler.Compile(Rig.Build(new StraightTail())).NewInstance();
