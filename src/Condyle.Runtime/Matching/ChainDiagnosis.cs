@@ -23,7 +23,7 @@ internal sealed class ChainDiagnosis(LimbPlan limb, IReadOnlyList<Affine3d> want
         }
 
         var (moved, turned) = (Joints.MaxBy(Off), Joints.MaxBy(TurnedOff));
-        yield return new(MatchNoteKind.OtherShape, $"The {Solver.Copy.Title} takes another shape: {Title(moved)} comes out {Figures.Millimetres(Off(moved))} off, and {Title(turned)} turned {Figures.Degrees(TurnedOff(turned))}.");
+        yield return new(MatchNoteKind.OtherShape, $"{Ends} the solver gives another shape: {Title(moved)} comes out {Figures.Millimetres(Off(moved))} off, and {Title(turned)} turned {Figures.Degrees(TurnedOff(turned))}.");
     }
 
     private IEnumerable<MatchNote> Reached()
@@ -33,9 +33,9 @@ internal sealed class ChainDiagnosis(LimbPlan limb, IReadOnlyList<Affine3d> want
         if (Off(Tip) > LimbMatch.AllowedMetres && Math.Abs(distance - brought) > LimbMatch.AllowedMetres)
             yield return new(MatchNoteKind.OutOfReach, $"{Title(Tip)} is {Figures.Millimetres(distance)} from the root, and the solver brings it to {Figures.Millimetres(brought)}.");
         if (Tremble() > LimbMatch.AllowedMetres)
-            yield return new(MatchNoteKind.AlmostStraight, $"The {Solver.Copy.Title} is {Figures.Millimetres(ChainHeight.Of(Wanted))} from straight: the last digit of a float of the goal's place moves its joints by {Figures.Millimetres(Tremble())}.");
+            yield return new(MatchNoteKind.AlmostStraight, $"{Ends} the chain is {Figures.Millimetres(ChainHeight.Of(Wanted))} from straight: the last digit of a float of the goal's place moves its joints by {Figures.Millimetres(Tremble())}.");
         if (Solver.Pole is null && PlaneOff() > LimbMatch.AllowedDegrees)
-            yield return new(MatchNoteKind.PlaneFixed, $"The chain's plane is {Figures.Degrees(PlaneOff())} off, and no pole turns it.");
+            yield return new(MatchNoteKind.PlaneFixed, $"{Ends} the chain's plane is {Figures.Degrees(PlaneOff())} off, and no pole turns it.");
     }
 
     private IEnumerable<int> Joints => Enumerable.Range(0, Wanted.Count);

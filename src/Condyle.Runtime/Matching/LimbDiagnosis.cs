@@ -16,6 +16,9 @@ internal abstract class LimbDiagnosis(LimbPlan limb, IReadOnlyList<Affine3d> wan
     /// <summary>Where they are.</summary>
     protected IReadOnlyList<Affine3d> Found { get; } = [.. limb.Joints.Select(joint => frames.WorldOf(joint.Solved).Frame)];
 
+    /// <summary>How a note begins that is about the whole limb.</summary>
+    protected string Ends => $"From {Title(0)} to {Title(wanted.Count - 1)}";
+
     public abstract IEnumerable<MatchNote> Notes();
 
     protected IEnumerable<MatchNote> RootMoved()

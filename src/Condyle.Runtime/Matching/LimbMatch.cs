@@ -30,7 +30,7 @@ public sealed record JointMatch(int Joint, string Name, double Metres, double De
 
 /// <summary>What keeps a limb from being matched, or what a match had to do.</summary>
 /// <param name="Kind">What it is.</param>
-/// <param name="Text">A sentence that names the joint or the control, with numbers.</param>
+/// <param name="Text">A sentence that names the joint or the control first, with numbers.</param>
 public sealed record MatchNote(MatchNoteKind Kind, string Text);
 
 /// <summary>What keeps a limb from being matched, or what a match had to do.</summary>

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Condyle.Runtime.Matching;
 
-/// <summary>Each note once: of a kind, about a control or joint, with the time where it was first seen.</summary>
+/// <summary>Each note once: of a kind, about the control or joint that it names first, with the time where it was first seen.</summary>
 internal sealed class MatchNotes
 {
     private readonly HashSet<(MatchNoteKind, string)> seen = [];

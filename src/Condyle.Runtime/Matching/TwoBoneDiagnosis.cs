@@ -19,7 +19,7 @@ internal sealed class TwoBoneDiagnosis(LimbPlan limb, TwoBoneLimb solver, IReadO
 
         var (plane, off) = (task.After, Math.Max(TurnedOff(0), Off(1) > LimbMatch.AllowedMetres ? SideOff() : 0));
         if (off > LimbMatch.AllowedDegrees && Solver.Pole is null && PlaneOff(plane) > LimbMatch.AllowedDegrees)
-            yield return new(MatchNoteKind.PlaneFixed, $"The limb's plane is {Figures.Degrees(PlaneOff(plane))} off, and {(task.Options.Turner is RigDial dial ? $"{dial.Title} goes no further" : "neither a pole nor a dial turns it")}.");
+            yield return new(MatchNoteKind.PlaneFixed, $"{Ends} the limb's plane is {Figures.Degrees(PlaneOff(plane))} off, and {(task.Options.Turner is RigDial dial ? $"{dial.Title} goes no further" : "neither a pole nor a dial turns it")}.");
         else if (off > LimbMatch.AllowedDegrees)
             yield return new(MatchNoteKind.BendsAside, $"{Title(1)} bends beside the solver's plane or backwards: {Title(0)} comes out turned {Figures.Degrees(TurnedOff(0))} and {Title(1)} {Figures.Millimetres(Off(1))} off.");
         else if (TurnedOff(1) > LimbMatch.AllowedDegrees)
