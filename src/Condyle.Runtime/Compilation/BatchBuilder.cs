@@ -59,6 +59,7 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
             FrameOf(drive.Target, slots.ChannelsOf(drive.Target, drive)), Slots.WorldOf(drive.Source.Root), Pack.Rigid(drive.Source.Offset)))]),
         IsPlaced = key.IsPlaced,
         WritesChannels = key.WritesChannels,
+        LeavesChannels = key.LeavesChannels,
     };
 
     private PairMeetBatch PairMeetings(BatchKey key, IReadOnlyList<BlendWriter> blends) => new()
@@ -72,6 +73,7 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
         IsChain = key.IsChain,
         IsPlaced = key.IsPlaced,
         WritesChannels = key.WritesChannels,
+        LeavesChannels = key.LeavesChannels,
     };
 
     private MeetBatch Meetings(BatchKey key, IReadOnlyList<BlendWriter> blends)
@@ -89,6 +91,7 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
             IsChain = key.IsChain,
             IsPlaced = key.IsPlaced,
             WritesChannels = key.WritesChannels,
+            LeavesChannels = key.LeavesChannels,
         };
     }
 

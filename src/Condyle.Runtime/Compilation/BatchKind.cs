@@ -40,13 +40,14 @@ internal enum BatchKind
 /// <param name="IsChain">Whether it is for chains' later joints.</param>
 /// <param name="Limbs">What two-bone solvers have in common.</param>
 /// <param name="IsTrued">Whether rotations are brought back to length one.</param>
-internal readonly record struct BatchKey(BatchKind Kind, bool IsPlaced = false, bool WritesChannels = false, bool IsChain = false, LimbKind Limbs = default, bool IsTrued = false)
+/// <param name="LeavesChannels">Whether nobody reads the channels while the rig is evaluated.</param>
+internal readonly record struct BatchKey(BatchKind Kind, bool IsPlaced = false, bool WritesChannels = false, bool IsChain = false, LimbKind Limbs = default, bool IsTrued = false, bool LeavesChannels = false)
     : IComparable<BatchKey>
 {
     /// <summary>From so many levels to the next, products of rotations go without being brought back to length one: each leaves them off by some rounding.</summary>
     private const int LevelsUntrued = 4;
 
-    private (BatchKind, bool, bool, bool, bool, bool, bool, bool, bool) Order => (Kind, IsPlaced, WritesChannels, IsChain, Limbs.HasPole, Limbs.IsTurned, Limbs.IsPlain, Limbs.Leans, IsTrued);
+    private (BatchKind, bool, bool, bool, bool, bool, bool, bool, bool, bool) Order => (Kind, IsPlaced, WritesChannels, IsChain, Limbs.HasPole, Limbs.IsTurned, Limbs.IsPlain, Limbs.Leans, IsTrued, LeavesChannels);
 
     public static BatchKey Of(PlannedNode node) => node switch
     {
@@ -58,10 +59,10 @@ internal readonly record struct BatchKey(BatchKind Kind, bool IsPlaced = false, 
 
     public static BatchKey Of(Writer writer) => writer switch
     {
-        DriveWriter { GivesFrames: true, Target: var target } => new(BatchKind.Follow, IsPlacedOn(target), target.ChannelsAreRead),
+        DriveWriter { GivesFrames: true, Target: var target } => new(BatchKind.Follow, IsPlacedOn(target), target.ChannelsAreRead, LeavesChannels: target.LeavesChannels),
         DriveWriter { Target: var target } => new(BatchKind.Drive, IsPlacedOn(target)),
         BlendWriter { GivesFrames: true, Target: var target } blend => new(
-            blend.IsWholePair ? BatchKind.PairMeet : BatchKind.Meet, IsPlacedOn(target), target.ChannelsAreRead, blend.Before is not null),
+            blend.IsWholePair ? BatchKind.PairMeet : BatchKind.Meet, IsPlacedOn(target), target.ChannelsAreRead, blend.Before is not null, LeavesChannels: target.LeavesChannels),
         BlendWriter { Target: var target } blend => new(blend.Before is null ? BatchKind.Blend : BatchKind.ChainBlend, IsPlacedOn(target)),
         TwoBoneWriter solver => new(
             solver.GivesFrames ? BatchKind.TwoBoneFrame : BatchKind.TwoBone, Limbs: solver.Kind),

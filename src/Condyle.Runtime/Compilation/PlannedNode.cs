@@ -68,6 +68,12 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     /// <summary>Whether an angle is measured in its channels.</summary>
     public bool IsMeasured { get; set; }
 
+    /// <summary>Whether others take a share of how its channels change.</summary>
+    public bool IsShared { get; private set; }
+
+    /// <summary>Whether its channels are written for those who ask after an evaluation, and nobody reads them before.</summary>
+    public bool LeavesChannels => IsFramedByWriter && !IsMeasured && !IsShared;
+
     /// <summary>Whether somebody reads its world frame without scale.</summary>
     public bool FrameIsRead { get; set; }
 
@@ -129,6 +135,7 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     {
         Falloff ??= new FalloffWriter(this);
         Falloff.Add(share);
+        share.Source.IsShared = true;
         GatherWriters();
     }
 

@@ -3,9 +3,12 @@ using Condyle.Runtime.Kernels;
 namespace Condyle.Runtime.Compilation;
 
 /// <summary>Batches in an order in which each finds its inputs ready.</summary>
-internal sealed class Schedule(IReadOnlyList<Batch> batches)
+/// <param name="batches">The batches.</param>
+/// <param name="fetched">The slots of the channels that any of them reads.</param>
+internal sealed class Schedule(IReadOnlyList<Batch> batches, IReadOnlyList<int> fetched)
 {
     private readonly Batch[] batches = [.. batches];
+    private readonly int[] fetched = [.. fetched];
 
     public IReadOnlyList<Batch> Batches => batches;
 
@@ -24,7 +27,7 @@ internal sealed class Schedule(IReadOnlyList<Batch> batches)
         pose.Borrow(place);
         for (var i = 0; i < batches.Length; i++)
         {
-            next.Fetch(i, batches.Length);
+            next.Fetch(fetched.AsSpan((fetched.Length * i / batches.Length)..(fetched.Length * (i + 1) / batches.Length)));
             batches[i].Run(pose);
         }
 

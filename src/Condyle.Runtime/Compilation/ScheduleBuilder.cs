@@ -53,7 +53,7 @@ internal sealed class ScheduleBuilder
         weights.FoldConstants(atRest);
         for (var i = 0; i < inputsAtRest.Count; i++)
             atRest.Inputs[i] = inputsAtRest[i];
-        return (new Schedule(levels), atRest);
+        return (new Schedule(levels, slots.Fetched), atRest);
     }
 
     private static void MarkRead(IReadOnlyList<PlannedNode> ordered, IReadOnlyList<PlannedNode> outputs)

@@ -48,6 +48,9 @@ internal sealed class Slots
 
     public int Channels => unread + 1;
 
+    /// <summary>The slots of channels that batches read.</summary>
+    public IReadOnlyList<int> Fetched => [.. channelled.Where(node => node.IsRead && !node.LeavesChannels).SelectMany(node => new[] { node.BaseSlot, node.ChannelSlot }).Distinct().Order()];
+
     public int Worlds { get; private set; }
 
     /// <summary>How many of them, the first ones, no other frame takes the place of.</summary>

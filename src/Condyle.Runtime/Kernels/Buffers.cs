@@ -114,6 +114,9 @@ internal sealed class Buffers
             other.block[other.first + i] = block[first + (i * Width) + Worlds.Lane];
     }
 
+    /// <summary>Whether memory is far: it borrows a place for its frames.</summary>
+    public bool IsFar => Frames != own;
+
     /// <summary>Has its frames lie for a while where those of another pose lie, which hold the same constants.</summary>
     public void Borrow(Buffers frames) => Frames = frames.own;
 
@@ -130,15 +133,22 @@ internal sealed class Buffers
         Frames = own;
     }
 
-    /// <summary>Asks for a share of the translation and rotation channels, so that they are in the cache when they are needed.</summary>
-    public unsafe void Fetch(int share, int shares)
+    /// <summary>Asks for translation and rotation channels, so that they are in the cache when they are needed.</summary>
+    public void Fetch(ReadOnlySpan<int> channels)
     {
         if (!Sse.IsSupported)
             return;
-        ref var start = ref Moves.First;
-        var lines = Unsafe.ByteOffset(ref start, ref Scales.First) / (Line * sizeof(float));
-        for (var line = lines * share / shares; line < lines * (share + 1) / shares; line++)
-            Sse.Prefetch1(Unsafe.AsPointer(ref Unsafe.Add(ref start, line * Line)));
+        foreach (var slot in channels)
+        {
+            Fetch(ref Moves.First, slot, Vectors.Components * Width);
+            Fetch(ref Turns.First, slot, Rotations.Components * Width);
+        }
+    }
+
+    private static unsafe void Fetch(ref float column, int slot, int numbers)
+    {
+        for (var at = slot * numbers; at < (slot + 1) * numbers; at += Line)
+            Sse.Prefetch1(Unsafe.AsPointer(ref Unsafe.Add(ref column, at)));
     }
 
     private static unsafe int LineIn(float[] pinned)

@@ -11,6 +11,9 @@ internal sealed class FollowBatch : Batch
     /// <summary>Whether somebody reads the channels.</summary>
     public required bool WritesChannels { get; init; }
 
+    /// <summary>Whether nobody reads them while the rig is evaluated.</summary>
+    public required bool LeavesChannels { get; init; }
+
     protected override void RunOne(Buffers pose)
     {
         if (Items.GoAbreast)

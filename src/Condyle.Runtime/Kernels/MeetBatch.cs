@@ -19,6 +19,9 @@ internal sealed class MeetBatch : Batch
     /// <inheritdoc cref="FollowBatch.WritesChannels"/>
     public required bool WritesChannels { get; init; }
 
+    /// <inheritdoc cref="FollowBatch.LeavesChannels"/>
+    public required bool LeavesChannels { get; init; }
+
     protected override void RunOne(Buffers pose) => One.MeetKernel.Run(this, pose);
 
     protected override void RunEight(Buffers pose) => Eight.MeetKernel.Run(this, pose);
@@ -39,6 +42,9 @@ internal sealed class PairMeetBatch : Batch
 
     /// <inheritdoc cref="FollowBatch.WritesChannels"/>
     public required bool WritesChannels { get; init; }
+
+    /// <inheritdoc cref="FollowBatch.LeavesChannels"/>
+    public required bool LeavesChannels { get; init; }
 
     protected override void RunOne(Buffers pose)
     {

@@ -22,6 +22,10 @@ internal static class Rigs
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Store(Vector128<float> value, ref float first, int at) => Unsafe.Add(ref first, at) = value.ToScalar();
 
+    /// <summary>Stores; there is nothing to gain past the cache.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void Leave(Vector128<float> value, ref float first, int at) => Store(value, ref first, at);
+
     /// <summary>c − a · b, rounded once: the compiler at run time makes two instructions of it without being told.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector128<float> Less(Vector128<float> c, Vector128<float> a, Vector128<float> b) =>

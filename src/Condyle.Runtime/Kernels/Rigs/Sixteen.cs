@@ -23,6 +23,10 @@ internal static class Rigs
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Store(Vector512<float> value, ref float first, int at) => value.StoreUnsafe(ref Unsafe.Add(ref first, at * Width));
 
+    /// <summary>Stores past the cache.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static unsafe void Leave(Vector512<float> value, ref float first, int at) => value.StoreAlignedNonTemporal((float*)Unsafe.AsPointer(ref Unsafe.Add(ref first, at * Width)));
+
     /// <summary>c − a · b, rounded once: the compiler at run time makes two instructions of it without being told.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector512<float> Less(Vector512<float> c, Vector512<float> a, Vector512<float> b) =>

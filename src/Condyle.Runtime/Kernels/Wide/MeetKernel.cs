@@ -10,6 +10,7 @@ internal static class MeetKernel
     {
         var frames = pose.Frames.Registers;
         var channels = pose.Each<Meeting>();
+        var isFar = batch.LeavesChannels && pose.IsFar;
         foreach (ref readonly var item in batch.Items.AsSpan())
         {
             var mean = Mix.Mean(batch.Sources.AsSpan(item.FirstSource, item.EndSource - item.FirstSource), batch.IsChain, pose, out var isThere);
@@ -22,7 +23,7 @@ internal static class MeetKernel
                 mean = WideRigid.Choose(isThere, mean, (stand * WideRigid.All(item.Rest)).Trued());
             frames[item.Target.Frame] = mean;
             if (batch.WritesChannels)
-                channels[item.Target.Channel] = mean.In(stand).Trued();
+                channels.Leave(item.Target.Channel, mean.In(stand).Trued(), isFar);
         }
     }
 }

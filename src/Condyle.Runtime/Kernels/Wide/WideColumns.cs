@@ -34,6 +34,9 @@ internal readonly ref struct WideVectors(ref float first)
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         set => Slot.Put(value, ref Unsafe.Add(ref first, (nint)slot * Stride), 0);
     }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Leave(int slot, in WideVector value) => Slot.Leave(value, ref Unsafe.Add(ref first, (nint)slot * Stride));
 }
 
 /// <summary>A column of rotations as registers.</summary>
@@ -51,6 +54,9 @@ internal readonly ref struct WideTurns(ref float first)
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         set => Slot.Put(value, ref Unsafe.Add(ref first, (nint)slot * Stride), 0);
     }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Leave(int slot, in WideTurn value) => Slot.Leave(value, ref Unsafe.Add(ref first, (nint)slot * Stride));
 }
 
 /// <summary>A column of frames without scale as registers.</summary>
@@ -93,6 +99,22 @@ internal readonly ref struct WideChannels(Buffers pose)
 
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         set
+        {
+            moves[slot] = value.Origin;
+            turns[slot] = value.Turn;
+        }
+    }
+
+    /// <summary>Puts what nobody reads soon past the cache, if memory is far.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Leave(int slot, in WideRigid value, bool isFar)
+    {
+        if (isFar)
+        {
+            moves.Leave(slot, value.Origin);
+            turns.Leave(slot, value.Turn);
+        }
+        else
         {
             moves[slot] = value.Origin;
             turns[slot] = value.Turn;
@@ -163,5 +185,22 @@ internal static class Slot
         Rigs.Store(value.Y, ref first, at + 1);
         Rigs.Store(value.Z, ref first, at + 2);
         Rigs.Store(value.W, ref first, at + 3);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void Leave(in WideVector value, ref float first)
+    {
+        Rigs.Leave(value.X, ref first, 0);
+        Rigs.Leave(value.Y, ref first, 1);
+        Rigs.Leave(value.Z, ref first, 2);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void Leave(in WideTurn value, ref float first)
+    {
+        Rigs.Leave(value.X, ref first, 0);
+        Rigs.Leave(value.Y, ref first, 1);
+        Rigs.Leave(value.Z, ref first, 2);
+        Rigs.Leave(value.W, ref first, 3);
     }
 }

@@ -79,4 +79,8 @@ internal readonly ref struct WideChannels(ref float moves, ref float turns, int 
             Rows.Put(value.Turn, ref turns, ref Unsafe.AsRef(in slot), step, Rotations.Components);
         }
     }
+
+    /// <summary>Puts them; memory is never far from one rig.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Leave(in int slot, in WideRigid value, bool isFar) => this[slot] = value;
 }

@@ -11,6 +11,7 @@ internal static class FollowKernel
         var items = Rigs.Of(batch.Items);
         var frames = pose.Frames.Each<Follower>();
         var channels = pose.Each<Follower>();
+        var isFar = batch.LeavesChannels && pose.IsFar;
         for (var i = 0; i < items.Length; i += Rigs.Step)
         {
             ref readonly var item = ref items[i];
@@ -21,7 +22,7 @@ internal static class FollowKernel
             var stand = frames[item.Target.Stand.Base];
             if (batch.IsPlaced)
                 stand *= Each<Follower>.Rigid(item.Target.Stand.Placement);
-            channels[item.Target.Channel] = frame.In(stand).Trued();
+            channels.Leave(item.Target.Channel, frame.In(stand).Trued(), isFar);
         }
     }
 }
