@@ -82,6 +82,7 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
         foreach (var failure in failures)
             surroundings.Tell($"  error: {failure.Reason}");
     }
+
     /// <summary>What was written for an engine, and which file tells of it.</summary>
     private sealed record Written(ProfileManifest Manifest, string Told, IReadOnlyList<BakeReport> Reports);
 }

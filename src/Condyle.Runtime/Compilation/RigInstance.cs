@@ -168,7 +168,7 @@ public sealed class RigInstance
     /// <remarks>
     /// What carries the limb by its goal or by the switch, as a collar that follows does, is set too, so that it stays where it is once the switch has flipped. A stretch that a switch of its own turns on, and the dial that turns the plane of a limb without a pole, are set where that is needed. Locked channels stay as they are; limits are passed, and noted.
     /// It is worked out in double precision for the controls, switches, dials and choices as they are set, and doesn't evaluate the instance. It allocates, and takes as long as evaluating some hundred times.
-    /// Of many bones a goal and a pole only give the ends and the plane, and a curve has the shapes that its few controls give it: a pose of another shape is met as nearly as these can, and the last note says by how much, and at which joints.
+    /// Of many bones a goal and a pole only give the ends and the plane, and a curve has the shapes that its few controls give it: of a pose of another shape IK meets the ends, a curve comes near the whole, and the last note says by how much the joints are off, and which most.
     /// A curve's controls are found by the least sum of squares, which takes some thousand evaluations of the chain; a pose that the curve made itself is nearly always found again.
     /// Where the limb is almost straight, the last digit of a float of the goal's place moves the middle joint by more than it is worth itself.
     /// </remarks>
