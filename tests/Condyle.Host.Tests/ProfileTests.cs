@@ -116,6 +116,21 @@ public sealed class ProfileTests
         }
     }
 
+    [Theory]
+    [InlineData("--profile", "lost")]
+    [InlineData("--root-motion", "onto:jip")]
+    public void A_joint_that_no_file_could_bring_is_told_once(params string[] args)
+    {
+        using var program = Harbour(typeof(WrongProfiles));
+        ClipFiles.Write(program, "swing", 40);
+        foreach (var files in new string[][] { [], [program["clips"]] })
+        {
+            Assert.Equal(2, program.Run(["bake", "--rig", "Hoist", .. args, .. files, "--out", program["out"]]));
+            Assert.Contains("there is no joint 'jip' to show the way", program.Error, StringComparison.Ordinal);
+            Assert.Empty(program.Output);
+        }
+    }
+
     [Fact]
     public void Files_beside_the_clips_are_no_clash_and_no_clips()
     {
@@ -201,5 +216,6 @@ public sealed class WrongProfiles : IEngineProfiles
         new("backwards") { Bake = new() { From = 2, To = 1 } },
         new("endless") { Bake = new() { From = float.NaN } },
         new("exact") { Bake = new() { Keys = new(0, 0.1) } },
+        new("lost") { Bake = new() { RootMotion = RootMotion.OntoRoot("jip") } },
     ];
 }

@@ -196,6 +196,13 @@ public sealed class SheetTests
         Assert.Equal(["renamed aft: was 'right'"], SheetComparison.Of(before, SheetWriter.Of(Rig.Examine(new Pair("left", "aft")))).Select(change => $"{change.Kind} {change.Name}: {change.Details[0]}"));
     }
 
+    /// <summary>One name begins with the other, and what a team's names are made of is theirs to say.</summary>
+    [Theory]
+    [InlineData("grab", "hook-left", "renamed grab: was 'hook'")]
+    [InlineData("hook", "hook:aft", "renamed hook:aft: was 'hook-left'")]
+    public void A_name_is_a_name_whatever_is_in_it(string first, string second, string told) => Assert.Equal(
+        [told], SheetComparison.Of(SheetWriter.Of(Rig.Examine(new Slung("hook", "hook-left"))), SheetWriter.Of(Rig.Examine(new Slung(first, second)))).Select(change => $"{change.Kind} {change.Name}: {string.Join("; ", change.Details)}"));
+
     [Theory]
     [InlineData("[]")]
     [InlineData("{ \"rig\": \"Hoist\" }")]
@@ -234,6 +241,17 @@ internal sealed class Pair(string first, string second) : IRigDefinition
     {
         rig.Control(first);
         rig.Control(second);
+    }
+}
+
+internal sealed class Slung(string first, string second) : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var load = rig.Skeleton("sling").Root("load");
+        var (fore, aft) = (rig.Control(first), rig.Control(second));
+        var slack = aft.Switch("slack");
+        rig.Blend(load).From(fore, slack.Inverse).From(aft, slack);
     }
 }
 

@@ -25,7 +25,7 @@ internal sealed class BatchCommand(Surroundings surroundings, BatchRequest reque
         }
 
         var delivered = GltfFile.Read(rig.Entry.NeedSkeleton(surroundings, request.Bake.Skeleton));
-        RigBaker.CheckFits(compiled, delivered);
+        RigBaker.CheckFits(compiled, delivered, (profile?.Bake ?? request.Bake.Settings).RootMotion);
         IBakeTarget target = profile is not null
             ? new ProfileTarget(compiled, delivered, profile, request.Bake.Output)
             : new DeliveredTarget(compiled, delivered, request.Bake.Settings, request.Bake.Output, request.Bake.Report);

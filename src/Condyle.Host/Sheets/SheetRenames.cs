@@ -9,14 +9,18 @@ namespace Condyle.Host.Sheets;
 internal sealed class SheetRenames
 {
     private readonly Dictionary<string, string> nowOf = new(StringComparer.Ordinal);
+    private readonly Regex names;
+
+    // Later in the alphabet first: what begins with another's name and goes on is tried before that.
+    private SheetRenames(IEnumerable<string> were) => names = new($@"(?<![\w.])(?:{string.Join('|', were.OrderDescending(StringComparer.Ordinal).Select(Regex.Escape))})(?!\w)");
 
     /// <summary>The names, parents before children.</summary>
     public IEnumerable<(string Was, string Now)> All => nowOf.Select(rename => (rename.Key, rename.Value));
 
     public static SheetRenames Find(RigSheet before, RigSheet after)
     {
-        var renames = new SheetRenames();
         var (known, kept) = (Names(after), Names(before));
+        var renames = new SheetRenames(kept);
         var gone = before.Nodes.Where(node => !known.Contains(node.Name)).ToList();
         var alikeBefore = gone.ToLookup(node => (node.Under, Likeness(node, before)));
         var alikeAfter = after.Nodes.Where(node => !kept.Contains(node.Name)).ToLookup(node => (node.Under, Likeness(node, after)));
@@ -49,6 +53,6 @@ internal sealed class SheetRenames
 
     private string? NowOf(string? name) => name is not null && nowOf.TryGetValue(name, out var now) ? now : name;
 
-    /// <summary>A name by itself, or as the word before the dot of a setting's.</summary>
-    private string? InText(string? text) => text is null ? null : nowOf.GetValueOrDefault(text) ?? Regex.Replace(text, @"(?<![\w.])\w+", word => NowOf(word.Value)!);
+    /// <summary>A name by itself, or before the dot of a setting's.</summary>
+    private string? InText(string? text) => text is null ? null : names.Replace(text, name => NowOf(name.Value)!);
 }

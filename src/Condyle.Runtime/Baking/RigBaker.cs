@@ -113,10 +113,11 @@ public sealed class RigBaker
         return joints with { Tracks = [.. joints.Tracks, .. morphs.Tracks(clip)] };
     }
 
-    /// <summary>Checks that the rig fits a file.</summary>
+    /// <summary>Checks that the rig fits a file, and has the joint whose way is asked for.</summary>
     /// <exception cref="BadInputException">It can't be baked into it.</exception>
-    internal static void CheckFits(CompiledRig rig, GltfFile delivered)
+    internal static void CheckFits(CompiledRig rig, GltfFile delivered, RootMotion way)
     {
+        _ = Travel.Of(rig, way);
         Runtime.Bake.CheckBakeable(rig);
         _ = SkeletonMatch.Of(rig, delivered);
         _ = MorphMatch.Of(rig, delivered);

@@ -34,7 +34,7 @@ internal sealed class ChainDiagnosis(LimbPlan limb, IReadOnlyList<Affine3d> want
             yield return new(MatchNoteKind.OutOfReach, $"{Title(Tip)} is {Figures.Millimetres(distance)} from the root, and the solver brings it to {Figures.Millimetres(brought)}.");
         if (Tremble() > LimbMatch.AllowedMetres)
             yield return new(MatchNoteKind.AlmostStraight, $"{Ends} the chain is {Figures.Millimetres(ChainHeight.Of(Wanted))} from straight: the last digit of a float of the goal's place moves its joints by {Figures.Millimetres(Tremble())}.");
-        if (Solver.Pole is null && PlaneOff() > LimbMatch.AllowedDegrees)
+        if (Solver.Pole is null && Tip > 1 && PlaneOff() > LimbMatch.AllowedDegrees)
             yield return new(MatchNoteKind.PlaneFixed, $"{Ends} the chain's plane is {Figures.Degrees(PlaneOff())} off, and no pole turns it.");
     }
 

@@ -2,21 +2,35 @@ using System.Globalization;
 
 namespace Condyle.Runtime.Matching;
 
-/// <summary>Each note once: of a kind, about the control or joint that it names first, with the time where it was first seen.</summary>
+/// <summary>Each note once: of a kind, about the control or joint that it names first, as it was where it mattered most or, where that is all the same, first.</summary>
 internal sealed class MatchNotes
 {
-    private readonly HashSet<(MatchNoteKind, string)> seen = [];
+    private readonly Dictionary<(MatchNoteKind, string), (int Line, double Off)> seen = [];
     private readonly List<string> all = [];
 
     public IReadOnlyList<string> All => all;
 
-    public void Take(IEnumerable<MatchNote> notes, float time)
+    /// <param name="notes">What there is to say.</param>
+    /// <param name="time">When, in seconds.</param>
+    /// <param name="off">How far off by then is what they are about.</param>
+    public void Take(IEnumerable<MatchNote> notes, float time, double off = 0)
     {
         foreach (var note in notes)
         {
             var about = note.Text.Split('\'') is [_, var name, ..] ? name : note.Text;
-            if (seen.Add((note.Kind, about)))
-                all.Add(string.Create(CultureInfo.InvariantCulture, $"{time:0.##} s: {note.Text}"));
+            var line = string.Create(CultureInfo.InvariantCulture, $"{time:0.##} s: {note.Text}");
+            if (!seen.TryGetValue((note.Kind, about), out var told))
+            {
+                told = (all.Count, off);
+                all.Add(line);
+            }
+            else if (off > told.Off)
+            {
+                told.Off = off;
+                all[told.Line] = line;
+            }
+
+            seen[(note.Kind, about)] = told;
         }
     }
 }

@@ -58,7 +58,11 @@ public static class MotionMatch
             foreach (var step in plan.Steps)
                 step.Put(pose, should);
             foreach (var limb in rig.LimbTable.Plans)
-                notes.Take(GoalMatch.Make(limb, new LivePose(rig.LimbTable, instance), switches: settings.Limbs == LimbCopy.Solved).Notes, time);
+            {
+                var match = GoalMatch.Make(limb, new LivePose(rig.LimbTable, instance), switches: settings.Limbs == LimbCopy.Solved);
+                notes.Take(match.Notes, time, Math.Max(match.Metres * 1000, match.Degrees * 10)); // 1 mm tells as much as 0.1°, as tolerances do
+            }
+
             notes.Take(pose.Notes, time);
             pose.Notes.Clear();
             pose.Refresh(); // the limbs' goals were set beside it
