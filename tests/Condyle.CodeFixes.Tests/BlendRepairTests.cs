@@ -121,6 +121,48 @@ public class BlendRepairTests
         """,
         "private static void Mix(RigDraft rig, Chain arm, Copy ik, Copy fk, Weight first, Weight second) => rig.Blend(arm).{|CDY2001:From(ik, first)|}.From(fk, second);"));
 
+    [Theory]
+    [InlineData("foreach (var (copy, weight) in new[] { (ik, {0}), (fk, amount) }) blend.From(copy, weight);")]
+    [InlineData("foreach (var (copy, weight) in new (Copy, Weight)[] { (fk, amount), (ik, {0}) }) { var given = copy; blend = blend.From(given, weight); }")]
+    [InlineData("foreach (var row in new[] { (Copy: ik, Share: {0}), (Copy: fk, Share: amount) }) blend.From(row.Copy, row.Share);")]
+    [InlineData("var rows = new[] { (ik, {0}), (fk, amount) };\nforeach (var row in rows) blend.From(row.Item1, row.Item2);")]
+    [InlineData("IReadOnlyList<(Copy, Weight)> rows = [(ik, {0}), (fk, amount)];\nforeach (var (copy, weight) in rows) blend.From(copy, weight);")]
+    [InlineData("var copies = new Queue<Copy>([ik, fk]);\nforeach (var weight in new[] { {0}, amount }) blend.From(copies.Dequeue(), weight);")]
+    public Task A_weight_in_a_table_is_inverted_in_its_row(string loop) => Repairs.Give(
+        Arm + "var blend = rig.Blend(arm);\n" + loop.Replace("{0}", "{|CDY2001:amount|}"),
+        Arm + "var blend = rig.Blend(arm);\n" + loop.Replace("{0}", "amount.Inverse"));
+
+    [Theory]
+    [InlineData("foreach (var (copy, weight) in new[] { (ik, amount), (fk, amount) }) if (arm.Count > 0) blend.{0}(copy, weight){1};")]
+    [InlineData("foreach (var (copy, weight) in new[] { (ik, amount), (fk, amount) }) { blend.{0}(copy, weight){1}; rig.Label($\"{copy}_label\", \"IK\").ShownBy(weight); }")]
+    [InlineData("foreach ((Copy copy, Switch weight) in new[] { (ik, amount), (fk, amount) }) blend.{0}(copy, weight){1};")]
+    [InlineData("foreach (var (copy, weight) in new (Copy, Switch)[] { (ik, amount), (fk, amount) }) blend.{0}(copy, weight){1};")]
+    [InlineData("var rows = new[] { (ik, amount), (fk, amount) };\nrows[0] = (ik, amount);\nforeach (var (copy, weight) in rows) blend.{0}(copy, weight){1};")]
+    [InlineData("foreach (var row in new[] { (ik, amount), (fk, amount) }.Reverse()) blend.{0}(row.Item1, row.Item2){1};")]
+    public Task A_table_whose_row_is_not_known_or_serves_others_is_left_alone(string loop) => Repairs.AreNotOffered(new RigSnippet(
+        Arm + "var blend = rig.Blend(arm);\n" + loop.Replace("{0}", "{|CDY2001:From").Replace("{1}", "|}")));
+
+    [Fact]
+    public Task A_row_that_is_right_for_another_side_is_left_alone() => Repairs.AreNotOffered(new RigSnippet(
+        """
+        foreach (var side in Side.Both)
+        {
+            var (arm, ik, fk, hand, amount) = Stage.Arm(rig, side);
+            var toIk = side == Side.Left ? amount : amount.Inverse;
+            var blend = rig.Blend(arm);
+            foreach (var (copy, weight) in new[] { (ik, toIk), (fk, amount) })
+                blend.{|CDY2001:From(copy, weight)|};
+        }
+        """));
+
+    [Theory]
+    [InlineData("CDY2001.InvertWeight", "ride.Inverse", "ride")]
+    [InlineData("CDY2001.InvertWeight.2", "ride", "ride.Inverse")]
+    public Task Of_a_table_where_names_do_not_tell_both_rows_are_offered(string key, string first, string second) => Repairs.Give(
+        new RigSnippet(Hook + "var (floor, blend) = (rig.Control(\"floor\"), rig.Blend(hook));\nforeach (var (node, weight) in new[] { (crane, {|CDY2001:ride|}), (floor, ride) }) blend.From(node, weight);"),
+        new RigSnippet(Hook + $"var (floor, blend) = (rig.Control(\"floor\"), rig.Blend(hook));\nforeach (var (node, weight) in new[] {{ (crane, {first}), (floor, {second}) }}) blend.From(node, weight);"),
+        key: key);
+
     [Fact]
     public Task Constants_are_left_alone() => Repairs.AreNotOffered(new RigSnippet(
         Arm + "rig.Blend(arm).From(ik, 0.5f).{|CDY2001:From(fk, 0.4f)|};"));

@@ -129,6 +129,23 @@ public class NameRepairTests
         rig.Group(name + "_group");
         """);
 
+    [Theory]
+    [InlineData("rig.Limb(arm.Chain, name, Side.Left, world, systems, world);")]
+    [InlineData("rig.Limb(arm.Chain, \"limb\", Side.Left, world, systems, world, new LimbOptions { Goal = name });")]
+    public Task A_text_that_a_recipe_is_given_gets_the_suffix_where_the_group_is_named(string recipe) => Repairs.Give(
+        $$"""
+        var (arm, world, systems) = (Stage.Arm(rig, Side.Left), rig.Control("world"), rig.Group("systems_group"));
+        var name = "arm";
+        {{recipe}}
+        rig.Group({|CDY1001:name|});
+        """,
+        $$"""
+        var (arm, world, systems) = (Stage.Arm(rig, Side.Left), rig.Control("world"), rig.Group("systems_group"));
+        var name = "arm";
+        {{recipe}}
+        rig.Group(name + "_group");
+        """);
+
     [Fact]
     public Task A_text_that_another_rig_uses_rightly_gets_the_suffix_where_it_is_used_wrongly() => Repairs.Give(
         new RigSnippet("rig.Group({|CDY1001:Names.Arm|});", More: SharedName),

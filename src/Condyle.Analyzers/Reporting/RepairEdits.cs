@@ -10,17 +10,16 @@ namespace Condyle.Analyzers.Reporting;
 /// <summary>Works out the edits of a repair, at the text that is to blame. None where an edit would change anything else of a rig.</summary>
 internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadings?> readingsOf)
 {
-    private const string Inverse = ".Inverse";
-
     /// <summary>Whether the text to blame may lie in a file other than the call's.</summary>
     public bool MayLieIn(string file, IReadOnlyList<Repair> repairs) =>
-        repairs.OfType<AppendText>().Any(append => TextOf(append) is { } text && text.Seams.Any(seam => seam.Expression.Path == file));
+        repairs.OfType<AppendText>().Any(append => TextOf(append) is { } text && text.Seams.Any(seam => seam.Expression.Path == file))
+        || repairs.OfType<ReplaceText>().Any(replace => TextBehind(replace) is { } part && part.Literal.Path == file);
 
     /// <summary>Whether a repair is wanted every time that its call is made.</summary>
     public bool EachCallWants(Repair repair) =>
         path.Calls.Find(repair.Event) is { } call && FileOf(call, (repair.GetType(), repair.Title), other => other.GetType() == repair.GetType() && other.Title == repair.Title) is not null;
 
-    public PlannedRepair? Of(Repair repair) => path.Calls.Find(repair.Event) is not { } call ? null : repair switch
+    public PlannedRepair? Of(Repair repair) => path.Calls.Find(repair.Event) is not { } call ? ReplaceInRecipe(repair) : repair switch
     {
         AppendText append => AtItsSource(append) ?? WhereItIsUsed(append, call),
         InvertWeight invert => Invert(invert, call),
@@ -62,32 +61,6 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
             || ArgumentOf(call, append.Argument, file) is not { } argument)
             return null;
         return Plan(append, file, argument.Span, AppendCode(call.Path, argument, $" + \"{append.Suffix}\"", IsOperand(argument)));
-    }
-
-    private PlannedRepair? Invert(InvertWeight invert, CallRecord call)
-    {
-        if (FileOf(call, (nameof(InvertWeight), invert.Argument), other => other is InvertWeight same && same.Argument == invert.Argument) is not { } file
-            || ArgumentOf(call, invert.Argument, file) is not { } argument
-            || file.Model.GetTypeInfo(argument).Type is null) // such as a conditional whose arms only become a weight together
-            return null;
-        return Plan(invert, file, argument.Span, InverseTaken(argument) is { } taken
-            ? [new TextEdit(call.Path, TextSpan.FromBounds(taken.Span.End, argument.Span.End), "")]
-            : AppendCode(call.Path, argument, Inverse, IsPrimary(argument)));
-    }
-
-    private PlannedRepair? UseInverseOf(InverseOf inverse, CallRecord call)
-    {
-        if (FileOf(call, (nameof(InverseOf), inverse.Argument), repair => repair is InverseOf same && same.Argument == inverse.Argument) is not { } file
-            || path.Calls.Find(inverse.OtherEvent) is not { } other || other.Path != call.Path
-            || ArgumentOf(call, inverse.Argument, file) is not { } argument
-            || ArgumentOf(other, inverse.OtherArgument, file) is not { } source
-            || !IsPlainName(source)
-            || !Replaceable.MeanTheSame(source, argument, file.Model)
-            || !Replaceable.IsGivenAt(source, argument, file.Model)
-            || CodeEffects.AreIn(argument, file.Model))
-            return null;
-        var text = InverseTaken(source) is { } taken ? taken.ToString() : source + Inverse;
-        return Plan(inverse, file, argument.Span, new TextEdit(call.Path, argument.Span, text));
     }
 
     private PlannedRepair? CallOther(CallInstead instead, CallRecord call) =>
@@ -189,9 +162,6 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
         argument < call.Call.ArgumentSpans.Count && call.Call.ArgumentSpans[argument] is { } span
             ? file.Tree.GetRoot().FindNode(span, getInnermostNodeForTie: true) as ExpressionSyntax
             : null;
-
-    private static ExpressionSyntax? InverseTaken(ExpressionSyntax expression) =>
-        expression is MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Inverse" } inverse ? inverse.Expression : null;
 
     private static bool IsPrimary(ExpressionSyntax expression) => expression is IdentifierNameSyntax or MemberAccessExpressionSyntax or InvocationExpressionSyntax
         or ElementAccessExpressionSyntax or ParenthesizedExpressionSyntax or LiteralExpressionSyntax or InterpolatedStringExpressionSyntax or ThisExpressionSyntax;

@@ -11,11 +11,14 @@ internal sealed class SourceUses
     private readonly Dictionary<(ReadPath, int), List<Repair>> repairs = [];
     private readonly Dictionary<Origin, List<(ReadPath Path, int Event, int Argument)>> byLiteral = [];
     private readonly HashSet<Origin> observed = [];
+    private readonly RecipeTexts recipes;
     private readonly Dictionary<(Seam, string, string), bool> wantedByUses = [];
     private readonly Dictionary<(string, TextSpan, object), bool> wantedByCalls = [];
 
     public SourceUses(IEnumerable<ReadPath> paths)
     {
+        paths = [.. paths];
+        recipes = new RecipeTexts(paths);
         foreach (var path in paths)
         {
             observed.UnionWith(path.Calls.Observed);
@@ -43,9 +46,10 @@ internal sealed class SourceUses
     /// <param name="call">The call.</param>
     /// <param name="kind">What tells the repair from others: each is worked out once.</param>
     /// <param name="wanted">Whether a repair is of that kind.</param>
-    public bool EachCallWants(CallRecord call, object kind, Func<ReadPath, Repair, bool> wanted) => Once(wantedByCalls, (call.Path, call.Call.Span, kind), () =>
+    /// <param name="isMeant">Whether a time that it was made counts; every one where it isn't said.</param>
+    public bool EachCallWants(CallRecord call, object kind, Func<ReadPath, Repair, bool> wanted, Func<ReadPath, int, bool>? isMeant = null) => Once(wantedByCalls, (call.Path, call.Call.Span, kind), () =>
         byCall.TryGetValue((call.Path, call.Call.Span), out var all)
-        && all.TrueForAll(made => repairs.TryGetValue((made.Path, made.Event), out var its) && its.Exists(repair => wanted(made.Path, repair))));
+        && all.TrueForAll(made => isMeant?.Invoke(made.Path, made.Event) == false || repairs.TryGetValue((made.Path, made.Event), out var its) && its.Exists(repair => wanted(made.Path, repair))));
 
     /// <summary>What a call made last before an event of a path; none where it made nothing yet.</summary>
     public int? LastMade(CallRecord call, ReadPath path, int before) =>
@@ -54,12 +58,17 @@ internal sealed class SourceUses
     /// <summary>Whether a literal can be appended to: nobody looks at it, and every text that it is part of wants the same at its end.</summary>
     public bool EachUseWants(Seam seam, AppendText wanted) => Once(wantedByUses, (seam, wanted.Suffix, wanted.Instead), () =>
         !observed.Contains(seam.Literal)
+        && !recipes.Have(seam.Literal)
         && byLiteral.TryGetValue(seam.Literal, out var uses)
         && uses.TrueForAll(use =>
             repairs.TryGetValue((use.Path, use.Event), out var all)
             && all.Exists(repair => repair is AppendText append && append.Argument == use.Argument && append.Suffix == wanted.Suffix && append.Instead == wanted.Instead)
             && use.Path.Calls.Find(use.Event)!.Arguments[use.Argument] is TextValue text
             && text.Seams.Contains(seam)));
+
+    /// <summary>Whether a literal is there for recipes alone, and right names of all that they build come of another text in its place.</summary>
+    public bool EachRecipeWants(Origin literal, string from, string to) =>
+        !observed.Contains(literal) && !byLiteral.ContainsKey(literal) && recipes.EachWants(literal, from, to);
 
     // Files are looked at side by side.
     private static bool Once<TKey>(Dictionary<TKey, bool> known, TKey key, Func<bool> answer)

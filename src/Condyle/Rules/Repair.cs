@@ -26,7 +26,11 @@ internal sealed record InverseOf(int Event, int Argument, int OtherEvent, int Ot
 internal sealed record CallInstead(int Event, string Method, string Title) : Repair(Event, Title);
 
 /// <summary>Give a call another text. It is the rig's, so only a text that is written in the call itself is replaced.</summary>
-internal sealed record ReplaceText(int Event, int Argument, string To, string Title) : Repair(Event, Title);
+internal sealed record ReplaceText(int Event, int Argument, string To, string Title) : Repair(Event, Title)
+{
+    /// <summary>The text that it has, where each letter may be replaced by itself: what a recipe puts together then comes right by the text that it is given. Else nothing.</summary>
+    public string From { get; init; } = "";
+}
 
 /// <summary>Give a call two of its arguments the other way round.</summary>
 internal sealed record SwapArguments(int Event, int Argument, int OtherArgument, string Title) : Repair(Event, Title);

@@ -60,6 +60,8 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
             machine.Lost.Say();
         if (member.IsRecipe && result is null)
         {
+            foreach (var text in machine.Calls.TextsGivenTo(arguments))
+                machine.Calls.Observe(text);
             machine.Lose(new Origin(path, LineSpan), "What a recipe is given here isn't known, so neither is what it builds");
             return Opens.Of(returns, machine);
         }
@@ -69,7 +71,17 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
             machine.Calls.Add(new RecipeRecord(first, last, new CallRecord(this, path, arguments), result));
         else if (last > first)
             machine.Calls.Add(first, last, new CallRecord(this, path, arguments));
+        else if (self is not null and not IHandle)
+            NoteOptions(machine, self, arguments, result);
         return result;
+    }
+
+    private void NoteOptions(Machine machine, object self, object?[] arguments, object? result)
+    {
+        if (member!.Called.Name.StartsWith("set_", StringComparison.Ordinal))
+            machine.Calls.Give(self, arguments[arguments.Length - 1]);
+        else if (member.Called.Name == "<Clone>$" && result is not null)
+            machine.Calls.Give(result, self);
     }
 
     // A program may have built another rig before that leaves a handle there: that is refused as well, for another reason.

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>Which call said which event, with which arguments: what fixes are worked out from.</summary>
@@ -5,6 +7,9 @@ internal sealed class CallRecords
 {
     private readonly List<CallRecord?> byEvent = [];
     private readonly List<RecipeRecord> recipes = [];
+
+    // Options are told apart by themselves: others may say the same.
+    private readonly ConditionalWeakTable<object, List<object?>> givenTo = new();
 
     /// <summary>The calls of recipes, in the order in which they were made.</summary>
     public IReadOnlyList<RecipeRecord> Recipes => recipes;
@@ -37,6 +42,26 @@ internal sealed class CallRecords
     }
 
     public void Add(RecipeRecord recipe) => recipes.Add(recipe);
+
+    /// <summary>Notes what options of a recipe are given: a value, or the options that they are a changed copy of.</summary>
+    public void Give(object options, object? value) => givenTo.GetOrCreateValue(options).Add(value);
+
+    /// <summary>The texts that a recipe is given, itself or in its options.</summary>
+    public IReadOnlyList<TextValue> TextsGivenTo(IEnumerable<object?> arguments)
+    {
+        var texts = new List<TextValue>();
+        var pending = new Stack<object?>(arguments);
+        while (pending.Count > 0)
+        {
+            var next = pending.Pop();
+            if (next is TextValue text)
+                texts.Add(text);
+            else if (next is not (null or IHandle) && givenTo.TryGetValue(next, out var values))
+                values.ForEach(pending.Push);
+        }
+
+        return texts;
+    }
 
     /// <summary>Forgets the calls that said what is cut off the log: the events from one on up to its end.</summary>
     public void Cut(int first, int end)

@@ -79,7 +79,7 @@ internal sealed class NotPortable : ModelRule
             named.Place)
         {
             Related = butForCase is null ? [] : [butForCase.Place],
-            Repairs = portable is null ? [] : [new ReplaceText(named.Id, 0, portable, $"Rename to '{portable}'")],
+            Repairs = portable is null ? [] : [new ReplaceText(named.Id, 0, portable, $"Rename to '{portable}'") { From = name }],
         };
     }
 
@@ -110,6 +110,14 @@ internal sealed class NotPortable : ModelRule
         if (char.IsDigit(name[0]))
             faults.Add("begins with a digit");
         return faults;
+    }
+
+    /// <summary>The portable forms of a text that is part of names: letter by letter, and as that of a name.</summary>
+    public static IEnumerable<string> PortableWithin(string part)
+    {
+        yield return string.Concat(part.Select(letter => Conventions.IsPortable(letter) ? letter : '_'));
+        if (Portable(part) is { } plain)
+            yield return plain;
     }
 
     /// <summary>The portable form; none where the name is portable, or has none. Too long a name has no obvious shorter one.</summary>

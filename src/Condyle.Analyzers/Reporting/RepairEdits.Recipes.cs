@@ -1,0 +1,39 @@
+using Condyle.Analyzers.Reading;
+using Condyle.Rules;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+
+namespace Condyle.Analyzers.Reporting;
+
+/// <summary>Edits of a text that a recipe is given, and makes the names of its parts of.</summary>
+internal sealed partial class RepairEdits
+{
+    private PlannedRepair? ReplaceInRecipe(Repair repair)
+    {
+        if (repair is not ReplaceText replace || TextBehind(replace) is not var (literal, from, to) || readingsOf(literal.Path) is not { } file || !file.Uses.EachRecipeWants(literal, from, to)
+            || file.Tree.GetRoot().FindNode(literal.Span, getInnermostNodeForTie: true) is not LiteralExpressionSyntax { RawKind: (int)SyntaxKind.StringLiteralExpression } written || written.Token.ValueText != from)
+            return null;
+        var plan = Plan(replace with { Title = $"Name what is built after '{to}'" }, file, literal.Span, new TextEdit(literal.Path, literal.Span, SymbolDisplay.FormatLiteral(to, quote: true)));
+        return plan with { IsToBeTried = true }; // code may ask for what is built by its name
+    }
+
+    /// <summary>The one literal that a name of a recipe's part comes right by, and what it is to say; none where several would do, or none does.</summary>
+    private (Origin Literal, string From, string To)? TextBehind(ReplaceText replace)
+    {
+        if (replace.From.Length == 0 || path.Calls.Recipes.FirstOrDefault(recipe => recipe.First <= replace.Event && replace.Event < recipe.Last) is not { } recipe)
+            return null;
+        var behind = new HashSet<(Origin, string, string)>();
+        foreach (var text in path.Calls.TextsGivenTo(recipe.Call.Arguments))
+        {
+            if (!text.TryKnown(out var from) || from.Length == 0 || !replace.From.Contains(from)
+                || NotPortable.PortableWithin(from).FirstOrDefault(form => form != from && replace.From.Replace(from, form) == replace.To) is not { } to)
+                continue;
+            // Where it is put together, or others can see it under a name, it isn't known what else it is.
+            if (text.Origins is not [var literal] || text.Seams is not [{ Literal: var seam }] || seam != literal)
+                return null;
+            behind.Add((literal, from, to));
+        }
+
+        return behind.Count == 1 ? behind.Single() : null;
+    }
+}
