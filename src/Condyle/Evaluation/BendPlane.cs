@@ -21,7 +21,7 @@ internal readonly record struct BendPlane(Vector3d Line, Vector3d Side)
     /// The plane towards a goal. Its bend faces the pole; without one, or with the pole nearer to the line than <paramref name="near"/>,
     /// the bend is carried along by the smallest turn of the line. A goal nearer than that leaves the line as it is.
     /// </summary>
-    /// <remarks>Not continuous: with the pole on the line; with the goal at the root; without a pole, with the goal opposite to the line (half a turn about the normal is taken).</remarks>
+    /// <remarks>Not continuous: with the pole on the line; with the goal at the root; without a pole, with the goal opposite to the line (half a turn about the normal is taken). The runtime takes a pole that a float of the places can't tell from the line as on it.</remarks>
     public BendPlane Towards(Vector3d toGoal, Vector3d? toPole, double near)
     {
         var line = toGoal.Length > near && toGoal.Direction is { } direction ? direction : Line;

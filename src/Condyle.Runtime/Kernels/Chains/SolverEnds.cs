@@ -6,7 +6,7 @@ internal sealed class SolverEnds
     /// <summary>Stands for the pole of a solver that has none.</summary>
     public const int NoPole = -1;
 
-    /// <summary>Nearer than this share of the bones' length, the goal is at the root and the pole on the line.</summary>
+    /// <summary>Nearer than this share of the bones' length, the goal is at the root and the pole on the line; so is a pole that rounding can't tell from the line.</summary>
     public const float Near = 1e-6f;
 
     public required int[] Goals { get; init; }

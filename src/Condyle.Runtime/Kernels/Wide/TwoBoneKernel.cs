@@ -25,12 +25,13 @@ internal static class TwoBoneKernel
         var toGoal = goal.Origin - root.Origin;
         var distance = toGoal.Length;
         var toPole = kind.HasPole ? frames[item.Aim.Pole].Origin - root.Origin : WideVector.Zero;
-        var after = before.Towards(toGoal, distance, toPole, (limb.First.Length + limb.Second.Length) * Lanes.Create(SolverEnds.Near));
+        var farOut = goal.Origin.Span + root.Origin.Span;
+        var after = before.Towards(toGoal, distance, toPole, (limb.First.Length + limb.Second.Length) * Lanes.Create(SolverEnds.Near), farOut);
         if (kind.IsTurned)
             after = after.Turned((pose.Inputs.Wide(item.Aim.Turner) - Lanes.Create(item.Aim.Unturned)) * Lanes.Create(MathF.PI / 180));
 
         var stretch = new WideStretch { Stretch = pose.Weights.Wide(item.Aim.Stretch), Most = Lanes.Create(item.Aim.Most), Softness = Lanes.Create(item.Aim.Softness) };
-        var solved = Solved(limb, distance, goal.Origin.Span + root.Origin.Span, kind, stretch);
+        var solved = Solved(limb, distance, farOut, kind, stretch);
         var (from, to) = (before.Frame, after.Frame);
         var longer = solved.Factor - Lanes.Create(1f);
         var turned = Write(item.RootChannel, Turned(limb.First, from, root, solved.First, to), WideVector.Zero, root, pose) * WideAffine.All(item.Middle);

@@ -51,7 +51,7 @@ internal static class ManyBoneKernel
         var before = WidePlane.Spanned(root.Direction(ends.Lines.Constant(i)), root.Direction(ends.Sides.Constant(i)));
         var toGoal = goal - root.Origin;
         var toPole = ends.Poles[i] == SolverEnds.NoPole ? WideVector.Zero : pose.Worlds.Wide(ends.Poles[i]).Origin - root.Origin;
-        return (before, before.Towards(toGoal, toGoal.Length, toPole, length * SolverEnds.Near), toGoal.Length);
+        return (before, before.Towards(toGoal, toGoal.Length, toPole, length * SolverEnds.Near, goal.Span + root.Origin.Span), toGoal.Length);
     }
 
     /// <inheritdoc cref="RestDistance"/>

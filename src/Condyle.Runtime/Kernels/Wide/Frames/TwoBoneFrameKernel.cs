@@ -18,7 +18,7 @@ internal static class TwoBoneFrameKernel
         {
             ref readonly var item = ref limbs[i];
             var line = LineOf(item, kind, pose);
-            var plane = WidePlane.Facing(line.ToGoal, line.Distance, line.ToPole, line.Near, out var isThere);
+            var plane = WidePlane.Facing(line.ToGoal, line.Distance, line.ToPole, line.Near, line.FarOut, out var isThere);
             if (kind.IsTurned || !Rigs.Every(isThere))
                 SolveApart(item, kind, pose);
             else
@@ -32,7 +32,7 @@ internal static class TwoBoneFrameKernel
     private static void SolveApart(in RigidLimb item, LimbKind kind, Buffers pose)
     {
         var line = LineOf(item, kind, pose);
-        var plane = Unsolved(item, pose).Towards(line.ToGoal, line.Distance, line.ToPole, line.Near);
+        var plane = Unsolved(item, pose).Towards(line.ToGoal, line.Distance, line.ToPole, line.Near, line.FarOut);
         if (kind.IsTurned)
             plane = plane.Turned((pose.Inputs.Each<RigidLimb>()[item.Aim.Turner] - Each<RigidLimb>.Number(item.Aim.Unturned)) * Lanes.Create(MathF.PI / 180));
         Write(item, kind, plane.Frame, Solved(item, line, kind, pose), line.Root, pose);

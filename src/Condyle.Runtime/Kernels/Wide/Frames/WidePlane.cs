@@ -29,13 +29,15 @@ internal struct WidePlane
     }
 
     /// <summary>The plane towards a goal whose bend faces a pole; not there, as the mask says, with the goal nearer to the root or the pole nearer to the line than <paramref name="near"/>.</summary>
+    /// <inheritdoc cref="Towards"/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WidePlane Facing(in WideVector toGoal, Lane distance, in WideVector toPole, Lane near, out Lane isThere)
+    public static WidePlane Facing(in WideVector toGoal, Lane distance, in WideVector toPole, Lane near, Lane farOut, out Lane isThere)
     {
-        var line = toGoal * (Lanes.Create(1f) / distance);
+        var closeness = Lanes.Create(1f) / distance;
+        var line = toGoal * closeness;
         var faced = toPole.Across(line);
         var beside = faced.Length;
-        isThere = IsGoal(distance, near) & Lanes.LessThan(near, beside);
+        isThere = IsGoal(distance, near) & Lanes.LessThan(TellsFrom(toPole, closeness, near, farOut), beside);
         return Of(line, faced * (Lanes.Create(1f) / beside));
     }
 
@@ -43,13 +45,19 @@ internal struct WidePlane
     /// The plane towards a goal. Its bend faces the pole; without one, or with the pole nearer to the line than <paramref name="near"/>,
     /// the bend is carried along by the smallest turn of the line. A goal nearer than that leaves the line as it is.
     /// </summary>
+    /// <param name="toGoal">From the root to the goal.</param>
+    /// <param name="distance">Its length.</param>
+    /// <param name="toPole">From the root to the pole; nothing without one.</param>
+    /// <param name="near">A share of the bones' length.</param>
+    /// <param name="farOut">How far root and goal are from the world's origin: what rounding of places moves the pole beside the line by is no side to face.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
-    public readonly WidePlane Towards(in WideVector toGoal, Lane distance, in WideVector toPole, Lane near)
+    public readonly WidePlane Towards(in WideVector toGoal, Lane distance, in WideVector toPole, Lane near, Lane farOut)
     {
-        var line = WideVector.Choose(IsGoal(distance, near), toGoal * (Lanes.Create(1f) / distance), Line);
+        var (isGoal, closeness) = (IsGoal(distance, near), Lanes.Create(1f) / distance);
+        var line = WideVector.Choose(isGoal, toGoal * closeness, Line);
         var faced = toPole.Across(line);
         var beside = faced.Length;
-        var isFaced = Lanes.LessThan(near, beside);
+        var isFaced = Lanes.LessThan(TellsFrom(toPole, Lanes.ConditionalSelect(isGoal, closeness, Lanes.Create(0f)), near, farOut), beside);
         var side = faced * (Lanes.Create(1f) / beside);
         if (!Rigs.Every(isFaced))
             side = WideVector.Choose(isFaced, side, Spanned(line, WideTurn.Between(Line, line, Normal).Rotate(Side)).Side);
@@ -73,6 +81,14 @@ internal struct WidePlane
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         get => WideTurn.FromAxes(Line, Side, Normal);
+    }
+
+    /// <summary>How far beside the line a pole is that a float of the places tells from one on it; the line strays with one over the goal's distance.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Lane TellsFrom(in WideVector toPole, Lane closeness, Lane near, Lane farOut)
+    {
+        var span = toPole.Span;
+        return Lanes.FusedMultiplyAdd((farOut + span) * Lanes.Create(RestDistance.Rounding), Lanes.FusedMultiplyAdd(span, closeness, Lanes.Create(1f)), near);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
