@@ -22,7 +22,10 @@ internal sealed class RepairFixAll : FixAllProvider
         {
             if (OfferedRepair.IsAsked(diagnostic, fixAllContext.CodeActionEquivalenceKey, fixAllContext.DiagnosticIds)
                 && OfferedRepair.Choose(await trials.Passed(project, diagnostic, fixAllContext.CancellationToken).ConfigureAwait(false), fixAllContext.CodeActionEquivalenceKey) is { } chosen)
+            {
                 repairs.Add((project, chosen.Repair.Edits));
+                trials.Take(project, chosen.Repair);
+            }
         }
 
         var changes = SolutionEdits.Of(fixAllContext.Solution, repairs);

@@ -10,6 +10,14 @@ namespace Condyle.CodeFixes;
 internal sealed class RepairTrials
 {
     private readonly Dictionary<DocumentId, RigReading?> readings = [];
+    private readonly List<(Project Project, IReadOnlyList<TextEdit> Edits)> taken = [];
+
+    /// <summary>Makes a repair part of what is tried from now on: code may bear each of two, and not both.</summary>
+    public void Take(Project project, PlannedRepair repair)
+    {
+        if (repair.IsToBeTried)
+            taken.Add((project, repair.Edits));
+    }
 
     public async Task<IReadOnlyList<OfferedRepair>> Passed(Project project, Diagnostic finding, CancellationToken cancellation)
     {
@@ -25,7 +33,7 @@ internal sealed class RepairTrials
 
     private async Task<bool> Passes(Project project, PlannedRepair repair, CancellationToken cancellation)
     {
-        var edits = SolutionEdits.Of(project, repair.Edits);
+        var edits = SolutionEdits.Of(project.Solution, [.. taken, (project, repair.Edits)]);
         var changed = await edits.Apply(cancellation).ConfigureAwait(false);
         foreach (var id in edits.Documents)
         {

@@ -38,11 +38,13 @@ public class RepairTrialTests
     [Fact]
     public async Task It_is_not_offered_in_half_typed_code() => Assert.Equal(0, await Offered("rig.Group(\"ropes_group\")", isWhole: false));
 
-    [Fact]
-    public async Task All_are_repaired_but_that_which_code_counts()
+    [Theory]
+    [InlineData("""rig.Group(arms[1].Count == 4 ? "ropes_group" : "ropes");""")]
+    [InlineData("""rig.Group(arms[0].Count + arms[1].Count > 6 ? "ropes_group" : "ropes");""")]
+    public async Task All_are_repaired_that_code_bears_together(string code)
     {
         using var workspace = new AdhocWorkspace();
-        var document = Refactorings.Offered.Open(workspace, Files("""rig.Group(arms[1].Count == 4 ? "ropes_group" : "ropes");"""));
+        var document = Refactorings.Offered.Open(workspace, Files(code));
         var asked = new FixAllContext(document, new RepairCodeFixProvider(), FixAllScope.Document, "CDY4003.GoOn", ["CDY4003"], new Findings(), CancellationToken.None);
         var action = await new RepairCodeFixProvider().GetFixAllProvider().GetFixAsync(asked);
         var text = await Refactorings.Offered.TextAfter(action!, "rig.cs");
