@@ -183,7 +183,7 @@ public sealed class SheetTests
         program.Run("tree", "--out", program["after.json"]);
         Assert.Equal(0, program.Run("compare", program["before.json"], program["after.json"]));
         Assert.Equal(
-            [$"RenamedDerrick: 5 changes since {program["before.json"]}", "  nodes", "    ~ load: was 'hook'", "    ~ ik_load: was 'ik_hook'", "    ~ fk_load: was 'fk_hook'", "    ~ turn_load: was 'turn_hook'", "    ~ grip: was 'tip'"],
+            [$"RenamedDerrick: 5 changes since {program["before.json"]}, which has Derrick", "  nodes", "    ~ load: was 'hook'", "    ~ ik_load: was 'ik_hook'", "    ~ fk_load: was 'fk_hook'", "    ~ turn_load: was 'turn_hook'", "    ~ grip: was 'tip'"],
             program.Output.TrimEnd().Split('\n').Select(line => line.TrimEnd()));
     }
 

@@ -18,9 +18,9 @@ internal sealed class CompareCommand(Surroundings surroundings)
         var now = after is null ? SheetWriter.Of(Find(was, rig).Examine()) : SheetFile.Read(after);
         var changes = SheetComparison.Of(was, now);
         if (json)
-            JsonReport.Write(surroundings.Output, new { rig = now.Rig, before, after, changes });
+            JsonReport.Write(surroundings.Output, new { rig = now.Rig, rigBefore = was.Rig, before, after, changes });
         else
-            Show(now.Rig, before, changes);
+            Show(now.Rig, was.Rig == now.Rig ? before : $"{before}, which has {was.Rig}", changes);
         return ExitCode.Ok;
     }
 
