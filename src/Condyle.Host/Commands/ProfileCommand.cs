@@ -67,7 +67,7 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
     {
         if (written is var (manifest, told, reports))
         {
-            surroundings.Tell(FormattableString.Invariant($"{rig} for {manifest.Profile}: {manifest.UnitsPerMetre} units to a metre, {manifest.Up} up{(profile.Bake.Keys is { } keys ? $", keys left out within {Say.Metres(keys.Metres)} and {Say.Degrees(keys.Degrees)}" : "")}"));
+            surroundings.Tell(FormattableString.Invariant($"{rig} for {manifest.Profile}: {manifest.UnitsPerMetre} {(manifest.UnitsPerMetre == 1 ? "unit" : "units")} to a metre, {manifest.Up} up{(profile.Bake.Keys is { } keys ? $", keys left out within {Say.Metres(keys.Metres)} and {Say.Degrees(keys.Degrees)}" : "")}"));
             foreach (var report in reports)
                 surroundings.Tell(FormattableString.Invariant($"  {report.Clip}: {report.Frames} frames at {report.FramesPerSecond}/s, on frames within {Say.Both(report.OnFrames)} of live motion{(report.Holds ? "" : ": more than is allowed")}"));
             foreach (var file in manifest.Files)
