@@ -18,7 +18,7 @@ internal sealed partial class Machine
     {
         TextValue { Text.IsOpen: true } text => Decide(text),
         OpenValue { NegationOf: { } negated } => Decide(negated) is bool known ? !known : value,
-        OpenValue { Type: not null } open => Decide(open),
+        OpenValue open => Decide(open),
         _ => value,
     };
 
@@ -56,9 +56,12 @@ internal sealed partial class Machine
 
     private object? Decide(OpenValue open)
     {
+        // Of code that doesn't compile yet it may not be known what it is.
+        if (open.Type is null)
+            return open;
         if (decided.TryGetValue(open, out var before) && before is not OpenValue)
             return before;
-        if (open.Type!.Shape == TypeShape.Bool && Answer(open, mayFork: true) is { } truth)
+        if (open.Type.Shape == TypeShape.Bool && Answer(open, mayFork: true) is { } truth)
             return truth;
         if (MadeAgain(open.Made) is { } again and not OpenValue)
             return again;

@@ -33,6 +33,17 @@ public class HalfTypedTests(ITestOutputHelper output)
             Assert.Null(await Survival.WhatIsWrongWith(CompiledCode.Compile(("rig.cs", source[..length]))));
     }
 
+    /// <summary>What isn't there was negated: of that the reader took the type for known.</summary>
+    [Theory]
+    [InlineData("42_Ragworm.cs", 839853482)]
+    [InlineData("JointKinds.cs", 1438191620)]
+    public async Task Mutations_that_an_analyzer_once_failed_on_are_survived(string file, int seed)
+    {
+        var source = RigSources.All.First(source => source.Path.EndsWith(file, StringComparison.Ordinal));
+        var text = source.Compilation.Value.SyntaxTrees.First(tree => tree.FilePath == source.Path).ToString();
+        Assert.Null(await WhatIsWrongWith(source, new Mutation(0, seed).Apply(text)));
+    }
+
     private static Task<string?> WhatIsWrongWith(RigSource source, string text)
     {
         var compilation = source.Compilation.Value;
