@@ -39,7 +39,7 @@ public class HalfTypedTests(ITestOutputHelper output)
     [InlineData("JointKinds.cs", 1438191620)]
     public async Task Mutations_that_an_analyzer_once_failed_on_are_survived(string file, int seed)
     {
-        var source = RigSources.All.First(source => source.Path.EndsWith(file, StringComparison.Ordinal));
+        var source = RigSources.All.First(source => source.ToString()!.Contains(file, StringComparison.Ordinal));
         var text = source.Compilation.Value.SyntaxTrees.First(tree => tree.FilePath == source.Path).ToString();
         Assert.Null(await WhatIsWrongWith(source, new Mutation(0, seed).Apply(text)));
     }
