@@ -41,8 +41,12 @@ internal sealed class ControlLocks(CompiledControl control, List<MatchNote> note
 
         foreach (var axis in Axes)
             NoteTurned(axis, kept[axis]);
-        return (control.Locked & Channels.Turn) switch { Channels.None => wanted, Channels.Turn => set, _ => kept.Turn };
+        return Kept(set, wanted);
     }
+
+    /// <summary>The same turn, of which nothing is noted.</summary>
+    public Quaterniond Kept(Quaterniond set, Quaterniond wanted) =>
+        (control.Locked & Channels.Turn) switch { Channels.None => wanted, Channels.Turn => set, _ => Nearest(Angles.Of(set), Angles.Of(wanted), wanted).Kept.Turn };
 
     // A slew of 120° reads as 60° with half turns about both other axes as well, and at a quarter turn about Y nobody can tell X from Z: neither is a turn about what is locked.
     private (Angles Kept, Angles After) Nearest(Angles set, Angles wanted, Quaterniond turn)

@@ -99,7 +99,7 @@ internal sealed class ControlFit
             return set;
         var by = new Vector3d(at[first], at[first + 1], at[first + 2]);
         var turn = by.Direction is { } about ? control.Set.Rotation * Quaterniond.About(about, by.Length) : control.Set.Rotation;
-        return set with { Rotation = new ControlLocks(pose.ControlOf(control.Handle), []).Turn(control.Set.Rotation, turn) };
+        return set with { Rotation = new ControlLocks(pose.ControlOf(control.Handle), []).Kept(control.Set.Rotation, turn) };
     }
 
     private double StretchAt(double[] at) => Folded(stretched + at[^1]);
