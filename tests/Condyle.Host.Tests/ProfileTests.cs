@@ -132,6 +132,17 @@ public sealed class ProfileTests
     }
 
     [Fact]
+    public void What_a_later_rig_lacks_is_told_before_anything_is_written()
+    {
+        using var program = Harbour(typeof(Trolley), typeof(TrolleyClips), typeof(WrongProfiles));
+        program.Write("trolley.gltf", Hoist.Delivered.Replace("jib", "axle", StringComparison.Ordinal).Replace("hook", "wheel", StringComparison.Ordinal));
+        Assert.Equal(2, program.Run("bake", "--profile", "hooked", "--out", program["out"]));
+        Assert.Contains("there is no joint 'hook' to show the way", program.Error, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(program["out"]) && Directory.EnumerateFiles(program["out"]).Any());
+        Assert.Equal(0, program.Run("bake", "--profile", "hooked", "--rig", "Hoist", "--out", program["out"]));
+    }
+
+    [Fact]
     public void Files_beside_the_clips_are_no_clash_and_no_clips()
     {
         using var program = Harbour(typeof(HarbourProfiles));
@@ -216,6 +227,24 @@ public sealed class WrongProfiles : IEngineProfiles
         new("backwards") { Bake = new() { From = 2, To = 1 } },
         new("endless") { Bake = new() { From = float.NaN } },
         new("exact") { Bake = new() { Keys = new(0, 0.1) } },
+        new("hooked") { Bake = new() { RootMotion = RootMotion.OntoRoot("hook") } },
         new("lost") { Bake = new() { RootMotion = RootMotion.OntoRoot("jip") } },
     ];
+}
+
+/// <summary>Another rig of the harbour, with other joints.</summary>
+[SkeletonFile("trolley.gltf")]
+public sealed class Trolley : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var axle = rig.Skeleton("trolley").Root("axle", at: new(0, 2, 0));
+        rig.Drive(axle.Child("wheel", at: new(0, 0, 1.5f))).ByChannels(rig.Control("roll").PlacedAt(axle));
+        rig.Drive(axle).ByChannels(rig.Control("push").PlacedAt(axle));
+    }
+}
+
+public sealed class TrolleyClips : IClipsFor<Trolley>
+{
+    public IEnumerable<Clip> Clips() => [new Clip("push", seconds: 1).MoveAlong("push", Axis.Z, (0, 0), (1, 1))];
 }

@@ -17,11 +17,13 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
         List<CheckedRig> rigs = [.. RigCatalogue.Of(surroundings).Choose(request.Rig).Select(CheckedRig.Of)];
         var clipsOf = rigs.Where(rig => rig.IsGood).ToDictionary(rig => rig, rig => rig.Entry.Clips());
         AskedClips.Check(request.Clips, clipsOf.Values);
+        // What no clip could make good is told of any rig before something is written for the first.
+        var writers = clipsOf.ToDictionary(known => known.Key, known => WriterFor(known.Key, known.Value, profile));
         var results = new List<object>();
         var isGood = true;
         foreach (var rig in rigs)
         {
-            if (rig.Compiled is not { } compiled)
+            if (!rig.IsGood)
             {
                 isGood = false;
                 if (request.Json)
@@ -32,14 +34,14 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
             }
 
             var (clips, failures) = (AskedClips.Among(request.Clips, clipsOf[rig]), AskedClips.FailuresAmong(request.Clips, clipsOf[rig]));
-            if (clips.Count + failures.Count == 0 || (request.Rig is null ? rig.Entry.FindSkeleton(surroundings, request.Skeleton) : rig.Entry.NeedSkeleton(surroundings, request.Skeleton)) is not { } skeleton)
+            if (writers[rig] is not { } writer)
             {
                 if (!request.Json)
                     surroundings.Tell($"{rig.Name}: not baked, {(clips.Count > 0 ? "it names no delivered file" : request.Clips.Count > 0 ? "it has no clip of those asked for" : "the project has no clips for it")}");
                 continue;
             }
 
-            var written = clips.Count == 0 ? null : Write(new ProfileWriter(compiled, GltfFile.Read(skeleton), profile), rig.Name, clips, (clip, problem) => failures.Add(clipsOf[rig].Failed(clip, problem)), cancellation);
+            var written = clips.Count == 0 ? null : Write(writer, rig.Name, clips, (clip, problem) => failures.Add(clipsOf[rig].Failed(clip, problem)), cancellation);
             isGood &= failures.Count == 0 && written?.Reports.All(report => report.Holds) != false;
             results.Add(new { rig = rig.Name, manifest = written?.Manifest, clips = written?.Reports ?? [], failedClips = failures });
             if (!request.Json)
@@ -49,6 +51,17 @@ internal sealed class ProfileCommand(Surroundings surroundings, BakeRequest requ
         if (request.Json)
             JsonReport.Write(surroundings.Output, new { profile = profile.Name, rigs = results });
         return isGood ? ExitCode.Ok : ExitCode.Failed;
+    }
+
+    /// <summary>What bakes a rig's clips; none where it has none of those asked for, or names no delivered file.</summary>
+    private ProfileWriter? WriterFor(CheckedRig rig, ProjectClips clips, EngineProfile profile)
+    {
+        if (AskedClips.Among(request.Clips, clips).Count + AskedClips.FailuresAmong(request.Clips, clips).Count == 0
+            || (request.Rig is null ? rig.Entry.FindSkeleton(surroundings, request.Skeleton) : rig.Entry.NeedSkeleton(surroundings, request.Skeleton)) is not { } skeleton)
+            return null;
+        var delivered = GltfFile.Read(skeleton);
+        RigBaker.CheckFits(rig.Compiled!, delivered, profile.Bake.RootMotion);
+        return new ProfileWriter(rig.Compiled!, delivered, profile);
     }
 
     /// <summary>Bakes what can be baked; null where that is nothing. What a batch told of the files before speaks of them no longer.</summary>
