@@ -79,9 +79,9 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
     private void NoteOptions(Machine machine, object self, object?[] arguments, object? result)
     {
         if (member!.Called.Name.StartsWith("set_", StringComparison.Ordinal))
-            machine.Calls.Give(self, arguments[arguments.Length - 1]);
+            machine.Calls.Give(self, member.Called.Name, arguments[arguments.Length - 1]);
         else if (member.Called.Name == "<Clone>$" && result is not null)
-            machine.Calls.Give(result, self);
+            machine.Calls.GiveAll(result, self);
     }
 
     // A program may have built another rig before that leaves a handle there: that is refused as well, for another reason.

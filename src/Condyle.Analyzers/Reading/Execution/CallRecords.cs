@@ -9,7 +9,7 @@ internal sealed class CallRecords
     private readonly List<RecipeRecord> recipes = [];
 
     // Options are told apart by themselves: others may say the same.
-    private readonly ConditionalWeakTable<object, List<object?>> givenTo = new();
+    private readonly ConditionalWeakTable<object, Dictionary<string, object?>> givenTo = new();
 
     /// <summary>The calls of recipes, in the order in which they were made.</summary>
     public IReadOnlyList<RecipeRecord> Recipes => recipes;
@@ -43,25 +43,23 @@ internal sealed class CallRecords
 
     public void Add(RecipeRecord recipe) => recipes.Add(recipe);
 
-    /// <summary>Notes what options of a recipe are given: a value, or the options that they are a changed copy of.</summary>
-    public void Give(object options, object? value) => givenTo.GetOrCreateValue(options).Add(value);
+    /// <summary>Notes what a setter gives options of a recipe.</summary>
+    public void Give(object options, string setter, object? value) => givenTo.GetOrCreateValue(options)[setter] = value;
+
+    /// <summary>Notes that options begin as a copy of others.</summary>
+    public void GiveAll(object options, object others)
+    {
+        if (givenTo.TryGetValue(others, out var given))
+            givenTo.GetValue(options, _ => new(given));
+    }
 
     /// <summary>The texts that a recipe is given, itself or in its options.</summary>
-    public IReadOnlyList<TextValue> TextsGivenTo(IEnumerable<object?> arguments)
+    public IEnumerable<TextValue> TextsGivenTo(IEnumerable<object?> arguments) => arguments.SelectMany(argument => argument switch
     {
-        var texts = new List<TextValue>();
-        var pending = new Stack<object?>(arguments);
-        while (pending.Count > 0)
-        {
-            var next = pending.Pop();
-            if (next is TextValue text)
-                texts.Add(text);
-            else if (next is not (null or IHandle) && givenTo.TryGetValue(next, out var values))
-                values.ForEach(pending.Push);
-        }
-
-        return texts;
-    }
+        TextValue text => [text],
+        not (null or IHandle) when givenTo.TryGetValue(argument, out var given) => TextsGivenTo(given.Values),
+        _ => [],
+    });
 
     /// <summary>Forgets the calls that said what is cut off the log: the events from one on up to its end.</summary>
     public void Cut(int first, int end)
