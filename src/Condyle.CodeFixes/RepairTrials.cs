@@ -33,9 +33,9 @@ internal sealed class RepairTrials
 
     private async Task<bool> Passes(Project project, PlannedRepair repair, CancellationToken cancellation)
     {
-        var edits = SolutionEdits.Of(project.Solution, [.. taken, (project, repair.Edits)]);
-        var changed = await edits.Apply(cancellation).ConfigureAwait(false);
-        foreach (var id in edits.Documents)
+        var changed = await SolutionEdits.Of(project.Solution, [.. taken, (project, repair.Edits)]).Apply(cancellation).ConfigureAwait(false);
+        // What others changed was tried with them.
+        foreach (var id in SolutionEdits.Of(project, repair.Edits).Documents)
         {
             if (!readings.TryGetValue(id, out var reading))
                 readings[id] = reading = await RigReading.Of(project.Solution.GetDocument(id)!, cancellation).ConfigureAwait(false);
