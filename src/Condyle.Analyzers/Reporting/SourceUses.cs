@@ -14,6 +14,7 @@ internal sealed class SourceUses
     private readonly RecipeTexts recipes;
     private readonly Dictionary<(Seam, string, string), bool> wantedByUses = [];
     private readonly Dictionary<(string, TextSpan, object), bool> wantedByCalls = [];
+    private readonly Dictionary<(Origin, string, string), bool> wantedByRecipes = [];
 
     public SourceUses(IEnumerable<ReadPath> paths)
     {
@@ -67,8 +68,8 @@ internal sealed class SourceUses
             && text.Seams.Contains(seam)));
 
     /// <summary>Whether a literal is there for recipes alone, and right names of all that they build come of another text in its place.</summary>
-    public bool EachRecipeWants(Origin literal, string from, string to) =>
-        !observed.Contains(literal) && !byLiteral.ContainsKey(literal) && recipes.EachWants(literal, from, to);
+    public bool EachRecipeWants(Origin literal, string from, string to) => Once(wantedByRecipes, (literal, from, to), () =>
+        !observed.Contains(literal) && !byLiteral.ContainsKey(literal) && recipes.EachWants(literal, from, to));
 
     // Files are looked at side by side.
     private static bool Once<TKey>(Dictionary<TKey, bool> known, TKey key, Func<bool> answer)
