@@ -149,6 +149,19 @@ public sealed class SheetTests
     }
 
     [Fact]
+    public void A_model_file_of_a_rig_that_the_project_doesnt_have_is_compared_with_the_one_that_is_named()
+    {
+        using var program = new TestProgram(typeof(Derrick));
+        Assert.Equal(0, program.Run("tree", "--out", program["derrick.json"], "--json"));
+        Assert.Equal(program["derrick.json"], JsonDocument.Parse(program.Output).RootElement.GetProperty("file").GetString());
+        program.Types = [typeof(LongDerrick)];
+        Assert.Equal(2, program.Run("compare", program["derrick.json"]));
+        Assert.Equal($"error: {program["derrick.json"]}: its rig 'Derrick' is none of this project. Say with --rig what to compare it with. The nearest: 'LongDerrick'.", program.Error.Trim());
+        Assert.Equal(0, program.Run("compare", program["derrick.json"], "--rig", "LongDerrick"));
+        Assert.Contains($"since {program["derrick.json"]}, which has Derrick", program.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_changed_is_told_as_a_reviewer_reads_it()
     {
         using var program = new TestProgram(typeof(Derrick));

@@ -27,14 +27,19 @@ internal sealed class RigCatalogue
         return new RigCatalogue(rigs);
     }
 
+    /// <summary>Whether a rig has this name.</summary>
+    public bool Has(string name) => Named(name) is not null;
+
     /// <summary>The rig of this name, or all of them where no name is given.</summary>
     /// <exception cref="BadInputException">There is no such rig.</exception>
     public IReadOnlyList<RigEntry> Choose(string? name)
     {
         if (name is null)
             return Rigs;
-        return Rigs.FirstOrDefault(rig => rig.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } found
+        return Named(name) is { } found
             ? [found]
             : throw new BadInputException("--rig", "is no rig of this project", Nearest.To(name, Rigs.Select(rig => rig.Name)), name);
     }
+
+    private RigEntry? Named(string name) => Rigs.FirstOrDefault(rig => rig.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
 }

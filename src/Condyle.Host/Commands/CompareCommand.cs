@@ -15,7 +15,7 @@ internal sealed class CompareCommand(Surroundings surroundings)
     public int Run(string before, string? after, string? rig, bool json)
     {
         var was = SheetFile.Read(before);
-        var now = after is null ? SheetWriter.Of(Find(was, rig).Examine()) : SheetFile.Read(after);
+        var now = after is null ? SheetWriter.Of(Counterpart(was, before, rig).Examine()) : SheetFile.Read(after);
         var changes = SheetComparison.Of(was, now);
         if (json)
             JsonReport.Write(surroundings.Output, new { rig = now.Rig, rigBefore = was.Rig, before, after, changes });
@@ -24,9 +24,13 @@ internal sealed class CompareCommand(Surroundings surroundings)
         return ExitCode.Ok;
     }
 
-    private RigEntry Find(RigSheet was, string? rig) => RigCatalogue.Of(surroundings).Choose(rig ?? was.Rig) is [var only]
-        ? only
-        : throw new BadInputException("compare", "one rig is compared", "Say which with --rig");
+    private RigEntry Counterpart(RigSheet was, string before, string? rig)
+    {
+        var catalogue = RigCatalogue.Of(surroundings);
+        if (rig is null && !catalogue.Has(was.Rig))
+            throw new BadInputException(before, $"its rig '{was.Rig}' is none of this project", $"Say with --rig what to compare it with. {Nearest.To(was.Rig, catalogue.Rigs.Select(entry => entry.Name))}");
+        return catalogue.Choose(rig ?? was.Rig).Single();
+    }
 
     private void Show(string rig, string before, IReadOnlyList<SheetChange> changes)
     {

@@ -13,7 +13,7 @@ internal sealed class TreeCommand(Surroundings surroundings)
     {
         List<RigSheet> sheets = [.. RigCatalogue.Of(surroundings).Choose(rig).Select(entry => SheetWriter.Of(entry.Examine()))];
         if (output is not null)
-            Write(sheets is [var only] ? only : throw new BadInputException("--out", $"one rig goes into a file, and there are {sheets.Count}", "Say which with --rig"), output);
+            Write(sheets is [var only] ? only : throw new BadInputException("--out", $"one rig goes into a file, and there are {sheets.Count}", "Say which with --rig"), output, json);
         else if (json)
             JsonReport.Write(surroundings.Output, new { rigs = sheets });
         else
@@ -30,7 +30,7 @@ internal sealed class TreeCommand(Surroundings surroundings)
         }
     }
 
-    private void Write(RigSheet sheet, string output)
+    private void Write(RigSheet sheet, string output, bool json)
     {
         switch (Path.GetExtension(output).ToLowerInvariant())
         {
@@ -47,6 +47,9 @@ internal sealed class TreeCommand(Surroundings surroundings)
                 throw new BadInputException(output, "it isn't known what to write there", "Name the file .svg (a picture), .txt (lines) or .json (a model file for compare)");
         }
 
-        surroundings.Tell($"wrote {output}");
+        if (json)
+            JsonReport.Write(surroundings.Output, new { rig = sheet.Rig, file = output });
+        else
+            surroundings.Tell($"wrote {output}");
     }
 }
