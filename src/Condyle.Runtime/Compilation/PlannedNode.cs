@@ -65,14 +65,11 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     /// <summary>Whether somebody reads its channels by themselves.</summary>
     public bool ChannelsAreRead => Node.IsExported || IsMeasured || HasOnTop || Parts.Count > 0;
 
-    /// <summary>Whether an angle is measured in its channels.</summary>
+    /// <summary>Whether an angle is measured in its channels, or a falloff shares them out.</summary>
     public bool IsMeasured { get; set; }
 
-    /// <summary>Whether others take a share of how its channels change.</summary>
-    public bool IsShared { get; private set; }
-
     /// <summary>Whether its channels are written for those who ask after an evaluation, and nobody reads them before.</summary>
-    public bool LeavesChannels => IsFramedByWriter && !IsMeasured && !IsShared;
+    public bool LeavesChannels => IsFramedByWriter && !IsMeasured;
 
     /// <summary>Whether somebody reads its world frame without scale.</summary>
     public bool FrameIsRead { get; set; }
@@ -135,7 +132,6 @@ internal sealed class PlannedNode(RigNode node, Trs rest)
     {
         Falloff ??= new FalloffWriter(this);
         Falloff.Add(share);
-        share.Source.IsShared = true;
         GatherWriters();
     }
 

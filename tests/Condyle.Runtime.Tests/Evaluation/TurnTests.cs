@@ -1,4 +1,6 @@
 using System.Numerics;
+using Condyle.Evaluation;
+using Condyle.Runtime.Matching;
 
 namespace Condyle.Runtime.Tests.Evaluation;
 
@@ -64,6 +66,32 @@ public class TurnTests
                 }
             }
         }
+    }
+
+    /// <summary>What is turned needs to be no joint and no control: nobody but the falloff reads the channels of a group that is driven or blended.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_falloff_shares_the_turn_of_a_group_that_a_sentence_turns(bool isBlended)
+    {
+        var rig = DefinedRig.Compile(rig =>
+        {
+            var root = rig.Skeleton("winch").Root("rope_0");
+            var tip = root.Child("rope_1", at: new(0, 0.5f, 0));
+            var crank = rig.Control("crank").PlacedAt(root).Lock(Channels.Scale);
+            var drum = rig.Group("drum_group").PlacedAt(root);
+            if (isBlended)
+                rig.Blend(drum).From(crank, 1);
+            else
+                rig.Drive(drum).ByChannels(crank);
+            rig.Falloff(rig.Chain(root, tip)).From(drum);
+        });
+        var live = rig.NewInstance();
+        live.SetTurn(0, Quaternion.CreateFromAxisAngle(Vector3.UnitZ, 1));
+        live.Evaluate();
+        var (tip, should) = (live.JointWorld(1), new LivePose(rig.LimbTable, live).Frames.WorldOf(rig.LimbTable.Model.Nodes.Last(node => node.IsExported)));
+        Assert.True(((Vector3d)tip.Translation - should.Origin).Length < 1e-5, $"the tip is at {tip.Translation} and should be at {should.Origin}");
+        Assert.True(Math.Abs(tip.Translation.X) > 0.2f);
     }
 
     private static void Pull(RigInstance instance, Quaternion turn, Vector3 by)
