@@ -18,19 +18,18 @@ internal sealed class MatchNotes
         foreach (var note in notes)
         {
             var about = note.Text.Split('\'') is [_, var name, ..] ? name : note.Text;
-            var line = string.Create(CultureInfo.InvariantCulture, $"{time:0.##} s: {note.Text}");
             if (!seen.TryGetValue((note.Kind, about), out var told))
             {
-                told = (all.Count, off);
-                all.Add(line);
+                told.Line = all.Count;
+                all.Add("");
             }
-            else if (off > told.Off)
+            else if (off <= told.Off)
             {
-                told.Off = off;
-                all[told.Line] = line;
+                continue;
             }
 
-            seen[(note.Kind, about)] = told;
+            seen[(note.Kind, about)] = (told.Line, off);
+            all[told.Line] = string.Create(CultureInfo.InvariantCulture, $"{time:0.##} s: {note.Text}");
         }
     }
 }
