@@ -204,7 +204,7 @@ public sealed class OtherVerbsTests
         Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--choice", "hand.space=chest"));
         Assert.Contains("hand.space", program.Error, StringComparison.Ordinal);
         Assert.Equal(2, program.Run("match", program["turn.bvh"], "--out", program.Path));
-        Assert.Contains("has no joint of the rig 'Hoist'. Say with a JointMap which is which.", program.Error, StringComparison.Ordinal);
+        Assert.Contains("has no joint of the rig 'Hoist'. Say by a JointMap, or by --joint, which is which.", program.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -205,7 +205,7 @@ public sealed class MotionMatchTests : IDisposable
         { "hips", " 'hipps' at motion 'walk' is mapped, but the motion has no such joint. The nearest: 'hips', " },
         { "pelvis", " 'hips' at motion 'walk' is mapped to 'pelviss', which is no joint of the rig 'Rig'. The nearest: 'pelvis'." },
         { "twice", " 'upperChest' at motion 'walk' is mapped to 'chest', and so is 'hips'. Map one of them." },
-        { "none", " at motion 'walk' has no joint of the rig 'Rig'. Say with a JointMap which is which. Its joints: 'hips', 'upperChest', 'leftUpperArm', 'leftLowerArm', 'leftHand', 'leftFoot'." },
+        { "none", " motion 'walk' has no joint of the rig 'Rig'. Say by a JointMap, or by --joint, which is which. Its joints: 'hips', 'upperChest', 'leftUpperArm', 'leftLowerArm', 'leftHand', 'leftFoot'." },
     };
 
     [Theory]

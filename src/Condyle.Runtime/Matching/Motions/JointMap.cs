@@ -60,11 +60,11 @@ public sealed class JointMap
         }
 
         return bound.Any(index => index >= 0) ? bound
-            : throw Wrong(motion, $"has no joint of the rig '{rig.Name}'", $"Say with a JointMap which is which. Its joints: {string.Join(", ", motion.JointNames.Take(10).Select(name => $"'{name}'"))}", null);
+            : throw new BadInputException(motion.File, $"motion '{motion.Name}' has no joint of the rig '{rig.Name}'", $"Say by a JointMap, or by --joint, which is which. Its joints: {string.Join(", ", motion.JointNames.Take(10).Select(name => $"'{name}'"))}");
     }
 
     private static string Nearest(string name, IEnumerable<string> known) =>
         $"The nearest: {string.Join(", ", NearestNames.To(name, known, MostSuggestions).Select(near => $"'{near}'"))}";
 
-    private static BadInputException Wrong(JointMotion motion, string problem, string remedy, string? joint) => new(motion.File, problem, remedy, joint, $"motion '{motion.Name}'");
+    private static BadInputException Wrong(JointMotion motion, string problem, string remedy, string joint) => new(motion.File, problem, remedy, joint, $"motion '{motion.Name}'");
 }
