@@ -71,17 +71,21 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
             machine.Calls.Add(new RecipeRecord(first, last, new CallRecord(this, path, arguments), result));
         else if (last > first)
             machine.Calls.Add(first, last, new CallRecord(this, path, arguments));
-        else if (self is not null and not IHandle)
+        else if (self is not IHandle)
             NoteOptions(machine, self, arguments, result);
         return result;
     }
 
-    private void NoteOptions(Machine machine, object self, object?[] arguments, object? result)
+    // Options are asked what they say, or compared, by everything else than what makes them.
+    private void NoteOptions(Machine machine, object? self, object?[] arguments, object? result)
     {
-        if (member!.Called.Name.StartsWith("set_", StringComparison.Ordinal))
-            machine.Calls.Give(self, member.Called.Name, arguments[arguments.Length - 1]);
-        else if (member.Called.Name == "<Clone>$" && result is not null)
+        var name = member!.Called.Name;
+        if (self is not null && name.StartsWith("set_", StringComparison.Ordinal))
+            machine.Calls.Give(self, name, arguments[arguments.Length - 1]);
+        else if (name == "<Clone>$" && self is not null && result is not null)
             machine.Calls.GiveAll(result, self);
+        else if (result is TextValue || !name.StartsWith("get_", StringComparison.Ordinal))
+            Array.ForEach([self, .. arguments], given => machine.Calls.Observe(given is TextValue ? null : given));
     }
 
     // A program may have built another rig before that leaves a handle there: that is refused as well, for another reason.

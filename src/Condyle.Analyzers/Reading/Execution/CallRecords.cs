@@ -11,6 +11,9 @@ internal sealed class CallRecords
     // Options are told apart by themselves: others may say the same.
     private readonly ConditionalWeakTable<object, Dictionary<string, object?>> givenTo = new();
 
+    // Each is gone into once: a long chain of records is looked at link by link.
+    private readonly ConditionalWeakTable<object, object> lookedInto = new();
+
     /// <summary>The calls of recipes, in the order in which they were made.</summary>
     public IReadOnlyList<RecipeRecord> Recipes => recipes;
 
@@ -69,11 +72,42 @@ internal sealed class CallRecords
         recipes.RemoveAll(recipe => recipe.First >= first);
     }
 
+    /// <summary>Notes that the code looks at a value, and so at the texts in it.</summary>
     public void Observe(object? value)
     {
         if (value is TextValue text)
             Observed.UnionWith(text.Origins);
+        else if (PartsOf(value) is { Count: > 0 })
+            ObserveParts(value!);
     }
+
+    private void ObserveParts(object whole)
+    {
+        var pending = new Stack<object?>([whole]);
+        while (pending.Count > 0)
+        {
+            var next = pending.Pop();
+            if (next is TextValue text)
+            {
+                Observed.UnionWith(text.Origins);
+            }
+            else if (PartsOf(next) is { Count: > 0 } parts && !lookedInto.TryGetValue(next!, out _))
+            {
+                lookedInto.Add(next!, this);
+                foreach (var part in parts)
+                    pending.Push(part);
+            }
+        }
+    }
+
+    /// <summary>What is compared where a value is.</summary>
+    private IReadOnlyCollection<object?> PartsOf(object? value) => value switch
+    {
+        null or ValueType or IHandle => [],
+        TupleValue tuple => tuple.Items,
+        ObjectValue { Type.ComparesByParts: true } parts => parts.Fields,
+        _ => givenTo.TryGetValue(value, out var given) ? given.Values : [],
+    };
 }
 
 /// <summary>A call into Condyle as it was made.</summary>

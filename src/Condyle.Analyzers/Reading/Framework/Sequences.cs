@@ -105,12 +105,18 @@ internal static class Sequences
             CollectionValue own => own,
             ReadOnlyValue { Inner: var inner } => ItemsOf(inner, machine),
             EnumeratorValue { IsOpen: false } enumerator => Rest(enumerator),
-            TextValue text => text.TryKnown(out var known) ? known.Select(character => (object?)character) : null,
+            TextValue text => CharactersOf(text, machine),
             IHandle handle and IEnumerable items => Handles.DraftOf(handle).IsOpen(handle.Id) ? null : items.Cast<object?>(),
             IEnumerable items => items.Cast<object?>(),
             ObjectValue own => OfObject(own, machine),
             _ => null,
         };
+    }
+
+    private static IEnumerable<object?>? CharactersOf(TextValue text, Machine machine)
+    {
+        machine.Calls.Observe(text);
+        return text.TryKnown(out var known) ? known.Select(character => (object?)character) : null;
     }
 
     // An object hands out an enumerator: an iterator's items, or an object that moves on and has a current item.

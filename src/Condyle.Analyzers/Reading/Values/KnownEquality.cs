@@ -21,7 +21,7 @@ internal class KnownEquality : IEqualityComparer<object?>
         (ObjectValue x, _) when AreEqual(x, b) is { } answer => answer,
         (ObjectValue x, ObjectValue y) => x.Type.ComparesByParts && x.Type == y.Type && PartsAreEqual(x.Fields, y.Fields),
         (OpenValue, _) or (_, OpenValue) => false,
-        _ => a.Equals(b),
+        _ => OthersAreEqual(a, b),
     };
 
     public int GetHashCode(object? value) => value switch
@@ -32,7 +32,7 @@ internal class KnownEquality : IEqualityComparer<object?>
         ObjectValue own when HashOf(own) is { } hash => hash,
         ObjectValue { Type.ComparesByParts: true } parts => HashOf(parts.Fields),
         ObjectValue identity => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(identity),
-        _ => value.GetHashCode(),
+        _ => HashOfOther(value),
     };
 
     /// <summary>Whether nothing in a value is open, so that comparing it gives a sure answer.</summary>
@@ -54,6 +54,10 @@ internal class KnownEquality : IEqualityComparer<object?>
     protected virtual bool AreEqual(TextValue a, TextValue b) => a.TryKnown(out var x) && b.TryKnown(out var y) && x == y;
 
     protected virtual int HashOf(TextValue text) => text.ToString().GetHashCode();
+
+    protected virtual bool OthersAreEqual(object a, object b) => a.Equals(b);
+
+    protected virtual int HashOfOther(object value) => value.GetHashCode();
 
     private bool PartsAreEqual(object?[] a, object?[] b)
     {

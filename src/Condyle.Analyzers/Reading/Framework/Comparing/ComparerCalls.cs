@@ -13,7 +13,7 @@ internal static class ComparerCalls
     private static readonly ComparerValue Identity = new(Equality, Orders.Default, _ => new Equalities.OfIdentity());
 
     private static readonly Dictionary<StringComparison, ComparerValue> OfTexts = Enum.GetValues(typeof(StringComparison)).Cast<StringComparison>()
-        .ToDictionary(how => how, how => new ComparerValue(Texts, _ => new TextOrder(how), _ => new Equalities.OfTexts(how)));
+        .ToDictionary(how => how, how => new ComparerValue(Texts, _ => new TextOrder(how), machine => new Equalities.OfTexts(how, machine)));
 
     public static void Register()
     {

@@ -16,7 +16,7 @@ internal static class Equalities
     };
 
     /// <summary>Equality of texts in a given way of comparing them.</summary>
-    internal sealed class OfTexts(StringComparison how) : IEqualityComparer<object?>
+    internal sealed class OfTexts(StringComparison how, Machine machine) : IEqualityComparer<object?>
     {
         public new bool Equals(object? a, object? b) => TextComparison.AreEqual(Known(a), Known(b), how) ?? throw new AnswerIsOpen("whether two texts are the same depends on the culture");
 
@@ -27,12 +27,16 @@ internal static class Equalities
             _ => 0, // What a culture takes for the same must have the same hash.
         };
 
-        private static string? Known(object? value) => value switch
+        private string? Known(object? value)
         {
-            null => null,
-            TextValue text when text.TryKnown(out var known) => known,
-            _ => throw new AnswerIsOpen("whether two texts are the same isn't known"),
-        };
+            machine.Calls.Observe(value);
+            return value switch
+            {
+                null => null,
+                TextValue text when text.TryKnown(out var known) => known,
+                _ => throw new AnswerIsOpen("whether two texts are the same isn't known"),
+            };
+        }
     }
 
     /// <summary>Equality by the user's own functions.</summary>
