@@ -40,7 +40,10 @@ internal sealed class FrameRateBound
     private void Work(int frame)
     {
         gap = frame;
-        var (here, next) = (BendAt(frame), BendAt(Math.Min(frame + 1, frames - 1)));
+
+        // At an end of the clip the bend at the end itself isn't known: the nearest two are, since one alone may be where the motion turns from one bend to the other.
+        var first = Math.Clamp(frame, 1, Math.Max(1, frames - 3));
+        var (here, next) = (BendAt(first), BendAt(Math.Min(first + 1, Math.Max(1, frames - 2))));
         var places = playback.At(frame, 0);
         foreach (var joint in rig.Joints)
         {
@@ -53,13 +56,12 @@ internal sealed class FrameRateBound
         }
     }
 
-    private (double Metres, double Radians)[] BendAt(int frame)
+    private (double Metres, double Radians)[] BendAt(int middle)
     {
-        var slot = frame % 2;
-        if (bendsOf[slot] == frame)
+        var slot = middle % 2;
+        if (bendsOf[slot] == middle)
             return bends[slot];
-        bendsOf[slot] = frame;
-        var middle = Math.Clamp(frame, 1, Math.Max(1, frames - 2));
+        bendsOf[slot] = middle;
 
         // Two samples alone bend nothing that anyone could see: all the way between them counts.
         var (before, at, after) = (SampleAt(middle - 1), SampleAt(middle), SampleAt(frames < 3 ? middle - 1 : middle + 1));

@@ -88,6 +88,14 @@ public sealed class KeyReductionTests
         Assert.True(report.BetweenBound is { Holds: true, IsAsked: false }, report.BetweenBound.ToString());
     }, iter: 40, threads: 1);
 
+    /// <summary>Where a twist goes over from one bend to the other near the clip's start, the first samples alone bend hardly at all.</summary>
+    [Theory]
+    [InlineData(51, 5)]
+    [InlineData(173, 22)]
+    [InlineData(196, 28)]
+    public void A_motion_that_bends_little_at_its_very_start_is_held_to_what_it_bends_next(int frames, int rate) =>
+        Assert.True(Bake.Run(CargoArm.Compiled(frames), CargoArm.Lift(), new BakeSettings { FramesPerSecond = rate }).Report.BetweenBound.Holds);
+
     /// <summary>
     /// Whether a joint turns by more than 2° within a millisecond, as where both copies of the arm come to stand half a turn apart: no frames can follow that.
     /// One that snapped by 3° was seen to stray beyond what 27 frames a second allow.
