@@ -71,7 +71,7 @@ internal sealed partial class RepairEdits
     /// <summary>Which one of the sources that a call gave a blend is that of an event.</summary>
     private static Turn TurnOf(ReadPath path, int said, CallRecord call)
     {
-        var given = path.Model.Blends.FirstOrDefault(blend => blend.Sources.Exists(source => source.Event == said))?.Sources
+        var given = path.BlendGiven(said)?.Sources
             .Where(source => path.Calls.Find(source.Event) is { } other && other.Path == call.Path && other.Call.Span == call.Call.Span).Select(source => source.Event).ToList();
         return given is null ? default : new(given.IndexOf(said), given.Count);
     }
