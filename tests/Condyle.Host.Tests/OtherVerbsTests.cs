@@ -153,59 +153,11 @@ public sealed class OtherVerbsTests
         Assert.Equal(0, program.Run("match", program["baked.glb"], "--animation", "unload", "--limbs", "solved", "--rest", "keepframes", "--up", "y", "--out", program["desk.glb"]));
     }
 
-    [Fact]
-    public void Match_says_which_dials_the_motion_needs()
-    {
-        using var program = new TestProgram(typeof(Winch));
-        program.Write("hoist.gltf", Hoist.Delivered);
-        program.Write("turn.bvh", "HIERARCHY\nROOT arm\n{\nOFFSET 0 200 0\nCHANNELS 3 Zrotation Xrotation Yrotation\nJOINT load\n{\nOFFSET 0 0 150\nCHANNELS 3 Zrotation Xrotation Yrotation\n}\n}\nMOTION\nFrames: 2\nFrame Time: 0.5\n0 0 0 0 0 0\n0 0 50 0 40 0\n");
-        Assert.Equal(0, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--out", program.Path));
-        Assert.Matches("'hook' within .*40°, at 0\\.5 s", program.Output); // it is off in degrees alone, and most at the end
-        Assert.Contains("'slew.crank' stays at its default, and would bring 'hook' nearer at 0.5 s: a match sets no dials. Key it in the file", program.Output, StringComparison.Ordinal);
-        Assert.Equal(0, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--out", program.Path, "--json"));
-        var needed = System.Text.Json.JsonDocument.Parse(program.Output).RootElement.GetProperty("neededDials");
-        Assert.Equal("slew.crank", Assert.Single(needed.EnumerateArray()).GetProperty("dial").GetString());
-    }
-
     [Theory]
     [InlineData("walk", "walk")]
     [InlineData("week 3: haul/lift", "week 3_ haul_lift")]
     [InlineData("a\\b|c\n", "a_b_c_")]
     public void A_motion_is_a_part_of_a_files_name_on_every_system(string motion, string part) => Assert.Equal(part, Condyle.Host.Commands.OutputPlace.NameFor(motion));
-
-    [Fact]
-    public void Match_puts_motion_onto_the_controls_and_bake_takes_the_result()
-    {
-        using var program = new TestProgram(typeof(Hoist));
-        program.Write("hoist.gltf", Hoist.Delivered);
-        program.Write("turn.bvh", "HIERARCHY\nROOT arm\n{\nOFFSET 0 200 0\nCHANNELS 3 Zrotation Xrotation Yrotation\nJOINT load\n{\nOFFSET 0 0 150\nCHANNELS 3 Zrotation Xrotation Yrotation\n}\n}\nMOTION\nFrames: 2\nFrame Time: 0.5\n0 0 0 0 0 0\n0 0 50 0 0 0\n");
-        Assert.Equal(0, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--out", program.Path, "--fps", "30"));
-        Assert.StartsWith("Hoist: turn, 0.5 s, within 0", program.Output, StringComparison.Ordinal);
-        Assert.Contains($"wrote {program["hoist_turn_controls.glb"]}", program.Output, StringComparison.Ordinal);
-        Assert.Equal(0, program.Run("bake", program["hoist_turn_controls.glb"], "--out", program["build"]));
-        Assert.DoesNotContain("stays at its default", program.Output, StringComparison.Ordinal);
-        Assert.Equal(0, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--out", program["matched.glb"]));
-        Assert.Contains($"wrote {program["matched.glb"]}", program.Output, StringComparison.Ordinal);
-
-        // Each animation of a file becomes a file: it is called after the motion.
-        Assert.Equal(0, program.Run("match", program["build/hoist_turn_controls.glb"], "--animation", "turn", "--out", program["again"]));
-        Assert.Contains($"wrote {program["again/hoist_turn_controls.glb"]}", program.Output, StringComparison.Ordinal);
-
-        Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm"));
-        Assert.Contains("--joint: 'arm' doesn't say which joint is which. Write FROM=TO", program.Error, StringComparison.Ordinal);
-        foreach (var wrong in new[] { "hand.space", "hand.space=chest@soon", "hand.space=@1", "hand.space=base@1,5" })
-        {
-            Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--choice", wrong));
-            Assert.Contains($"--choice: '{wrong}' doesn't say which option a choice has. Write NAME=OPTION", program.Error, StringComparison.Ordinal);
-        }
-
-        Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--choice", "hand.space=base@9"));
-        Assert.Contains("'hand.space=base@9' comes after the motion, which ends at 0.5 s. Give a time within it.", program.Error, StringComparison.Ordinal);
-        Assert.Equal(2, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "load=hook", "--choice", "hand.space=chest"));
-        Assert.Contains("hand.space", program.Error, StringComparison.Ordinal);
-        Assert.Equal(2, program.Run("match", program["turn.bvh"], "--out", program.Path));
-        Assert.Contains("has no joint of the rig 'Hoist'. Say by a JointMap, or by --joint, which is which.", program.Error, StringComparison.Ordinal);
-    }
 
     [Fact]
     public void A_program_without_rigs_says_what_to_add()
@@ -242,6 +194,7 @@ public sealed class OtherVerbsTests
     [InlineData("explain")]
     [InlineData("skeleton")]
     [InlineData("controls")]
+    [InlineData("match")]
     public void The_help_of_every_verb_has_examples_that_parse(string verb)
     {
         using var program = new TestProgram(typeof(Hoist));

@@ -45,6 +45,20 @@ public sealed class Winch : IRigDefinition
     }
 }
 
+/// <summary>Hips, and an arm with IK and FK.</summary>
+public sealed class Rigger : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var pelvis = rig.Skeleton("rigger").Root("pelvis", at: new Vector3(0, 1, 0));
+        var shoulder = pelvis.Child("shoulder_left", at: new Vector3(0.2f, 0.5f, 0));
+        var wrist = shoulder.Child("elbow_left", at: new Vector3(0.3f, 0, -0.05f)).Child("wrist_left", at: new Vector3(0.25f, 0, 0.05f));
+        var body = rig.Control("body").PlacedAt(pelvis);
+        rig.Drive(pelvis).ByChannels(body);
+        rig.Limb(rig.Chain(shoulder, wrist), "arm", Side.Left, under: body, rig.Group("systems_group"), rig.Control("world"));
+    }
+}
+
 public sealed class HoistClips : IClipsFor<Hoist>
 {
     public IEnumerable<Clip> Clips() =>

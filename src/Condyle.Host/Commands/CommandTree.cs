@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.CommandLine.Completions;
-using Condyle.Host.Catalogue;
 using Condyle.Rules;
 using Condyle.Runtime;
 
@@ -25,22 +24,10 @@ internal static class CommandTree
             Match(surroundings, options),
         };
         AddBaking(root, surroundings, options, mayHaveNoFile: true);
-        options.Rig.CompletionSources.Add(_ => RigNames(surroundings));
-        HelpWithExamples.AddTo(root, surroundings.Program, () => RigNames(surroundings).FirstOrDefault()?.Label);
+        var rigs = new ExampleRigs(surroundings);
+        options.Rig.CompletionSources.Add(_ => rigs.Names.Select(name => new CompletionItem(name)));
+        HelpWithExamples.AddTo(root, surroundings.Program, rigs);
         return root;
-    }
-
-    private static IEnumerable<CompletionItem> RigNames(Surroundings surroundings)
-    {
-        try
-        {
-            return [.. RigCatalogue.Of(surroundings).Rigs.Select(rig => new CompletionItem(rig.Name))];
-        }
-        catch (BadInputException)
-        {
-            // A program without rigs has no names to complete.
-            return [];
-        }
     }
 
     private static Command List(Surroundings surroundings, Options options)
@@ -140,13 +127,14 @@ internal static class CommandTree
         var animation = new Option<string?>("--animation") { Description = "The animation of a glTF file; without it, the file has one only.", HelpName = "NAME" };
         var joints = new Option<string[]>("--joint") { Description = "Which joint of the motion is which of the rig, as FROM=TO; joints of one name needn't be said.", HelpName = "FROM=TO", AllowMultipleArgumentsPerToken = true, DefaultValueFactory = _ => [] };
         var choices = new Option<string[]>("--choice") { Description = "Which option a choice has, from a time in seconds on or all along: what rides by it, such as a hand by its space, is set so that the motion stays as it is.", HelpName = "NAME=OPTION[@SECONDS]", AllowMultipleArgumentsPerToken = true, DefaultValueFactory = _ => [] };
+        var dials = new Option<string[]>("--dial") { Description = "What a dial is set to, in its unit, all along or by keys at times with lines between: a match turns no dials by itself, and sets the controls so that the motion stays as it is.", HelpName = "NAME=VALUE[@SECONDS]", AllowMultipleArgumentsPerToken = true, DefaultValueFactory = _ => [] };
         var rest = Options.OneOf<RestPolicy>("--rest", "What is kept where the skeletons don't rest alike.");
         var limbs = Options.OneOf<LimbCopy>("--limbs", "Which copy of limbs is shown; both are set.");
         var up = Options.OneOf("--up", "The axis of a BVH file that points up: Y or Z.", Axis.Y, Axis.Z);
         var rate = Options.Number("--fps", "Frames per second, from 1 to 1000; without it, those of the motion, or 30.", "a number of frames per second");
         var command = new Command("match", "Puts motion capture, or a clip of an older skeleton, onto the controls of a rig, says how far each joint is off, and writes the controls with the clip for an animator or for bake.")
         {
-            file, animation, options.Rig, joints, choices, rest, limbs, up, rate, options.Keys, options.Skeleton, options.Folder, options.Json,
+            file, animation, options.Rig, joints, choices, dials, rest, limbs, up, rate, options.Keys, options.Skeleton, options.Folder, options.Json,
         };
         command.SetAction((parsed, cancellation) => Task.Run(
             () => new MatchCommand(surroundings, new MatchRequest(
@@ -155,6 +143,7 @@ internal static class CommandTree
                 parsed.GetValue(options.Rig),
                 parsed.GetValue(joints) ?? [],
                 parsed.GetValue(choices) ?? [],
+                parsed.GetValue(dials) ?? [],
                 new MotionMatchSettings { Rest = parsed.GetValue(rest), Limbs = parsed.GetValue(limbs), FramesPerSecond = parsed.GetValue(rate), Keys = parsed.GetValue(options.Keys) },
                 parsed.GetValue(up),
                 parsed.GetValue(options.Skeleton),

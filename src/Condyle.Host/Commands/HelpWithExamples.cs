@@ -5,9 +5,9 @@ using System.CommandLine.Invocation;
 namespace Condyle.Host.Commands;
 
 /// <summary>The help of a verb, with examples below it that can be copied.</summary>
-internal sealed class HelpWithExamples(HelpAction help, string program, Func<string?> rigName) : SynchronousCommandLineAction
+internal sealed class HelpWithExamples(HelpAction help, string program, ExampleRigs rigs) : SynchronousCommandLineAction
 {
-    /// <summary>For each verb what one may want, and how to say it; RIG is a rig of the project, rig the same in small letters.</summary>
+    /// <summary>For each verb what one may want, and how to say it; RIG is a rig of the project, rig the same in small letters, ACTOR one with limbs and the joints that are mapped: an example that no rig fits is left out.</summary>
     private static readonly Dictionary<string, (string Wanted, string Said)[]> Examples = new(StringComparer.Ordinal)
     {
         [""] =
@@ -34,19 +34,19 @@ internal sealed class HelpWithExamples(HelpAction help, string program, Func<str
         ["skeleton"] = [("what a class of joints is generated from", "skeleton character.glb --out character.gltf")],
         ["match"] =
         [
-            ("an actor's walk, on a controls file that bake takes too", "match walk.bvh --rig RIG --joint hips=pelvis leftUpperArm=shoulder_left"),
-            ("a clip of an older skeleton", "match old_worker.glb --animation walk --rig RIG --rest KeepTurns"),
+            ("an actor's walk, on a controls file that bake takes too", "match walk.bvh --rig ACTOR --joint hips=pelvis leftUpperArm=shoulder_left"),
+            ("a clip of an older skeleton", "match old.glb --rig RIG --rest KeepTurns"),
         ],
         ["controls"] = [("the desk of an animator", "controls --rig RIG --out out"), ("with a clip on it, to be worked on", "controls --rig RIG --clip range_of_motion")],
     };
 
     /// <summary>Puts the examples below the help of all verbs.</summary>
-    public static void AddTo(RootCommand root, string program, Func<string?> rigName)
+    public static void AddTo(RootCommand root, string program, ExampleRigs rigs)
     {
         foreach (var option in root.Options.OfType<HelpOption>())
         {
             if (option.Action is HelpAction plain)
-                option.Action = new HelpWithExamples(plain, program, rigName);
+                option.Action = new HelpWithExamples(plain, program, rigs);
         }
     }
 
@@ -57,14 +57,21 @@ internal sealed class HelpWithExamples(HelpAction help, string program, Func<str
         if (Examples.TryGetValue(command is RootCommand ? "" : command.Name, out var examples))
         {
             var output = parseResult.InvocationConfiguration.Output;
-            var rig = rigName() ?? "NAME";
             output.WriteLine("Examples:");
             foreach (var (wanted, said) in examples)
-                output.WriteLine($"  {$"{program} {Named(said, rig)}".TrimEnd()}\n      {wanted}");
+            {
+                if (Named(said) is { } line)
+                    output.WriteLine($"  {$"{program} {line}".TrimEnd()}\n      {wanted}");
+            }
         }
 
         return exitCode;
     }
 
-    private static string Named(string said, string rig) => string.Join(' ', said.Split(' ').Select(word => word == "RIG" ? rig : word.StartsWith("rig.", StringComparison.Ordinal) ? rig.ToLowerInvariant() + word[3..] : word));
+    private string? Named(string said)
+    {
+        var words = said.Split(' ');
+        var rig = words.Contains("ACTOR") ? rigs.ForActor([.. words.Select(word => word.Split('=')).Where(pair => pair.Length == 2).Select(pair => pair[1])]) : rigs.Names.FirstOrDefault() ?? "NAME";
+        return rig is null ? null : string.Join(' ', words.Select(word => word is "RIG" or "ACTOR" ? rig : word.StartsWith("rig.", StringComparison.Ordinal) ? rig.ToLowerInvariant() + word[3..] : word));
+    }
 }

@@ -21,13 +21,20 @@ internal sealed class MatchCommand(Surroundings surroundings, MatchRequest reque
             : JointMotion.FromGltf(request.File, request.Animation);
         var output = OutputPlace.Of(request.Output, $"{entries[0].Name.ToLowerInvariant()}_{OutputPlace.NameFor(motion.Name)}_controls.glb");
         OutputPlace.CheckLoses(output, delivered, request.File);
-        var result = MotionMatch.Run(rig, motion, MapOf(request.Joints), request.Settings with { Choices = ChosenOptions.Of(request.Choices, rig, motion.Seconds) }, cancellation: cancellation);
+        var result = MotionMatch.Run(rig, motion, MapOf(request.Joints), request.Settings with { Choices = Before(rig, motion.Seconds) }, cancellation: cancellation);
         ControlsFile.Write(rig, delivered, output, [result.Clip]);
         if (request.Json)
             JsonReport.Write(surroundings.Output, new { rig = entries[0].Name, file = output, clip = result.Clip.Name, result.Largest, result.Joints, result.NotInRig, result.NotInMotion, result.Notes, result.NeededDials });
         else
-            Show(entries[0].Name, result, output);
+            Show(rig, entries[0].Name, result, output);
         return ExitCode.Ok;
+    }
+
+    /// <summary>What choices and dials are set to before controls are matched.</summary>
+    private Clip? Before(CompiledRig rig, float seconds)
+    {
+        var (choices, dials) = (ChosenOptions.Of(request.Choices, rig, seconds), TurnedDials.Of(request.Dials, rig, seconds));
+        return choices is not null && dials is not null ? choices.Layer(dials) : choices ?? dials;
     }
 
     private static JointMap MapOf(IReadOnlyList<string> joints)
@@ -46,9 +53,9 @@ internal sealed class MatchCommand(Surroundings surroundings, MatchRequest reque
     // A joint that turns where it stands is off in degrees alone; one tells as much as the other where a tolerance has both, 1 mm and 0.1°.
     private static double HowFar(Deviation off) => Math.Max(off.Metres.Value * 1000, off.Degrees.Value * 10);
 
-    private void Show(string rig, MotionMatchResult result, string output)
+    private void Show(CompiledRig rig, string name, MotionMatchResult result, string output)
     {
-        surroundings.Tell($"{rig}: {result.Clip.Name}, {Say.Seconds(result.Clip.Seconds)}, within {Say.Both(result.Largest)} of the motion");
+        surroundings.Tell($"{name}: {result.Clip.Name}, {Say.Seconds(result.Clip.Seconds)}, within {Say.Both(result.Largest)} of the motion");
         foreach (var joint in result.Joints.Where(joint => joint.From is not null).OrderByDescending(joint => HowFar(joint.Off)).Take(MostJoints))
             surroundings.Tell($"  '{joint.Joint}' within {Say.BothAt(joint.Off)}");
         if (result.NotInRig.Count > 0)
@@ -57,8 +64,14 @@ internal sealed class MatchCommand(Surroundings surroundings, MatchRequest reque
             surroundings.Tell($"  not in the motion: {Say.Names(result.NotInMotion)}");
         foreach (var note in result.Notes)
             surroundings.Tell($"  {note}");
-        foreach (var dial in result.NeededDials)
-            surroundings.Tell($"  '{dial.Dial}' stays at its default, and would bring '{dial.Joint}' nearer at {Say.Seconds(dial.At)}: a match sets no dials. Key it in the file that was written");
+        foreach (var needed in result.NeededDials)
+            surroundings.Tell($"  {Hint(needed, rig.Dials.First(dial => dial.Name == needed.Dial))}");
         surroundings.Tell($"  wrote {output}");
+    }
+
+    private static string Hint(NeededDial needed, CompiledDial dial)
+    {
+        var value = DialValues.Round(dial, needed.Value);
+        return $"'{dial.Name}' stays at its default, {DialValues.Say(dial, dial.AtRest)}, and {DialValues.Say(dial, value)} would bring '{needed.Joint}' nearest at {Say.Seconds(needed.At)}: a match turns no dials by itself. Set it by --dial {dial.Name}={DialValues.Write(value)}";
     }
 }

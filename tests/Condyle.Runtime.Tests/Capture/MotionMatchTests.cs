@@ -68,30 +68,6 @@ public sealed class MotionMatchTests : IDisposable
         }
     }
 
-    /// <summary>Of two dials the motion has turned one: that one is told, and none is once it is keyed.</summary>
-    [Fact]
-    public void A_dial_that_the_motion_needs_is_told()
-    {
-        var rig = DefinedRig.Compile(rig =>
-        {
-            var frame = rig.Skeleton("winch").Root("frame");
-            var (drum, flag) = (frame.Child("drum", at: new(0, 1, 0)), frame.Child("flag", at: new(0, 2, 0)));
-            var winch = rig.Control("winch").PlacedAt(frame);
-            rig.Drive(frame).ByChannels(winch);
-            rig.Response(winch.Dial("crank", from: -720, to: 3600, unit: DialUnit.Degrees)).Key(0, 0).Key(360, 360).Continued().OntoTurn(drum, Axis.X);
-            rig.Response(winch.Dial("hoisted", 0, 1)).Key(0, 0).Key(1, 0.3f).OntoMove(flag, Axis.Y);
-        });
-        var motion = JointMotion.FromGltf(Baked(rig, new Clip("wind", 1).Turn("winch", 0).Turn("winch", 1, 0, 30).Dial("winch.crank", (0, 0), (1, 50))));
-        var result = MotionMatch.Run(rig, motion);
-        var needed = Assert.Single(result.NeededDials);
-        Assert.Equal(("winch.crank", "drum", 1), (needed.Dial, needed.Joint, needed.At));
-        Assert.Equal(50, result.Largest.Degrees.Value, 0.1);
-
-        result = MotionMatch.Run(rig, motion, settings: new MotionMatchSettings { Choices = new Clip("dials", 1).Dial("winch.crank", (0, 0), (1, 50)) });
-        Assert.Empty(result.NeededDials);
-        Assert.InRange(result.Largest.Degrees.Value, 0, 0.1);
-    }
-
     /// <summary>A crane's slew, with the other turns locked: past a quarter of a turn it was once taken for half turns about what is locked.</summary>
     [Fact]
     public void A_control_that_turns_about_one_axis_alone_goes_all_the_way_round()

@@ -80,13 +80,18 @@ public static class MotionMatch
     private static MotionMatchResult Report(CompiledRig rig, JointMotion motion, int[] from, Clip clip, float[] times, Retargeting wanted, MatchNotes notes, CancellationToken cancellation)
     {
         var (player, live, off) = (new ClipPlayer(rig, clip), rig.NewInstance(), new Comparison(rig));
+        var dials = new NeededDials(rig, wanted, from);
         foreach (var time in times)
         {
             player.Pose(live, time);
             live.Evaluate();
             var should = wanted.At(time);
             foreach (var joint in rig.Joints)
-                off.Take(joint.Index, Off.Between(live.Place(joint.Index), Place.Of(should[joint.Index])), time);
+            {
+                var inWorld = Off.Between(live.Place(joint.Index), Place.Of(should[joint.Index]));
+                off.Take(joint.Index, inWorld, time);
+                dials.Take(live, joint.Index, inWorld, should, time);
+            }
         }
 
         var taken = from.Where(index => index >= 0).ToHashSet();
@@ -99,7 +104,7 @@ public static class MotionMatch
             [.. rig.Joints.Where(joint => from[joint.Index] < 0).Select(joint => joint.Name)],
             notes.All)
         {
-            NeededDials = new NeededDials(rig, player, wanted).Find(had, cancellation),
+            NeededDials = dials.Find(player, off, cancellation),
         };
     }
 }

@@ -10,15 +10,16 @@ namespace Condyle.Runtime;
 public sealed record MotionMatchResult(
     Clip Clip, Deviation Largest, IReadOnlyList<MatchedJoint> Joints, IReadOnlyList<string> NotInRig, IReadOnlyList<string> NotInMotion, IReadOnlyList<string> Notes)
 {
-    /// <summary>The dials that stay at their defaults though the motion seems to need them: turning one would bring a joint nearer to it. Key them by <see cref="MotionMatchSettings.Choices"/>, or afterwards.</summary>
+    /// <summary>The dials that stay at their defaults though the motion seems to need them: turning one would bring a joint nearer to it. Key them by <see cref="MotionMatchSettings.Choices"/> and match again.</summary>
     public IReadOnlyList<NeededDial> NeededDials { get; init; } = [];
 }
 
 /// <summary>A dial that a match leaves at its default and that a motion seems to need.</summary>
 /// <param name="Dial">The control that it was made on and its own name, for instance <c>hand_left.curl</c>.</param>
-/// <param name="Joint">A joint that it would bring nearer.</param>
-/// <param name="At">When that joint is furthest off, in seconds.</param>
-public sealed record NeededDial(string Dial, string Joint, float At);
+/// <param name="Joint">Of the joints that it would bring nearer the one that is furthest off.</param>
+/// <param name="At">When that joint is furthest off by itself, whatever the joints above it are off, in seconds.</param>
+/// <param name="Value">The dial's value at which that joint would be nearest then, in its unit.</param>
+public sealed record NeededDial(string Dial, string Joint, float At, float Value);
 
 /// <summary>How far a joint is from where a motion has it, at most.</summary>
 /// <param name="Joint">Its name in the rig.</param>

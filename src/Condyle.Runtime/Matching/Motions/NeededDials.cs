@@ -4,44 +4,52 @@ using Condyle.Runtime.Baking;
 namespace Condyle.Runtime.Matching.Motions;
 
 /// <summary>
-/// Finds the dials that a match leaves at their defaults and that the motion seems to need: a match sets controls alone, and where a joint is furthest off, turning the dial would bring it nearer.
+/// Finds the dials that a match leaves at their defaults and that the motion seems to need: a match sets controls alone, and where a joint is furthest off by itself, turning the dial would bring it nearer.
 /// </summary>
-internal sealed class NeededDials(CompiledRig rig, ClipPlayer player, Retargeting wanted)
+internal sealed class NeededDials(CompiledRig rig, Retargeting wanted, int[] from)
 {
     /// <summary>What is off by less isn't worth a dial.</summary>
     private const double LeastMetres = 1e-4, LeastDegrees = 0.05;
 
-    /// <summary>Nearer means that so much is left at most: a joint that only stirs isn't brought anywhere.</summary>
-    private const double Left = 0.9;
-
-    /// <summary>Change that is rounding, in metres or degrees.</summary>
-    private const double Rounding = 1e-6;
-
-    /// <summary>How far a dial is turned towards its ends. No round parts: a drum that turns several times would stand as it stood.</summary>
-    private static readonly float[] Ways = [0.97f, 0.53f, 0.26f, 0.11f, 0.03f];
+    /// <summary>Where this share of the largest is met, it is as far off.</summary>
+    private const double AsFar = 0.999;
 
     private readonly RigInstance live = rig.NewInstance();
+    private readonly OwnOff own = new(rig, from);
+    private readonly Comparison off = new(rig);
 
-    /// <param name="off">How far the joints are off that the motion has.</param>
-    /// <param name="cancellation">Stops it between moments.</param>
-    public IReadOnlyList<NeededDial> Find(IReadOnlyCollection<Deviation> off, CancellationToken cancellation)
+    /// <summary>Takes down how far the joints are off by themselves that the motion has. One that stands right in the world isn't off, whatever the joint above it is.</summary>
+    /// <param name="evaluated">The rig as the clip poses it.</param>
+    /// <param name="joint">The joint's index.</param>
+    /// <param name="inWorld">How far it is off in the world.</param>
+    /// <param name="should">Where the joints should be.</param>
+    /// <param name="time">When.</param>
+    public void Take(RigInstance evaluated, int joint, Off inWorld, Affine3d[] should, float time)
     {
-        List<Miss> misses = [
-            .. off.Where(joint => joint.Metres.Value > LeastMetres).Select(joint => new Miss(rig.JointIndex(joint.Metres.Joint), joint.Metres, Turns: false)),
-            .. off.Where(joint => joint.Degrees.Value > LeastDegrees).Select(joint => new Miss(rig.JointIndex(joint.Degrees.Joint), joint.Degrees, Turns: true))];
+        if (from[joint] >= 0 && own.Of(evaluated, should, joint) is var byItself)
+            off.Take(joint, new Off(Math.Min(byItself.Metres, inWorld.Metres), Math.Min(byItself.Degrees, inWorld.Degrees)), time);
+    }
+
+    /// <param name="player">The clip.</param>
+    /// <param name="inWorld">How far each joint is off in the world: of those that a dial brings nearer, the one that is furthest off is told.</param>
+    /// <param name="cancellation">Stops it between joints.</param>
+    public IReadOnlyList<NeededDial> Find(ClipPlayer player, Comparison inWorld, CancellationToken cancellation)
+    {
         List<CompiledDial> idle = [.. rig.Dials.Where(dial => !dial.AlsoKnownAs.Append(dial.Name).Any(player.Clip.Dials.ContainsKey))];
-        if (idle.Count == 0)
-            return [];
         var found = new SortedDictionary<int, NeededDial>();
-        foreach (var moment in misses.GroupBy(miss => miss.Peak.At).OrderBy(moment => moment.Key))
+        foreach (var miss in rig.Joints.SelectMany(joint => Misses(joint.Index)).OrderByDescending(miss => miss.Weigh(inWorld)))
         {
             cancellation.ThrowIfCancellationRequested();
-            player.Pose(live, moment.Key);
-            var should = wanted.At(moment.Key);
+            if (found.Count == idle.Count)
+                break;
+            var at = MomentOf(miss, inWorld, player);
+            var should = wanted.At(at);
+            player.Pose(live, at);
             foreach (var dial in idle.Where(dial => !found.ContainsKey(dial.Index)))
             {
-                if (Nearer(dial, [.. moment], should) is { } miss)
-                    found.Add(dial.Index, new NeededDial(dial.Name, miss.Peak.Joint, moment.Key));
+                var mend = new DialMend(live, dial, own, miss, should);
+                if (mend.BringsNearer())
+                    found.Add(dial.Index, new NeededDial(dial.Name, miss.Peak.Joint, at, mend.Nearest()));
                 live.SetDial(dial.Index, dial.AtRest);
             }
         }
@@ -49,34 +57,21 @@ internal sealed class NeededDials(CompiledRig rig, ClipPlayer player, Retargetin
         return [.. found.Values];
     }
 
-    private Miss? Nearer(CompiledDial dial, IReadOnlyList<Miss> misses, Affine3d[] should)
+    /// <summary>When the joint is furthest off in the world, which is told of it besides, unless it is further off by itself at another time.</summary>
+    private float MomentOf(Miss miss, Comparison inWorld, ClipPlayer player)
     {
-        foreach (var way in Ways)
-        {
-            var stirs = false;
-            foreach (var end in new[] { dial.From, dial.To })
-            {
-                live.SetDial(dial.Index, dial.AtRest + ((end - dial.AtRest) * way));
-                live.Evaluate();
-                foreach (var miss in misses)
-                {
-                    var off = miss.Of(Off.Between(live.Place(miss.Joint), Place.Of(should[miss.Joint])));
-                    if (off < miss.Peak.Value * Left)
-                        return miss;
-                    stirs |= Math.Abs(off - miss.Peak.Value) > Rounding;
-                }
-            }
-
-            if (!stirs)
-                break;
-        }
-
-        return null;
+        var at = miss.PeakOf(inWorld).At;
+        player.Pose(live, at);
+        live.Evaluate();
+        return miss.Of(own.Of(live, wanted.At(at), miss.Joint)) >= miss.Peak.Value * AsFar ? at : miss.Peak.At;
     }
 
-    /// <summary>Where a joint is furthest off.</summary>
-    private sealed record Miss(int Joint, Peak Peak, bool Turns)
+    private IEnumerable<Miss> Misses(int joint)
     {
-        public double Of(Off off) => Turns ? off.Degrees : off.Metres;
+        var (metres, degrees) = off.Of(joint);
+        if (metres.Value > LeastMetres)
+            yield return new Miss(joint, metres, Turns: false);
+        if (degrees.Value > LeastDegrees)
+            yield return new Miss(joint, degrees, Turns: true);
     }
 }
