@@ -61,7 +61,8 @@ public sealed class AimTests
         var pose = rig.Evaluate(new Pose().Set(rig["parent"].Id, carried).Set(rig["target"].Id, rig.Moved("target", by, Quaterniond.Identity)));
         var world = pose.WorldOf(rig["lamp"]);
         var before = turn.Rotate((rig.Rest.WorldOf(rig["target"]).Origin - rig.Rest.WorldOf(rig["lamp"]).Origin).Direction!.Value);
-        if ((pose.WorldOf(rig["target"]).Origin - world.Origin).Direction is not { } now || Vector3d.Dot(before, now) < -0.99)
+        var toTarget = pose.WorldOf(rig["target"]).Origin - world.Origin;
+        if (toTarget.Length < 2 * AimRest.Near || toTarget.Direction is not { } now || Vector3d.Dot(before, now) < -0.99)
             return;
         Near.Equal(Math.Acos(Math.Min(1, Vector3d.Dot(before, now))), Quaterniond.Angle(turn * rig.Rest.WorldOf(rig["lamp"]).Rotation, world.Rotation), 1e-6);
     });
@@ -149,7 +150,8 @@ public sealed class AimTests
     {
         var (lamp, up) = (worldOf(rig["lamp"]), worldOf(rig["up"]));
         var toTarget = worldOf(rig["target"]).Origin - lamp.Origin;
-        var (line, facing) = (toTarget.Direction ?? default, (kind == UpKind.Axis ? up.Y : up.Origin - lamp.Origin).Direction ?? default);
+        var toUp = kind == UpKind.Axis ? up.Y : up.Origin - lamp.Origin;
+        var (line, facing) = (toTarget.Direction ?? default, toUp.Length < 2 * AimRest.Near ? default : toUp.Direction!.Value);
         var back = lamp.Rotation.Inverse;
         return (back.Rotate(line), back.Rotate(facing.Across(line).Direction ?? default), toTarget.Length, facing.Across(line).Length);
     }
