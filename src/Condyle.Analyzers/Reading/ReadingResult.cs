@@ -7,7 +7,7 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>What one path through a definition found: the model, and where its parts came from.</summary>
 internal sealed record ReadPath(EventLog Log, RigModel Model, PlaceTable Places, CallRecords Calls)
 {
-    private readonly Lazy<Dictionary<int, RigBlend>> blends = new(() => Model.Blends.SelectMany(blend => blend.Sources.Select(source => (source.Event, blend))).ToDictionary(each => each.Event, each => each.blend));
+    private readonly Lazy<ILookup<int, RigBlend>> blends = new(() => Model.Blends.SelectMany(blend => blend.Sources.Select(source => (source.Event, blend))).ToLookup(each => each.Event, each => each.blend));
 
     /// <summary>Whether it stopped before the code was at its end, or there are others that weren't gone: what isn't seen may use the same texts and handles.</summary>
     public bool EndsEarly { get; init; }
@@ -16,7 +16,7 @@ internal sealed record ReadPath(EventLog Log, RigModel Model, PlaceTable Places,
     public IReadOnlyList<Finding> Findings { get; init; } = [];
 
     /// <summary>The blend that an event gave a source; none where it gave none.</summary>
-    public RigBlend? BlendGiven(int said) => blends.Value.TryGetValue(said, out var blend) ? blend : null;
+    public RigBlend? BlendGiven(int said) => blends.Value[said].FirstOrDefault();
 
     /// <summary>Whether a sentence is said of one of some elements, or is given one.</summary>
     public bool Names(IReadOnlyCollection<int> elements) => elements.Count > 0 && Enumerable.Range(0, Log.Count).Select(said => Log[said].SaidIn(Log)).OfType<Saying>()
