@@ -33,6 +33,9 @@ internal static class Limits
     /// <summary>Functions inside each other that are handed to code that isn't known.</summary>
     public const int HandedOn = 3;
 
+    /// <summary>Helpers and tables through which what a call is given is followed back to the code that says it.</summary>
+    public const int HandedThrough = 8;
+
     /// <summary>Parts of a value inside each other, when it is compared.</summary>
     public const int ValueDepth = 200;
 

@@ -5,89 +5,127 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 namespace Condyle.Analyzers.Reporting;
 
 /// <summary>
-/// A table written in code that a loop goes through, row by row: <c>foreach (var (copy, weight) in new[] { (ik, fk), (fk, fk) })</c>. Nothing but the loop asks it, and
-/// of the column that is meant only one argument in the loop's body.
+/// A column of a table that a loop goes through, row by row: <c>foreach (var (copy, weight) in new[] { (ik, fk), (fk, fk) })</c>, or by a counter that nothing else sets.
 /// </summary>
-/// <param name="Rows">The code that lists the rows.</param>
+/// <param name="Table">The table.</param>
 /// <param name="Cells">The code of the column, in the order of the turns.</param>
-/// <param name="IsInferred">Whether the types of its cells go by its cells, wherever it is used.</param>
-internal sealed record LoopTable(ExpressionSyntax Rows, IReadOnlyList<ExpressionSyntax> Cells, bool IsInferred)
+internal sealed record LoopTable(CodeTable Table, IReadOnlyList<ExpressionSyntax> Cells)
 {
-    /// <summary>Types that keep the items of a list in brackets in their order.</summary>
-    private static readonly HashSet<string> Lists = ["List", "IReadOnlyList", "IEnumerable", "Span", "ReadOnlySpan"];
+    /// <summary>In place of a column: the row as a whole.</summary>
+    private const int Whole = -1;
 
-    /// <summary>The table that an argument is given from; none where anything else has a part in it.</summary>
-    public static LoopTable? Of(ExpressionSyntax argument, SemanticModel model)
+    /// <summary>The column that a value comes from; none where it isn't sure that each turn takes the next row.</summary>
+    /// <param name="asked">The code that gives the value: a local of the loop, an element by its counter, or a part of either.</param>
+    /// <param name="said">The call that takes it.</param>
+    /// <param name="model">The model of the file.</param>
+    /// <param name="isAlone">Whether it has to be the only code that asks for the column.</param>
+    public static LoopTable? Of(ExpressionSyntax asked, ExpressionSyntax said, SemanticModel model, bool isAlone)
     {
-        if (NameIn(argument) is not { } name || model.GetSymbolInfo(name).Symbol is not ILocalSymbol local
-            || LoopOf(local) is not var (loop, part) || !IsSaidInEachTurn(argument, loop.Statement) || ColumnOf(argument, name, part, loop, model) is not var (column, isInferred)
-            || RowsOf(loop.Expression, model) is not var (rows, isInferredToo))
-            return null;
-        List<ExpressionSyntax?> cells = [.. ItemsOf(rows, model).Select(row => row is null ? null : CellOf(row, column))];
-        return cells.Count > 0 && !cells.Contains(null) ? new(rows, [.. cells.OfType<ExpressionSyntax>()], isInferred && isInferredToo) : null;
+        var row = asked is MemberAccessExpressionSyntax { Expression: var whole } ? whole : asked;
+        return ColumnOf(row, model) is not { } column ? null
+            : row is IdentifierNameSyntax name ? Each(name, column, said, model, isAlone)
+            : row is ElementAccessExpressionSyntax { Expression: IdentifierNameSyntax list, ArgumentList.Arguments: [{ Expression: IdentifierNameSyntax counter }] } ? Counted(list, counter, column, said, model, isAlone)
+            : null;
     }
 
-    private static IdentifierNameSyntax? NameIn(ExpressionSyntax argument) =>
-        argument as IdentifierNameSyntax ?? (argument as MemberAccessExpressionSyntax)?.Expression as IdentifierNameSyntax;
+    private static LoopTable? Each(IdentifierNameSyntax name, int column, ExpressionSyntax said, SemanticModel model, bool isAlone)
+    {
+        if (DeclarationOf(name, model) is not { } declared || LoopOf(declared) is not var (loop, part) || !IsSaidInEachTurn(said, loop, loop.Statement)
+            || (part is not null && column != Whole) || (isAlone && !IsAlone(CodeTable.MentionsIn(loop.Statement, name.Identifier.ValueText), column, model))
+            || CodeTable.Of(loop.Expression, mention => !isAlone && IsRead(mention), model) is not { } table)
+            return null;
+        return ColumnIn(loop is ForEachStatementSyntax { Type.IsVar: false } ? table with { IsInferred = false } : table, part ?? column);
+    }
+
+    private static LoopTable? Counted(IdentifierNameSyntax list, IdentifierNameSyntax counter, int column, ExpressionSyntax said, SemanticModel model, bool isAlone)
+    {
+        if (DeclarationOf(counter, model) is not { Parent.Parent: ForStatementSyntax loop } || !IsSaidInEachTurn(said, loop, loop.Statement) || !CountsUp(loop, counter.Identifier.ValueText)
+            || CodeTable.Of(list, IsElement, model) is not { IsKeyed: false } table || TurnsOf(loop, list, table, model) != table.Rows.Count
+            || (isAlone && !IsAlone(CodeTable.MentionsIn(list.FirstAncestorOrSelf<MemberDeclarationSyntax>()!, list.Identifier.ValueText).Where(IsElement).Select(mention => (ExpressionSyntax)mention.Parent!), column, model)))
+            return null;
+        return ColumnIn(table, column);
+    }
+
+    private static SyntaxNode? DeclarationOf(IdentifierNameSyntax name, SemanticModel model) =>
+        model.GetSymbolInfo(name).Symbol is ILocalSymbol { DeclaringSyntaxReferences: [var declared] } ? declared.GetSyntax() : null;
 
     /// <summary>The loop that declares a local, and the part of a row that this is; none where it is the row.</summary>
-    private static (CommonForEachStatementSyntax Loop, int? Part)? LoopOf(ILocalSymbol local) => local.DeclaringSyntaxReferences is not [var declared] ? null : declared.GetSyntax() switch
+    private static (CommonForEachStatementSyntax Loop, int? Part)? LoopOf(SyntaxNode declared) => declared switch
     {
         ForEachStatementSyntax loop => (loop, null),
         SingleVariableDesignationSyntax { Parent: ParenthesizedVariableDesignationSyntax { Parent: DeclarationExpressionSyntax { Parent: ForEachVariableStatementSyntax loop } } parts } part => (loop, parts.Variables.IndexOf(part)),
         _ => null,
     };
 
-    // Where no turn passes it over: neither leaves the body early, nor says it on a condition.
-    private static bool IsSaidInEachTurn(ExpressionSyntax argument, StatementSyntax body)
+    /// <summary>Whether a call is made exactly once each time that some code runs: nothing leaves it early, or makes the call on a condition.</summary>
+    public static bool IsSaidOnceIn(SyntaxNode code, ExpressionSyntax said)
     {
-        var code = argument.Ancestors().TakeWhile(ancestor => ancestor is not StatementSyntax).ToList();
-        return code.TrueForAll(part => part is ArgumentSyntax or ArgumentListSyntax or InvocationExpressionSyntax or MemberAccessExpressionSyntax or AssignmentExpressionSyntax { RawKind: (int)SyntaxKind.SimpleAssignmentExpression })
-            && argument.FirstAncestorOrSelf<StatementSyntax>() is ExpressionStatementSyntax said
-            && (said == body || (body is BlockSyntax block && said.Parent == block && block.Statements.All(each => each is ExpressionStatementSyntax or LocalDeclarationStatementSyntax)));
+        SyntaxNode? node = said;
+        while (node != code && node is not StatementSyntax)
+        {
+            if (node is not (ArgumentSyntax or ArgumentListSyntax or InvocationExpressionSyntax or MemberAccessExpressionSyntax or AssignmentExpressionSyntax { RawKind: (int)SyntaxKind.SimpleAssignmentExpression } or EqualsValueClauseSyntax or VariableDeclaratorSyntax or VariableDeclarationSyntax))
+                return false;
+            node = node.Parent;
+        }
+
+        return node == code || (code is BlockSyntax block && node.Parent == block && block.Statements.All(each => each is ExpressionStatementSyntax or LocalDeclarationStatementSyntax || (each is ReturnStatementSyntax && each == block.Statements.Last())));
     }
 
-    /// <summary>Which column of the table an argument is, or none for a table of one column, and whether the loop takes it whatever its type is; nothing where the loop asks it elsewhere, too.</summary>
-    private static (int? Column, bool IsInferred)? ColumnOf(ExpressionSyntax argument, IdentifierNameSyntax name, int? part, CommonForEachStatementSyntax loop, SemanticModel model)
-    {
-        List<IdentifierNameSyntax> mentions = [.. loop.Statement.DescendantNodes().OfType<IdentifierNameSyntax>().Where(other => other.Identifier.ValueText == name.Identifier.ValueText)];
-        var isInferred = loop is not ForEachStatementSyntax { Type.IsVar: false };
-        if (argument == name)
-            return mentions.Count > 1 ? null : (part, isInferred);
-        var columns = mentions.ConvertAll(other => ElementOf(other, model));
-        var asked = ElementOf(name, model);
-        return part is not null || asked < 0 || columns.Contains(-1) || columns.Count(column => column == asked) > 1 ? null : (asked, isInferred);
-    }
+    // What an exception leaves in the middle of the rows would begin anew.
+    private static bool IsSaidInEachTurn(ExpressionSyntax said, SyntaxNode loop, StatementSyntax body) => IsSaidOnceIn(body, said) && !loop.Ancestors().Any(around => around is TryStatementSyntax);
 
-    // Which element of a tuple is asked for.
-    private static int ElementOf(IdentifierNameSyntax row, SemanticModel model) =>
-        row.Parent is MemberAccessExpressionSyntax access && access.Expression == row && model.GetSymbolInfo(access).Symbol is IFieldSymbol { ContainingType: { IsTupleType: true } tuple } field
-            ? tuple.TupleElements.ToList().FindIndex(element => element.Name == field.Name || element.CorrespondingTupleField?.Name == field.Name)
-            : -1;
+    private static bool CountsUp(ForStatementSyntax loop, string counter) =>
+        loop is { Declaration.Variables: [{ Initializer.Value: LiteralExpressionSyntax { Token.Value: 0 } }], Condition: BinaryExpressionSyntax { RawKind: (int)SyntaxKind.LessThanExpression, Left: IdentifierNameSyntax asked }, Incrementors: [PrefixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.PreIncrementExpression } or PostfixUnaryExpressionSyntax { RawKind: (int)SyntaxKind.PostIncrementExpression }] }
+        && asked.Identifier.ValueText == counter && !Replaceable.IsSetIn(loop.Statement, counter);
 
-    /// <summary>What lists the rows: it stands in the loop, or in the declaration of a local that nothing else mentions.</summary>
-    private static (ExpressionSyntax Rows, bool IsInferred)? RowsOf(ExpressionSyntax given, SemanticModel model)
+    // By a number, or by what lists as many rows.
+    private static int? TurnsOf(ForStatementSyntax loop, IdentifierNameSyntax list, CodeTable table, SemanticModel model)
     {
-        if (given is not IdentifierNameSyntax name)
-            return (given, true);
-        return model.GetSymbolInfo(name).Symbol is ILocalSymbol { DeclaringSyntaxReferences: [var declared] } && declared.GetSyntax() is VariableDeclaratorSyntax { Initializer.Value: { } rows, Parent: VariableDeclarationSyntax declaration } local
-            && local.FirstAncestorOrSelf<MemberDeclarationSyntax>() is { } member
-            && member.DescendantNodes().OfType<IdentifierNameSyntax>().Count(other => other.Identifier.ValueText == name.Identifier.ValueText) == 1
-            ? (rows, declaration.Type.IsVar)
+        var end = ((BinaryExpressionSyntax)loop.Condition!).Right;
+        if (model.GetConstantValue(end) is { HasValue: true, Value: int known })
+            return known;
+        return end is MemberAccessExpressionSyntax { Expression: IdentifierNameSyntax other } && CodeTable.IsSize(other)
+            ? other.Identifier.ValueText == list.Identifier.ValueText ? table.Rows.Count : CodeTable.Of(other, IsRead, model)?.Rows.Count
             : null;
     }
 
-    private static IEnumerable<ExpressionSyntax?> ItemsOf(ExpressionSyntax rows, SemanticModel model) => rows switch
-    {
-        ImplicitArrayCreationExpressionSyntax { Initializer: var items } => items.Expressions,
-        ArrayCreationExpressionSyntax { Initializer: { } items } => items.Expressions,
-        InitializerExpressionSyntax { RawKind: (int)SyntaxKind.ArrayInitializerExpression } items => items.Expressions,
-        CollectionExpressionSyntax list when model.GetTypeInfo(list).ConvertedType is { } type && (type is IArrayTypeSymbol || (type.DeclaringSyntaxReferences.IsEmpty && Lists.Contains(type.Name))) =>
-            list.Elements.Select(element => (element as ExpressionElementSyntax)?.Expression),
-        _ => [],
-    };
+    private static bool IsElement(IdentifierNameSyntax list) => list.Parent is ElementAccessExpressionSyntax element && element.Expression == list && !Replaceable.IsSet(element);
 
-    private static ExpressionSyntax? CellOf(ExpressionSyntax row, int? column) => column is not { } place ? row
-        : row is TupleExpressionSyntax tuple && place < tuple.Arguments.Count ? tuple.Arguments[place].Expression
-        : null;
+    private static bool IsRead(IdentifierNameSyntax list) => IsElement(list) || (list.Parent is CommonForEachStatementSyntax loop && loop.Expression == list);
+
+    // Of all that is asked of the rows, nothing else may ask for the column.
+    private static bool IsAlone(IEnumerable<ExpressionSyntax> rows, int column, SemanticModel model)
+    {
+        var columns = rows.Select(row => ColumnOf(row, model) ?? Whole).ToList();
+        return columns.Count(asked => asked == column) == 1 && (columns.Count == 1 || !columns.Contains(Whole));
+    }
+
+    /// <summary>What is asked of a row: an element of a tuple, the key or the value of a pair, or all of it; none for what it only says by itself.</summary>
+    private static int? ColumnOf(ExpressionSyntax row, SemanticModel model)
+    {
+        if (row.Parent is not MemberAccessExpressionSyntax access || access.Expression != row || RepairEdits.InverseTaken(access) is not null)
+            return Whole;
+        return model.GetSymbolInfo(access).Symbol switch
+        {
+            IFieldSymbol { ContainingType: { IsTupleType: true } tuple } field => tuple.TupleElements.ToList().FindIndex(element => element.Name == field.Name || element.CorrespondingTupleField?.Name == field.Name),
+            IPropertySymbol { Name: nameof(KeyValuePair<,>.Key), ContainingType.Name: nameof(KeyValuePair<,>) } => 0,
+            IPropertySymbol { Name: nameof(KeyValuePair<,>.Value), ContainingType.Name: nameof(KeyValuePair<,>) } => 1,
+            _ => null,
+        };
+    }
+
+    private static LoopTable? ColumnIn(CodeTable table, int column)
+    {
+        List<ExpressionSyntax?> cells = [.. table.Rows.Select(row => CellOf(row.Key, row.Value, column))];
+        return cells.Contains(null) ? null : new(table, [.. cells.OfType<ExpressionSyntax>()]);
+    }
+
+    private static ExpressionSyntax? CellOf(ExpressionSyntax? key, ExpressionSyntax value, int column) => (key, column) switch
+    {
+        (null, Whole) => value,
+        (null, _) => value is TupleExpressionSyntax tuple && column < tuple.Arguments.Count ? tuple.Arguments[column].Expression : null,
+        (_, 0) => key,
+        (_, 1) => value,
+        _ => null,
+    };
 }

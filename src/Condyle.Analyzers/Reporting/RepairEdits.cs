@@ -13,7 +13,8 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
     /// <summary>Whether the text to blame may lie in a file other than the call's.</summary>
     public bool MayLieIn(string file, IReadOnlyList<Repair> repairs) =>
         repairs.OfType<AppendText>().Any(append => TextOf(append) is { } text && text.Seams.Any(seam => seam.Expression.Path == file))
-        || repairs.OfType<ReplaceText>().Any(replace => TextBehind(replace) is { } part && part.Literal.Path == file);
+        || repairs.OfType<ReplaceText>().Any(replace => TextBehind(replace) is { } part && part.Literal.Path == file)
+        || repairs.OfType<InvertWeight>().Any(invert => WeightGiven(invert).Any(given => given.File.Tree.FilePath == file));
 
     /// <summary>Whether a repair is wanted every time that its call is made.</summary>
     public bool EachCallWants(Repair repair) =>

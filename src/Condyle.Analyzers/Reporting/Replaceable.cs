@@ -55,9 +55,11 @@ internal static class Replaceable
     // A loop declares its local before its body.
     private static bool IsBefore(SyntaxNode declared, SyntaxNode there) => declared is ForEachStatementSyntax loop ? loop.Statement.Span.Contains(there.Span) : declared.Span.End <= there.SpanStart;
 
-    private static bool IsSetIn(SyntaxNode function, string name) => function.DescendantNodes().OfType<IdentifierNameSyntax>().Any(other => other.Identifier.ValueText == name && IsSet(other));
+    /// <summary>Whether a function sets what is called so anew.</summary>
+    public static bool IsSetIn(SyntaxNode function, string name) => function.DescendantNodes().OfType<IdentifierNameSyntax>().Any(other => other.Identifier.ValueText == name && IsSet(other));
 
-    private static bool IsSet(ExpressionSyntax name) => name.Parent switch
+    /// <summary>Whether code sets what an expression stands for.</summary>
+    public static bool IsSet(ExpressionSyntax name) => name.Parent switch
     {
         AssignmentExpressionSyntax assignment => assignment.Left == name,
         ArgumentSyntax { Parent: TupleExpressionSyntax { Parent: AssignmentExpressionSyntax assignment } tuple } => assignment.Left == tuple,
@@ -68,6 +70,7 @@ internal static class Replaceable
 
     private static SyntaxNode? StatementAround(SyntaxNode node) => node.Ancestors().FirstOrDefault(ancestor => ancestor is StatementSyntax or ArrowExpressionClauseSyntax or AnonymousFunctionExpressionSyntax);
 
-    private static SyntaxNode? FunctionAround(SyntaxNode node) =>
+    /// <summary>The innermost function that a node of code stands in.</summary>
+    public static SyntaxNode? FunctionAround(SyntaxNode node) =>
         node.Ancestors().FirstOrDefault(ancestor => ancestor is BaseMethodDeclarationSyntax or LocalFunctionStatementSyntax or AnonymousFunctionExpressionSyntax or AccessorDeclarationSyntax);
 }

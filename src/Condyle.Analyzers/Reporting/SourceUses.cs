@@ -7,7 +7,6 @@ namespace Condyle.Analyzers.Reporting;
 /// <summary>All that some readings make of the source: their calls by place, their texts by literal, and what the rules want changed at each.</summary>
 internal sealed class SourceUses
 {
-    private readonly Dictionary<(string Path, TextSpan Span), List<(ReadPath Path, int Event)>> byCall = [];
     private readonly Dictionary<(ReadPath, int), List<Repair>> repairs = [];
     private readonly Dictionary<Origin, List<(ReadPath Path, int Event, int Argument)>> byLiteral = [];
     private readonly HashSet<Origin> observed = [];
@@ -31,7 +30,7 @@ internal sealed class SourceUses
 
             foreach (var (said, call) in path.Calls.All)
             {
-                Add(byCall, (call.Path, call.Call.Span), (path, said));
+                Times.Add(new(path, said, call));
                 for (var i = 0; i < call.Arguments.Count; i++)
                 {
                     if (call.Arguments[i] is not TextValue text)
@@ -43,18 +42,26 @@ internal sealed class SourceUses
         }
     }
 
+    /// <summary>The times that calls were made.</summary>
+    public CallTimes Times { get; } = new();
+
     /// <summary>Whether every time that a call was made wants the same kind of repair.</summary>
     /// <param name="call">The call.</param>
     /// <param name="kind">What tells the repair from others: each is worked out once.</param>
     /// <param name="wanted">Whether a repair is of that kind.</param>
-    /// <param name="isMeant">Whether a time that it was made counts; every one where it isn't said.</param>
-    public bool EachCallWants(CallRecord call, object kind, Func<ReadPath, Repair, bool> wanted, Func<ReadPath, int, bool>? isMeant = null) => Once(wantedByCalls, (call.Path, call.Call.Span, kind), () =>
-        byCall.TryGetValue((call.Path, call.Call.Span), out var all)
-        && all.TrueForAll(made => isMeant?.Invoke(made.Path, made.Event) == false || repairs.TryGetValue((made.Path, made.Event), out var its) && its.Exists(repair => wanted(made.Path, repair))));
+    public bool EachCallWants(CallRecord call, object kind, Func<ReadPath, Repair, bool> wanted) => Once(wantedByCalls, (call.Path, call.Call.Span, kind), () =>
+        Times.Of(call) is { Count: > 0 } all && all.TrueForAll(time => Wants(time, wanted)));
+
+    /// <summary>Whether every time that a call was given a weight by some way wants the same of it, and no two of them are of one blend: of its sources, one is repaired.</summary>
+    public bool EachWeightWants(CallRecord call, CallWay way, object kind, Func<Repair, bool> wanted) => Once(wantedByCalls, (call.Path, call.Call.Span, (kind, way)), () =>
+        Times.Of(call, way) is { Count: > 0 } all && all.All(time => Wants(time, (_, repair) => wanted(repair)))
+        && all.Select(time => (time.Path, time.Path.BlendGiven(time.Event) ?? (object)time.Event)).Distinct().Count() == all.Count);
+
+    private bool Wants(CallTime time, Func<ReadPath, Repair, bool> wanted) => repairs.TryGetValue((time.Path, time.Event), out var its) && its.Exists(repair => wanted(time.Path, repair));
 
     /// <summary>What a call made last before an event of a path; none where it made nothing yet.</summary>
     public int? LastMade(CallRecord call, ReadPath path, int before) =>
-        byCall.TryGetValue((call.Path, call.Call.Span), out var all) && all.FindLastIndex(made => made.Path == path && made.Event < before) is var last and >= 0 ? all[last].Event : null;
+        Times.Of(call) is var all && all.FindLastIndex(made => made.Path == path && made.Event < before) is var last and >= 0 ? all[last].Event : null;
 
     /// <summary>Whether a literal can be appended to: nobody looks at it, and every text that it is part of wants the same at its end.</summary>
     public bool EachUseWants(Seam seam, AppendText wanted) => Once(wantedByUses, (seam, wanted.Suffix, wanted.Instead), () =>

@@ -70,7 +70,7 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
         if (member.IsRecipe)
             machine.Calls.Add(new RecipeRecord(first, last, new CallRecord(this, path, arguments), result));
         else if (last > first)
-            machine.Calls.Add(first, last, new CallRecord(this, path, arguments));
+            machine.Calls.Add(first, last, new CallRecord(this, path, arguments) { From = machine.CalledFrom });
         else if (self is not IHandle)
             NoteOptions(machine, self, arguments, result);
         return result;

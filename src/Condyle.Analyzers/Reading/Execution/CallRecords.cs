@@ -111,7 +111,11 @@ internal sealed class CallRecords
 }
 
 /// <summary>A call into Condyle as it was made.</summary>
-internal sealed record CallRecord(CondyleCall Call, string Path, IReadOnlyList<object?> Arguments);
+internal sealed record CallRecord(CondyleCall Call, string Path, IReadOnlyList<object?> Arguments)
+{
+    /// <summary>Where the function that made it was called.</summary>
+    public CallSite? From { get; init; }
+}
 
 /// <summary>A call of a recipe: the events that it said, from the first one up to but without the last one, and what it gave back.</summary>
 internal sealed record RecipeRecord(int First, int Last, CallRecord Call, object? Result);

@@ -27,6 +27,9 @@ internal sealed class Frame
 
     public Frame? Caller { get; set; }
 
+    /// <summary>Where it was called; none for what is called from outside.</summary>
+    public CallSite? Site { get; set; }
+
     public bool IsDone { get; set; }
 
     public object? Result { get; set; }

@@ -62,6 +62,9 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
     /// <summary>The stretch of source that is being executed.</summary>
     public Origin Here => top is { } running ? PlaceIn(running) : new Origin("", default);
 
+    /// <summary>Where the function was called that is running.</summary>
+    public CallSite? CalledFrom => top?.Site;
+
     private CodePlace Whereabouts => new(Here, Callers);
 
     private List<Origin> Callers
@@ -118,6 +121,7 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
         if (top is { } caller && caller.Body.Path != callee.Body.Path)
             Places.Enter(callee.Body.Path, PlaceIn(caller));
         callee.Caller = top;
+        callee.Site = top is null ? null : new CallSite(PlaceIn(top), top.Site);
         callee.PushesResult = pushesResult;
         top = callee;
     }
