@@ -129,11 +129,11 @@ internal sealed class Await(TypeKey type) : Instruction
 }
 
 /// <summary>Calls a delegate.</summary>
-internal sealed class InvokeFunction(int count, TypeKey? returns, Waiting waiting) : Instruction
+internal sealed class InvokeFunction(int count, TypeKey? returns, Waiting waiting, int[]? order) : Instruction
 {
     public override void Run(Machine machine, Frame frame)
     {
-        var arguments = frame.PopMany(count);
+        var arguments = Arguments.InOrder(frame.PopMany(count), order);
         var function = frame.Pop();
         Fields.ThrowIfNull(function);
         if (function is FunctionValue known)
@@ -175,7 +175,7 @@ internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int 
         }
 
         return body.IsIterator
-            ? new FunctionValue((_, arguments) => new IteratorValue(() => machine.Iterate(() => Start(arguments, default)), body.Handlers.Count > 0)) { Takes = body.ParameterCount, Reaches = reaches }
+            ? new FunctionValue((_, arguments) => machine.IteratorOf(body, typeArguments, () => Start(arguments, default))) { Takes = body.ParameterCount, Reaches = reaches }
             : new FunctionValue((running, arguments) => Start(arguments, default) is var frame && body.IsAsync ? running.RunAsync(frame) : running.RunToEnd(frame))
             {
                 Start = Start,

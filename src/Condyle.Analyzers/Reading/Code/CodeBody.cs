@@ -26,6 +26,12 @@ internal sealed class CodeBody(string name, string path)
 
     public bool IsIterator { get; set; }
 
+    /// <summary>Whether an iterator hands out its items once, to whoever moves it on.</summary>
+    public bool IsEnumerator { get; set; }
+
+    /// <summary>The type of an iterator's items; none where it isn't one.</summary>
+    public TypeKey? ItemType { get; set; }
+
     /// <summary>Whether its result comes in a task.</summary>
     public bool IsAsync { get; set; }
 

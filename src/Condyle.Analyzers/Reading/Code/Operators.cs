@@ -11,6 +11,12 @@ internal sealed class BinaryOperator(BinaryOperatorKind kind, bool isChecked, Ty
     /// <summary>Whether two references are compared, not what they refer to.</summary>
     public bool ComparesIdentity { get; init; }
 
+    /// <summary>Whether a constant is matched: not a number matches itself, and an enum isn't its number.</summary>
+    public bool IsPattern { get; init; }
+
+    /// <summary>Whether what is compared are records, which may say themselves when two of them are equal.</summary>
+    public bool AsksEquals { get; init; }
+
     public override void Run(Machine machine, Frame frame)
     {
         var right = machine.Decide(frame.Pop());
@@ -35,6 +41,12 @@ internal sealed class BinaryOperator(BinaryOperatorKind kind, bool isChecked, Ty
             return OfFunctions(left, right, machine);
         if (ComparesIdentity && left is ObjectValue && right is ObjectValue)
             return ReferenceEquals(left, right) == (kind == BinaryOperatorKind.Equals);
+        if (IsPattern && (left, right) is (double.NaN, double.NaN) or (float.NaN, float.NaN))
+            return true;
+        if (IsPattern && left is not OpenValue && (left as EnumValue)?.Type.Id != (right as EnumValue)?.Type.Id)
+            return false;
+        if (AsksEquals && left is ObjectValue record && right is ObjectValue)
+            return AreEqual(record, right, machine) is { } equal ? equal == (kind == BinaryOperatorKind.Equals) : null;
         if (IsLifted && (left is null || right is null) && kind is BinaryOperatorKind.LessThan or BinaryOperatorKind.LessThanOrEqual or BinaryOperatorKind.GreaterThan or BinaryOperatorKind.GreaterThanOrEqual)
             return left is OpenValue || right is OpenValue ? null : false;
         if (IsLifted && kind is BinaryOperatorKind.And or BinaryOperatorKind.Or && (left is null || right is null))
@@ -43,6 +55,20 @@ internal sealed class BinaryOperator(BinaryOperatorKind kind, bool isChecked, Ty
             return kind is BinaryOperatorKind.Equals or BinaryOperatorKind.NotEquals && machine.AreEqual(a, b) is { } same ? same == (kind == BinaryOperatorKind.Equals) : null;
         var known = Arithmetic.Binary(kind, EnumValue.NumberOf(left), EnumValue.NumberOf(right), isChecked);
         return known is not (null or bool) && Unwrapped(result) is { Shape: TypeShape.Enum } type ? new EnumValue(type, NumberConversions.Convert(known, type.Element!.Shape, isChecked)!) : known;
+    }
+
+    public static bool? AreEqual(ObjectValue left, object right, Machine machine)
+    {
+        if (machine.Program.EqualsOf(left.Type) is null && !(KnownEquality.IsKnown(left) && KnownEquality.IsKnown(right)))
+            return null;
+        try
+        {
+            return machine.Equality.Equals(left, right);
+        }
+        catch (AnswerIsOpen)
+        {
+            return null;
+        }
     }
 
     private object? OfFunctions(object? left, object? right, Machine machine)
@@ -106,9 +132,11 @@ internal sealed class TupleEquality(BinaryOperatorKind kind) : Instruction
             (left, right) = (NumberConversions.Convert(left, common, false), NumberConversions.Convert(right, common, false));
         }
 
-        return left is ObjectValue own && machine.Program.EqualsOf(own.Type) is not null
-            ? machine.Equality.Equals(left, right)
-            : Arithmetic.Binary(BinaryOperatorKind.Equals, left, right, false) as bool?;
+        if (left is not ObjectValue own || right is not ObjectValue other)
+            return Arithmetic.Binary(BinaryOperatorKind.Equals, left, right, false) as bool?;
+        if (machine.Program.EqualityOf(own.Type) is { } body)
+            return machine.Decide(machine.Call(body, null, [left, right])) as bool?;
+        return machine.Program.IsRecord(own.Type) ? BinaryOperator.AreEqual(own, right, machine) : own.Type.ComparesByParts && !own.Type.IsStruct ? null : ReferenceEquals(own, other);
     }
 }
 

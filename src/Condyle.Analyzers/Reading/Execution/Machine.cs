@@ -91,10 +91,14 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
     public object? Call(CodeBody body, object? self, object?[] arguments, IReadOnlyDictionary<string, TypeKey>? typeArguments = null)
     {
         typeArguments ??= (self as ObjectValue)?.TypeArguments;
-        return body.IsIterator ? new IteratorValue(() => Iterate(() => Enter(body, self, arguments, typeArguments)), body.Handlers.Count > 0)
+        return body.IsIterator ? IteratorOf(body, typeArguments, () => Enter(body, self, arguments, typeArguments))
             : Enter(body, self, arguments, typeArguments) is var frame && body.IsAsync ? RunAsync(frame)
             : RunToEnd(frame);
     }
+
+    /// <summary>What an iterator hands out, which begins anew in a frame of its own each time that it is enumerated.</summary>
+    public IteratorValue IteratorOf(CodeBody body, IReadOnlyDictionary<string, TypeKey>? typeArguments, Func<Frame> enter) =>
+        new(() => Iterate(enter), body.Handlers.Count > 0) { TypeArguments = body.ItemType is { } item ? [typeArguments is null ? item : item.With(typeArguments)] : null };
 
     /// <summary>A frame for a function, with its arguments in place.</summary>
     public Frame Enter(CodeBody body, object? self, object?[] arguments, IReadOnlyDictionary<string, TypeKey>? typeArguments = null)

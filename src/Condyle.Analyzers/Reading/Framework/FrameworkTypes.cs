@@ -50,6 +50,8 @@ internal static class FrameworkTypes
         EnumValue own => own.Type,
         TextValue => new TypeKey("string", TypeShape.String) { Name = "String" },
         BuilderValue => Made("System.Text.StringBuilder", []),
+        DateTime or DateTimeOffset or TimeSpan or Guid or Version or System.Numerics.BigInteger => Made(value.GetType().FullName!, []),
+        ValueType when value.GetType() is { Namespace: "System.Numerics" } vector => Made(vector.FullName!, []),
         _ when TypeTests.ShapeOf(value) is { } shape => new TypeKey(shape.ToString(), shape) { Name = shape == TypeShape.Bool ? "Boolean" : shape.ToString() },
         _ => null,
     };

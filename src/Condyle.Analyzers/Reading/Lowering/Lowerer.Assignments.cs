@@ -3,7 +3,7 @@ using Microsoft.CodeAnalysis.Operations;
 
 namespace Condyle.Analyzers.Reading;
 
-/// <summary>Assignments of every kind, and what comes apart in them.</summary>
+/// <summary>Assignments of every kind.</summary>
 internal sealed partial class Lowerer
 {
     private void Assign(ISimpleAssignmentOperation assignment)
@@ -12,7 +12,7 @@ internal sealed partial class Lowerer
         target.Prepare();
         if (assignment.IsRef && VariableOf(assignment.Target) is { } variable)
         {
-            Place(assignment.Value);
+            KeptPlace(assignment.Value);
             StoreVariable(variable, isReference: false);
             LoadVariable(variable, isReference: true);
             return;
@@ -25,6 +25,12 @@ internal sealed partial class Lowerer
 
     private void AssignCompound(ICompoundAssignmentOperation assignment)
     {
+        if (assignment.OperatorMethod is { } extending && IsOnPlace(extending))
+        {
+            OnPlace(assignment.Target, extending, assignment.Value, assignment.Syntax);
+            return;
+        }
+
         var target = TargetOf(assignment.Target);
         target.Prepare();
         target.Load();
@@ -39,22 +45,46 @@ internal sealed partial class Lowerer
         }
 
         var isText = assignment.OperatorKind == BinaryOperatorKind.Add && assignment is { Type.SpecialType: SpecialType.System_String, OperatorMethod: null or { ContainingType.SpecialType: SpecialType.System_String } };
-        if (assignment.InConversion is { IsNumeric: true, IsIdentity: false })
+        if (IsOfNumbers(assignment.InConversion, assignment))
             Emit(new ConvertNumber(KeyOf(assignment.Value), assignment.IsChecked));
         Value(isText ? Unconverted(assignment.Value) : assignment.Value);
         if (assignment.OperatorMethod is { } method && !isText && !IsGenericMaths(method))
-            EmitCall(method, 2, null, assignment.Syntax, [], on: assignment.ConstrainedToType);
+        {
+            void Call() => EmitCall(method, 2, null, assignment.Syntax, [], on: assignment.ConstrainedToType);
+            if (assignment.IsLifted)
+                Lifted(2, BinaryOperatorKind.None, Call);
+            else
+                Call();
+        }
         else if (isText)
             Emit(new JoinText([new Hole(), new Hole()], Seams.Of(assignment.Value.Syntax, body.Path)));
         else
             Emit(new BinaryOperator(assignment.OperatorKind, assignment.IsChecked, KeyOf(assignment)) { IsLifted = assignment.IsLifted });
-        if (assignment.OutConversion is { IsNumeric: true, IsIdentity: false })
+        if (IsOfNumbers(assignment.OutConversion, assignment))
             Emit(new ConvertNumber(KeyOf(assignment), assignment.IsChecked));
         Emit(new Duplicate());
         target.Store();
     }
 
-    // An event with accessors of its own runs them; any other only keeps its handlers.
+    // An operator of an extension block changes a structure where it lies.
+    private void OnPlace(IOperation target, IMethodSymbol changed, IOperation? operand, SyntaxNode syntax)
+    {
+        var place = Temporary();
+        Place(target);
+        Emit(new StoreSlot(place));
+        Emit(new LoadSlot(place));
+        if (operand is not null)
+            Value(operand);
+        EmitCall(changed, changed.Parameters.Length, null, syntax, []);
+        Emit(new Pop());
+        Emit(new LoadThrough(place, isShared: false));
+    }
+
+    // Of numbers that may be missing it is one as well.
+    private static bool IsOfNumbers(CommonConversion conversion, ICompoundAssignmentOperation assignment) =>
+        conversion is { Exists: true, IsIdentity: false, MethodSymbol: null } && IsNumber(KeyOf(assignment)) && IsNumber(KeyOf(assignment.Value));
+
+    // An event with accessors of its own, or of whoever is behind it, runs them; any other only keeps its handlers.
     private void Hook(IEventAssignmentOperation hooked)
     {
         if (hooked.EventReference is not IEventReferenceOperation { Event: var raised } reference)
@@ -63,7 +93,7 @@ internal sealed partial class Lowerer
             return;
         }
 
-        if ((!IsRead(raised.ContainingType) || !Members.IsPlainEvent(raised)) && (hooked.Adds ? raised.AddMethod : raised.RemoveMethod) is { } accessor)
+        if ((!IsRead(raised.ContainingType) || !Members.IsOnlyField(raised)) && (hooked.Adds ? raised.AddMethod : raised.RemoveMethod) is { } accessor)
         {
             if (!raised.IsStatic)
                 Value(reference.Instance);
@@ -102,6 +132,12 @@ internal sealed partial class Lowerer
 
     private void Step(IIncrementOrDecrementOperation step)
     {
+        if (step.OperatorMethod is { } extending && IsOnPlace(extending))
+        {
+            OnPlace(step.Target, extending, null, step.Syntax);
+            return;
+        }
+
         var target = TargetOf(step.Target);
         target.Prepare();
         target.Load();
@@ -119,7 +155,11 @@ internal sealed partial class Lowerer
         var kind = step.Kind == OperationKind.Increment ? BinaryOperatorKind.Add : BinaryOperatorKind.Subtract;
         if (step.OperatorMethod is { } method && !IsGenericMaths(method))
         {
-            EmitCall(method, 1, null, step.Syntax, [], on: step.ConstrainedToType);
+            void Call() => EmitCall(method, 1, null, step.Syntax, [], on: step.ConstrainedToType);
+            if (step.IsLifted)
+                Lifted(1, BinaryOperatorKind.None, Call);
+            else
+                Call();
         }
         else
         {
@@ -134,24 +174,10 @@ internal sealed partial class Lowerer
         target.Store();
     }
 
-    private void AssignParts(IDeconstructionAssignmentOperation assignment)
-    {
-        Value(assignment.Value);
-        if (assignment.Type is { IsTupleType: false } || assignment.Value.Type is { IsTupleType: false })
-            Emit(new PartsOf(KeyOf(assignment.Value)));
-        else
-            Emit(new CopyValue());
-        Emit(new Duplicate());
-        Deconstruct(assignment.Target);
-    }
-
     private static ISymbol? VariableOf(IOperation operation) => operation switch
     {
         ILocalReferenceOperation local => local.Local,
         IParameterReferenceOperation parameter => parameter.Parameter,
         _ => null,
     };
-
-    /// <summary>Stores the parts of the tuple on the stack in the targets of a deconstruction.</summary>
-    private void Deconstruct(IOperation target) => Inside(target, static (lowerer, here) => lowerer.DeconstructHere(here), leaves: -1);
 }

@@ -15,7 +15,7 @@ internal sealed partial class Lowerer
         {
             LoadLocalFunction(method);
             var passed = PushArguments(call.Arguments);
-            Emit(new InvokeFunction(passed.Count, TypeKeys.Of(method.ReturnType), WaitingFor(call.Syntax)));
+            Emit(new InvokeFunction(passed.Count, TypeKeys.Of(method.ReturnType), WaitingFor(call.Syntax), passed.Order));
             return;
         }
 
@@ -23,7 +23,7 @@ internal sealed partial class Lowerer
         {
             Value(call.Instance);
             var passed = PushArguments(call.Arguments);
-            Emit(new InvokeFunction(passed.Count, TypeKeys.Of(method.ReturnType), WaitingFor(call.Syntax)));
+            Emit(new InvokeFunction(passed.Count, TypeKeys.Of(method.ReturnType), WaitingFor(call.Syntax), passed.Order));
             return;
         }
 
@@ -46,8 +46,43 @@ internal sealed partial class Lowerer
         else if (!method.IsStatic)
             Receiver(call.Instance);
         var arguments = PushArguments(call.Arguments);
+        if (ExtensionOf(method) is { } extension)
+        {
+            // Called on its class, its receiver is the first argument.
+            PutInOrder(arguments.Order ?? []);
+            EmitCall(extension, extension.Parameters.Length, null, call.Syntax, arguments.Sources.Skip(extension.IsStatic ? 0 : 1));
+            return;
+        }
+
         var isBase = call.Instance is IInstanceReferenceOperation && call.Instance.Syntax is BaseExpressionSyntax;
         EmitCall(method, arguments.Count, arguments.Order, call.Syntax, arguments.Sources, isBase, call.ConstrainedToType);
+    }
+
+    private void PutInOrder(IReadOnlyList<int> ordinals)
+    {
+        var held = ordinals.ToDictionary(ordinal => ordinal, _ => Temporary());
+        foreach (var ordinal in ordinals.Reverse())
+            Emit(new StoreSlot(held[ordinal]));
+        for (var i = 0; i < held.Count; i++)
+            Emit(new LoadSlot(held[i]));
+    }
+
+    /// <summary>The member of an extension block behind the static method that the compiler makes of it; none behind others.</summary>
+    private static IMethodSymbol? ExtensionOf(IMethodSymbol method)
+    {
+        if (method is not { IsStatic: true, IsImplicitlyDeclared: true, ContainingType.IsStatic: true })
+            return null;
+        foreach (var block in method.ContainingType.GetTypeMembers().Where(nested => nested.IsExtension))
+        {
+            if (block.GetMembers().OfType<IMethodSymbol>().FirstOrDefault(member => SymbolEqualityComparer.Default.Equals(member.AssociatedExtensionImplementation, method.OriginalDefinition)) is not { } found)
+                continue;
+            var ofBlock = method.TypeArguments.Take(block.Arity).ToArray();
+            if (ofBlock.Length > 0)
+                found = block.Construct(ofBlock).GetMembers(found.Name).OfType<IMethodSymbol>().First(member => SymbolEqualityComparer.Default.Equals(member.OriginalDefinition, found));
+            return found.Arity > 0 ? found.Construct([.. method.TypeArguments.Skip(block.Arity)]) : found;
+        }
+
+        return null;
     }
 
     /// <summary>Pushes what a method is called on. A structure that can't be changed where it lies is called on a copy.</summary>

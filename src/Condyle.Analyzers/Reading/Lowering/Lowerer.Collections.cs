@@ -74,11 +74,9 @@ internal sealed partial class Lowerer
 
     private void Collection(ICollectionExpressionOperation collection)
     {
-        foreach (var element in collection.Elements)
-            CopiedValue(element is ISpreadOperation spread ? spread.Operand : element);
         var name = TypeKeys.PlainNameOf(collection.Type!);
         var made = collection.ConstructMethod;
-        Emit(new GatherItems([.. collection.Elements.Select(element => element is ISpreadOperation)], ItemTypeOf(collection.Type), WrappingOf(collection, name)));
+        Gather(collection.Elements, ItemTypeOf(collection.Type), WrappingOf(collection, name));
         if (IsSpan(collection.Type))
             Emit(new MakeSpan());
         else if (made is { MethodKind: MethodKind.Ordinary, IsStatic: true })
@@ -91,11 +89,37 @@ internal sealed partial class Lowerer
             EmitFramework(name, KeyOf(collection));
     }
 
+    // The items are taken one after another. Where it can be seen beforehand how many there are, what is spread is taken only before the items that follow the last of it.
+    private void Gather(IReadOnlyList<IOperation> elements, TypeKey? itemType, Wrapping wrapping)
+    {
+        var isCounted = IsCounted(elements);
+        var last = elements.Count - 1;
+        while (last >= 0 && elements[last] is not ISpreadOperation)
+            last--;
+        var spreads = new List<bool>();
+        for (var i = 0; i < elements.Count; i++)
+        {
+            var spread = elements[i] as ISpreadOperation;
+            CopiedValue(spread?.Operand ?? elements[i]);
+            spreads.Add(spread is not null);
+            if (elements.Count == 1 || (isCounted ? i != last : spread is null))
+                continue;
+            var first = isCounted ? 0 : spreads.Count - 1;
+            Emit(new GatherItems(spreads.GetRange(first, spreads.Count - first), itemType, Wrapping.None));
+            spreads.RemoveRange(first, spreads.Count - first);
+            spreads.Add(true);
+        }
+
+        Emit(new GatherItems(spreads, itemType, wrapping));
+    }
+
     // The items lie in an array where it can be seen beforehand how many there are.
     private static Wrapping WrappingOf(ICollectionExpressionOperation collection, string name) =>
         name is not ("System.Collections.Generic.IEnumerable" or "System.Collections.Generic.IReadOnlyCollection" or "System.Collections.Generic.IReadOnlyList") ? Wrapping.None
-        : collection.Elements.OfType<ISpreadOperation>().All(spread => spread.Operand.Type is { } type && IsCounted(type)) ? Wrapping.AroundArray
+        : IsCounted(collection.Elements) ? Wrapping.AroundArray
         : Wrapping.AroundList;
+
+    private static bool IsCounted(IEnumerable<IOperation> elements) => elements.OfType<ISpreadOperation>().All(spread => spread.Operand.Type is { } type && IsCounted(type));
 
     private static bool IsCounted(ITypeSymbol type) => type is IArrayTypeSymbol
         || (type is INamedTypeSymbol named && Dispatch.BasesOf(named).SelectMany(candidate => candidate.GetMembers()).Any(member => member is IPropertySymbol { Name: "Length" or "Count", Type.SpecialType: SpecialType.System_Int32 }));

@@ -70,6 +70,20 @@ internal sealed partial class Lowerer
         });
     }
 
+    public static CodeBody LowerEventAccessor(string path, IMethodSymbol accessor, IEventSymbol raised)
+    {
+        var (field, type) = (Members.IdOf(raised), TypeKeys.Of(raised.Type));
+        return Start(raised.Name, path, accessor, [], lowerer =>
+        {
+            var handlers = raised.IsStatic ? lowerer.StaticTarget(raised.ContainingType, field, keepsSeam: false)
+                : new Target(Nothing, () => { lowerer.Emit(new PushThis()); lowerer.Emit(new LoadField(field, type)); }, () => lowerer.StoreOnThis(field));
+            handlers.Load();
+            lowerer.LoadVariable(accessor.Parameters[0], isReference: false);
+            lowerer.Emit(new BinaryOperator(accessor.MethodKind == MethodKind.EventAdd ? BinaryOperatorKind.Add : BinaryOperatorKind.Subtract, false, type));
+            handlers.Store();
+        });
+    }
+
     private static CodeBody Start(string name, string path, IMethodSymbol? method, IReadOnlyList<IOperation> roots, Action<Lowerer> lower)
     {
         var lowered = new CodeBody(name, path)

@@ -238,10 +238,14 @@ internal sealed partial class Lowerer
         {
             Value(binary.RightOperand);
             if (binary.OperatorKind is BinaryOperatorKind.Equals or BinaryOperatorKind.NotEquals && IsRecordOfUser(method))
-                Emit(new BinaryOperator(binary.OperatorKind, false, KeyOf(binary)));
+                Emit(new BinaryOperator(binary.OperatorKind, false, KeyOf(binary)) { AsksEquals = true });
+            else if (binary.IsLifted)
+                Lifted(2, binary.OperatorKind, Call);
             else
-                EmitOperator(method, 2, binary.Syntax, [binary.LeftOperand.Syntax, binary.RightOperand.Syntax], binary.ConstrainedToType);
+                Call();
             return;
+
+            void Call() => EmitOperator(method, 2, binary.Syntax, [binary.LeftOperand.Syntax, binary.RightOperand.Syntax], binary.ConstrainedToType);
         }
 
         switch (binary.OperatorKind)

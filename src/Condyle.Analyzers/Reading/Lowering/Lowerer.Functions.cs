@@ -76,7 +76,8 @@ internal sealed partial class Lowerer
 
         if (!method.IsStatic)
             Value(reference.Instance);
-        var call = CallOf(method, method.Parameters.Length, null, reference.Syntax, [], waiting: Waiting.Returns);
+        var called = ExtensionOf(method) ?? method;
+        var call = CallOf(called, called.Parameters.Length, null, reference.Syntax, [], waiting: Waiting.Returns);
         call.Span = reference.Syntax.Span;
         Emit(new MakeMethodFunction(call, TypeKeys.MethodOf(method), method.Parameters.Length));
     }

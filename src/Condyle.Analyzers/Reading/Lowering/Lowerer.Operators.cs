@@ -1,4 +1,5 @@
 using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.Operations;
 
 namespace Condyle.Analyzers.Reading;
@@ -21,7 +22,11 @@ internal sealed partial class Lowerer
             var wanted = TypeKeys.Of(converter.Parameters[0].Type);
             if (IsNumber(wanted) && IsNumber(KeyOf(conversion.Operand)) && wanted.Shape != KeyOf(conversion.Operand).Shape)
                 Emit(new ConvertNumber(wanted, false));
-            EmitOperator(converter, 1, conversion.Syntax, [conversion.Operand.Syntax]);
+            void Call() => EmitOperator(converter, 1, conversion.Syntax, [conversion.Operand.Syntax]);
+            if (IsLifted(conversion, converter))
+                LiftedConversion(conversion.Type, Call);
+            else
+                Call();
             return;
         }
 
@@ -32,6 +37,8 @@ internal sealed partial class Lowerer
         }
 
         CopiedOperand(conversion.Operand);
+        if (IsNullable(conversion.Operand.Type) && conversion.Type is { IsValueType: true } && !IsNullable(conversion.Type))
+            Emit(new TakeValue());
         var to = KeyOf(conversion);
         var from = KeyOf(conversion.Operand);
         if (conversion.Operand is IAnonymousFunctionOperation or IMethodReferenceOperation or ICollectionExpressionOperation || conversion.Operand.Type is null)
@@ -39,7 +46,7 @@ internal sealed partial class Lowerer
         if (IsNumber(to) && IsNumber(from))
         {
             if (Underlying(to).Shape != Underlying(from).Shape || to.Shape == TypeShape.Enum || from.Shape == TypeShape.Enum || to.Element?.Shape == TypeShape.Enum || from.Element?.Shape == TypeShape.Enum)
-                Emit(new ConvertNumber(to, conversion.IsChecked));
+                Emit(new ConvertNumber(to, IsChecked(conversion)));
         }
         else if (conversion.IsTryCast)
         {
@@ -48,6 +55,10 @@ internal sealed partial class Lowerer
         else if (!conversion.IsImplicit && to.IsReference && !conversion.Conversion.IsIdentity)
         {
             Emit(new CastReference(to, throws: true));
+        }
+        else if (conversion.GetConversion().IsUnboxing)
+        {
+            Emit(new Unbox(to));
         }
     }
 
@@ -99,8 +110,16 @@ internal sealed partial class Lowerer
     {
         Value(unary.Operand);
         if (unary.OperatorMethod is { } method && !IsGenericMaths(method))
-            EmitOperator(method, 1, unary.Syntax, [unary.Operand.Syntax], unary.ConstrainedToType);
-        else if (unary.OperatorKind == UnaryOperatorKind.Hat)
+        {
+            void Call() => EmitOperator(method, 1, unary.Syntax, [unary.Operand.Syntax], unary.ConstrainedToType);
+            if (unary.IsLifted)
+                Lifted(1, BinaryOperatorKind.None, Call);
+            else
+                Call();
+            return;
+        }
+
+        if (unary.OperatorKind == UnaryOperatorKind.Hat)
             Emit(new MakeIndex());
         else
             Emit(new UnaryOperator(unary.OperatorKind, unary.IsChecked, KeyOf(unary)));

@@ -65,7 +65,7 @@ internal sealed partial class Lowerer
             case IConstantPatternOperation constant:
                 load();
                 Value(constant.Value);
-                Emit(new BinaryOperator(BinaryOperatorKind.Equals, false, Truth));
+                Emit(new BinaryOperator(BinaryOperatorKind.Equals, false, Truth) { IsPattern = true });
                 break;
             case IRelationalPatternOperation relation:
                 load();

@@ -52,7 +52,7 @@ internal sealed partial class Lowerer
                 break;
             case IFieldReferenceOperation { Field.IsStatic: false, Instance: { } instance, Field: var field }:
                 Value(instance);
-                Emit(new PushFieldCell(Members.IdOf(field)));
+                Emit(new PushFieldCell(field.ContainingType.IsTupleType ? Members.ItemOf(field) : Members.IdOf(field)));
                 break;
             case IFieldReferenceOperation { Field: { IsStatic: true } field } when IsRead(field.ContainingType):
                 Emit(new PushStaticCell(TypeKeys.Of(field.ContainingType), Members.IdOf(field)));
@@ -88,10 +88,10 @@ internal sealed partial class Lowerer
             case IConditionalOperation { WhenFalse: { } other } choice:
                 var (otherwise, end) = (new JumpLabel(), new JumpLabel());
                 Condition(choice.Condition, otherwise, jumpWhen: false, end);
-                Place(choice.WhenTrue);
+                KeptPlace(choice.WhenTrue);
                 Emit(new Jump(end));
                 Mark(otherwise);
-                Place(other);
+                KeptPlace(other);
                 Mark(end);
                 break;
             case IDeclarationExpressionOperation { Expression: var declared }:
@@ -106,6 +106,22 @@ internal sealed partial class Lowerer
                 Emit(new PushSlotCell(held, isShared: false));
                 break;
         }
+    }
+
+    /// <summary>Pushes a place that is kept. In a vector there is none: what the vector holds isn't known from there on.</summary>
+    private void KeptPlace(IOperation operation)
+    {
+        if (operation is not IFieldReferenceOperation { Field.IsStatic: false, Instance: { } vector } || KeyOf(vector).Shape != TypeShape.Numerics)
+        {
+            Place(operation);
+            return;
+        }
+
+        var owner = TargetOf(vector);
+        owner.Prepare();
+        Emit(new PushOpen(KeyOf(vector)));
+        owner.Store();
+        Emit(new PushConstant(OpenValue.Any));
     }
 
     // A vector is one value here, so its component is handed on as a copy, and written back after the call.

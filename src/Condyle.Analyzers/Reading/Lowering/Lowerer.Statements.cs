@@ -125,7 +125,7 @@ internal sealed partial class Lowerer
             if ((declarator.Initializer ?? declaration.Initializer)?.Value is not { } value)
                 continue;
             if (declarator.Symbol.IsRef)
-                Place(value);
+                KeptPlace(value);
             else
                 CopiedValue(value);
             StoreVariable(declarator.Symbol, isReference: false);
@@ -142,7 +142,7 @@ internal sealed partial class Lowerer
         }
 
         if (owner is IMethodSymbol { ReturnsByRef: true } or IMethodSymbol { ReturnsByRefReadonly: true })
-            Place(value);
+            KeptPlace(value);
         else
             CopiedValue(value);
         LeaveProtected(0);
@@ -238,7 +238,7 @@ internal sealed partial class Lowerer
         }
         else
         {
-            Deconstruct(loop.LoopControlVariable);
+            Take(Prepared(loop.LoopControlVariable));
         }
 
         var turns = new JumpLabel();
@@ -307,7 +307,7 @@ internal sealed partial class Lowerer
             case ISingleValueCaseClauseOperation single:
                 Emit(new LoadSlot(subject));
                 Value(single.Value);
-                Emit(new BinaryOperator(BinaryOperatorKind.Equals, false, bool_));
+                Emit(new BinaryOperator(BinaryOperatorKind.Equals, false, bool_) { IsPattern = true });
                 Emit(new Branch(target, true, Stops(join)));
                 break;
             case IPatternCaseClauseOperation pattern:

@@ -149,12 +149,7 @@ internal sealed partial class Lowerer
         var type = KeyOf(reference);
         if (field.ContainingType.IsTupleType)
         {
-            var item = field.ContainingType.TupleElements.IndexOf(field);
-            if (item < 0)
-                item = field.ContainingType.TupleElements.IndexOf(field.CorrespondingTupleField ?? field);
-            if (item < 0 && int.TryParse(field.Name.Substring(Math.Min(4, field.Name.Length)), out var number))
-                item = number - 1;
-            return MemberTarget(reference.Instance, item.ToString(System.Globalization.CultureInfo.InvariantCulture), type);
+            return MemberTarget(reference.Instance, Members.ItemOf(field), type);
         }
 
         var isUsers = IsRead(field.ContainingType);
@@ -342,32 +337,4 @@ internal sealed partial class Lowerer
                 Emit(new LoadSlot(slot));
         }
     }
-
-    private void DeconstructHere(IOperation target)
-    {
-        if (target is IDeclarationExpressionOperation { Expression: var declared })
-            target = declared;
-        if (target is not ITupleOperation tuple)
-        {
-            var single = TargetOf(target);
-            var value = Temporary();
-            Emit(new StoreSlot(value));
-            single.Prepare();
-            Emit(new LoadSlot(value));
-            single.Store();
-            return;
-        }
-
-        Emit(new PartsOf(new TypeKey("tuple", TypeShape.Tuple)));
-        Emit(new SplitTuple(tuple.Elements.Length));
-        var parts = tuple.Elements.Select(_ => Temporary()).ToList();
-        for (var i = parts.Count - 1; i >= 0; i--)
-            Emit(new StoreSlot(parts[i]));
-        for (var i = 0; i < parts.Count; i++)
-        {
-            Emit(new LoadSlot(parts[i]));
-            Deconstruct(tuple.Elements[i]);
-        }
-    }
-
 }

@@ -80,6 +80,8 @@ internal sealed partial class Lowerer
         body.SlotCount = slotCount;
         body.CapturedSlots = [.. slots.Where(pair => shared.Contains(pair.Key) && captured.TrueForAll(capture => capture.Inner != pair.Value)).Select(pair => pair.Value)];
         body.IsIterator = roots.Count > 0 && (iterates ?? roots.Any(root => Captures.OwnDescendants(root).Any(Captures.IsYield)));
+        if (body.IsIterator && owner is IMethodSymbol { ReturnType: INamedTypeSymbol { Name: "IEnumerable" or "IEnumerator" } items })
+            (body.ItemType, body.IsEnumerator) = (items.TypeArguments is [var item] ? TypeKeys.Of(item) : new TypeKey("object", TypeShape.Other), items.Name == "IEnumerator");
     }
 
     private void Body(IOperation root)

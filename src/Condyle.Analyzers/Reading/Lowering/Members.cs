@@ -8,13 +8,28 @@ internal static class Members
 {
     public static string IdOf(IFieldSymbol field) => field.AssociatedSymbol is IPropertySymbol property ? IdOf(property) : Ids.Of(field.OriginalDefinition) ?? field.Name;
 
+    /// <summary>Which item of a tuple a field of it is.</summary>
+    public static string ItemOf(IFieldSymbol field)
+    {
+        var items = field.ContainingType.TupleElements;
+        var item = items.IndexOf(field);
+        if (item < 0)
+            item = items.IndexOf(field.CorrespondingTupleField ?? field);
+        if (item < 0 && int.TryParse(field.Name.Substring(Math.Min(4, field.Name.Length)), out var number))
+            item = number - 1;
+        return item.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    }
+
     public static string IdOf(IPropertySymbol property) => Ids.Of(property.OriginalDefinition) ?? property.Name;
 
     public static string IdOf(IEventSymbol raised) => Ids.Of(raised.OriginalDefinition) ?? raised.Name;
 
     /// <summary>Whether the compiler keeps an event's handlers.</summary>
-    public static bool IsPlainEvent(IEventSymbol raised) => !raised.IsAbstract && raised.ContainingType.TypeKind != TypeKind.Interface
+    public static bool IsPlainEvent(IEventSymbol raised) => raised is { IsAbstract: false, IsPartialDefinition: false } && raised.ContainingType.TypeKind != TypeKind.Interface
         && raised.DeclaringSyntaxReferences.Any(reference => reference.GetSyntax() is VariableDeclaratorSyntax);
+
+    /// <summary>Whether an event of the user's only keeps its handlers and nobody overrides it, so that it is its field.</summary>
+    public static bool IsOnlyField(IEventSymbol raised) => IsPlainEvent(raised) && raised is { IsVirtual: false, IsOverride: false };
 
     /// <summary>Whether a property of the user's only holds a value and nobody overrides it, so that it is its field.</summary>
     public static bool IsPlainAuto(IPropertySymbol property) =>
@@ -33,6 +48,8 @@ internal static class Members
     {
         if (method.AssociatedSymbol is IPropertySymbol { PartialImplementationPart: { } property })
             return (method.MethodKind == MethodKind.PropertyGet ? property.GetMethod : property.SetMethod) ?? method;
+        if (method.AssociatedSymbol is IEventSymbol { PartialImplementationPart: { } raised })
+            return (method.MethodKind == MethodKind.EventAdd ? raised.AddMethod : raised.RemoveMethod) ?? method;
         return method.PartialImplementationPart ?? method;
     }
 

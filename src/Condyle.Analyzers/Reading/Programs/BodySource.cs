@@ -24,6 +24,9 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
         // What the compiler adds to a record, such as its hash, refers to the record's own declaration.
         if (method is { IsImplicitlyDeclared: true, MethodKind: MethodKind.Ordinary, ContainingType.IsRecord: true })
             return null;
+        // A structure without such a constructor is empty: its initialisers run in the constructors that are there.
+        if (method is { IsImplicitlyDeclared: true, MethodKind: MethodKind.Constructor, ContainingType.IsValueType: true })
+            return null;
         var tree = method.DeclaringSyntaxReferences.FirstOrDefault()?.SyntaxTree ?? method.ContainingType.DeclaringSyntaxReferences.FirstOrDefault()?.SyntaxTree;
         return tree is null || !compilation.ContainsSyntaxTree(tree) || method.IsAbstract || method.IsExtern
             ? null
@@ -73,6 +76,8 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
         var syntax = method.DeclaringSyntaxReferences.FirstOrDefault()?.GetSyntax(cancellation);
         if (method.AssociatedSymbol is IPropertySymbol property && (Members.IsAuto(property) || syntax is AccessorDeclarationSyntax { Body: null, ExpressionBody: null }))
             return Lowerer.LowerAutoAccessor(tree.FilePath, method, property);
+        if (method.AssociatedSymbol is IEventSymbol raised && Members.IsPlainEvent(raised))
+            return Lowerer.LowerEventAccessor(tree.FilePath, method, raised);
         var content = syntax switch
         {
             BaseMethodDeclarationSyntax { Body: null, ExpressionBody: null } => null,
@@ -90,7 +95,9 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
         var type = method.ContainingType;
         var syntax = method.DeclaringSyntaxReferences.FirstOrDefault()?.GetSyntax(cancellation);
         var declared = syntax as ConstructorDeclarationSyntax;
-        var callsThis = declared?.Initializer?.ThisOrBaseKeyword.ValueText == "this";
+        // Of a structure the one without parameters may be nobody's, and then sets nothing.
+        var callsThis = declared?.Initializer is { ThisOrBaseKeyword.ValueText: "this" } other
+            && !(type.IsValueType && other.ArgumentList.Arguments.Count == 0 && type.InstanceConstructors.Any(constructor => constructor is { Parameters.IsEmpty: true, IsImplicitlyDeclared: true }));
         var initialisers = callsThis
             ? []
             : type.DeclaringSyntaxReferences.SelectMany(part => Initialisers(part.GetSyntax(cancellation) as TypeDeclarationSyntax, isStatic: false)).ToList();
@@ -100,8 +107,8 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
             : null;
         var implicitBase = declared?.Initializer is null && baseCall is null ? BaseConstructorOf(type) : null;
         var body = Lowerer.LowerConstructor(tree.FilePath, method, syntax is TypeDeclarationSyntax, initialisers, baseCall, implicitBase, operation);
-        foreach (var other in initialisers.Select(initialiser => initialiser.Syntax.SyntaxTree).Where(other => other != tree).Distinct())
-            body.Holds(other);
+        foreach (var elsewhere in initialisers.Select(initialiser => initialiser.Syntax.SyntaxTree).Where(elsewhere => elsewhere != tree).Distinct())
+            body.Holds(elsewhere);
         return body;
     }
 

@@ -167,6 +167,17 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     /// <summary>The user's own code that tells whether an object equals another value.</summary>
     public CodeBody? EqualsOf(UserType type) => Body("equals", type.Id, "", () => Find(type.Id) is INamedTypeSymbol symbol ? OwnEquals(symbol) : null);
 
+    /// <summary>The user's own code of <c>==</c> for two objects of a type.</summary>
+    public CodeBody? EqualityOf(UserType type) => Body("equality", type.Id, "", () => Find(type.Id) is INamedTypeSymbol symbol
+        ? Dispatch.BasesOf(symbol).SelectMany(candidate => candidate.GetMembers(WellKnownMemberNames.EqualityOperatorName)).OfType<IMethodSymbol>().FirstOrDefault(method => !method.IsImplicitlyDeclared)
+        : null);
+
+    /// <summary>The record above a record which says when two of them are equal; none where the type does so itself.</summary>
+    public UserType? RecordThatSaysEqualityOf(UserType type) =>
+        Find(type.Id) is INamedTypeSymbol { IsRecord: true } symbol && OwnEquals(symbol)?.ContainingType is { } above && TypeKeys.IdOf(above) is var id && id != type.Id ? TypeOf(id) : null;
+
+    public bool IsRecord(UserType type) => Find(type.Id) is INamedTypeSymbol { IsRecord: true };
+
     private static IMethodSymbol? OwnEquals(INamedTypeSymbol type)
     {
         for (var candidate = type; candidate is not null && TypeKeys.IsOfUser(candidate); candidate = candidate.BaseType)
@@ -201,6 +212,10 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
     public CodeBody? FormatterOf(UserType type) => Find(type.Id) is INamedTypeSymbol symbol && symbol.AllInterfaces.FirstOrDefault(candidate => candidate.MetadataName == "IFormattable") is { } formattable
         && symbol.FindImplementationForInterfaceMember(formattable.GetMembers("ToString")[0]) is IMethodSymbol method ? BodyOf(method) : null;
 
+    /// <summary>Whether a record's own code writes what its text shows.</summary>
+    public bool PrintsItself(UserType type) => Find(type.Id) is INamedTypeSymbol { IsRecord: true } record
+        && Dispatch.BasesOf(record).TakeWhile(part => part.IsRecord).Any(part => part.GetMembers("PrintMembers").Any(method => !method.IsImplicitlyDeclared));
+
     /// <summary>What the text of a record or anonymous object shows, in order; none where the text isn't made that way.</summary>
     public IReadOnlyList<(string Name, string Field, CodeBody? Getter)>? PrintedMembersOf(UserType type)
     {
@@ -211,8 +226,6 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
         var printed = new List<(string, string, CodeBody?)>();
         foreach (var part in Dispatch.BasesOf(record).TakeWhile(candidate => candidate.IsRecord).Reverse())
         {
-            if (part.GetMembers("PrintMembers").Any(method => !method.IsImplicitlyDeclared))
-                return null;
             foreach (var member in part.GetMembers().Where(member => member is { IsStatic: false, DeclaredAccessibility: Accessibility.Public }))
             {
                 if (member is IFieldSymbol field)

@@ -7,9 +7,26 @@ internal sealed class OwnEquality(Machine machine) : KnownEquality
     {
         if (machine.Program.EqualsOf(a.Type) is not { } body)
             return null;
-        return machine.Decide(machine.Call(body, a, [b])) is bool known
+        var above = machine.Program.RecordThatSaysEqualityOf(a.Type);
+        if (above is not null && (b is not ObjectValue other || !machine.Program.IsOfType(other.Type.Id, a.Type.Id)))
+            return false;
+        var isEqual = machine.Decide(machine.Call(body, a, [b])) is bool known
             ? known
             : throw new AnswerIsOpen($"whether two '{a.Type.Name}' are equal isn't known");
+        return isEqual && (above is null || MoreIsEqual(a, (ObjectValue)b, above));
+    }
+
+    // What a record adds to the one above is compared part by part.
+    private bool MoreIsEqual(ObjectValue a, ObjectValue b, UserType above)
+    {
+        for (var i = 0; i < a.Fields.Length; i++)
+        {
+            var (x, y) = (a.Fields[i], b.Fields[b.Type.IndexOf(a.Type.Fields[i])]);
+            if (above.IndexOf(a.Type.Fields[i]) < 0 && !(IsKnown(x) && IsKnown(y) ? Equals(x, y) : throw new AnswerIsOpen($"whether two '{a.Type.Name}' are equal isn't known")))
+                return false;
+        }
+
+        return true;
     }
 
     // A hash that isn't known, such as one made of texts, tells nothing apart.

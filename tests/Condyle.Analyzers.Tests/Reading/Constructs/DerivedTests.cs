@@ -70,4 +70,16 @@ public class DerivedTests
         """,
         "private sealed record Tag(string Name) { public static string operator +(Tag a, Tag b) => a.Name + b.Name + \"_group\"; public override string ToString() => \"tag_\" + Name; }",
         "public static class Sides { extension(Side side) { public static string operator *(Side left, string part) => $\"{part}_{left}\"; } }");
+
+    [Fact]
+    public void Iterators_are_moved_on_by_hand_and_of_their_own_type() => Oracle.Agrees(
+        """
+        var raw = Raw(); raw.MoveNext(); rig.Control($"{raw.Current}"); raw.MoveNext(); rig.Control($"{raw.Current}"); var sum = 0; try { while (raw.MoveNext()) sum += raw.Current; } catch (InvalidOperationException e) { rig.Control(e.Message + sum + raw.MoveNext()); }
+        object walk = Walk(2); rig.Control($"{walk is IEnumerable<string>}{walk is IFormattable}{walk is string}{walk is System.Collections.IEnumerable}{walk is IEnumerable<int>}{walk is IEnumerable<object>}"); if (walk is System.Collections.IEnumerable all) foreach (var one in all) rig.Control($"{one}");
+        int[] some = [1, 2, 3]; object part = some[1..]; rig.Control($"{part is int[]}{part is System.Collections.IEnumerable}{part is string}"); object at = new Vector3(1); rig.Control($"{at is IFormattable}{at is Vector3}{(object)TimeSpan.Zero is IComparable}");
+        """,
+        """
+        private static IEnumerator<int> Raw() { var x = 1; while (x < 9) { yield return x; x *= 2; } throw new InvalidOperationException("end"); }
+        private static IEnumerable<string> Walk(int depth) { if (depth == 0) yield break; yield return $"{depth}"; foreach (var x in Walk(depth - 1)) yield return depth + x; }
+        """);
 }

@@ -51,4 +51,35 @@ public class ModernTests
             extension(ref Vector3 point) { public void Lift() { point.Y += 1; } }
         }
         """);
+
+    [Fact]
+    public void Extensions_called_on_their_class_and_operators_of_theirs() => Oracle.Agrees(
+        """
+        rig.Control(Naming.Twice("z", 2) + Naming.get_Loud("q") + Naming.Dash(3) + Naming.Twice(n: 1, s: "o")); Func<string, int, string> twice = Naming.Twice; rig.Control(twice("y", 3)); rig.Control(string.Join("_", new[] { "a", "b" }.Select(Naming.get_Loud)));
+        rig.Control(string.Join("_", Naming.Numbered(new[] { "a", "b" })) + Naming.Fold(new[] { 1, 2 }, "s", (s, i) => s + i));
+        var p = new Place(); Naming.Move(ref p, 3); p += 5; p++; rig.Control($"{p.X}"); var all = new Place[2]; var i = 0; all[i++] += 4; all[i++]++; rig.Control($"{all[0].X}{all[1].X}{i}");
+        """,
+        more: """
+        public struct Place { public int X; }
+        public static class Naming
+        {
+            extension(string s)
+            {
+                public string Loud => s + "!";
+                public static string Dash(int n) => new('-', n);
+                public string Twice(int n = 2) => string.Concat(Enumerable.Repeat(s, n));
+            }
+            extension<T>(IEnumerable<T> items) where T : notnull
+            {
+                public IEnumerable<string> Numbered() { var i = 0; foreach (var item in items) yield return $"{i++}{item}"; }
+                public TOut Fold<TOut>(TOut seed, Func<TOut, T, TOut> fold) => items.Aggregate(seed, fold);
+            }
+            extension(ref Place p)
+            {
+                public void Move(int by) => p.X += by;
+                public void operator +=(int by) => p.X += by;
+                public void operator ++() => p.X++;
+            }
+        }
+        """);
 }

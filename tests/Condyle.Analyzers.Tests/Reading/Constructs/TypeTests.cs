@@ -1,3 +1,5 @@
+using Condyle.Tests.Shared;
+
 namespace Condyle.Analyzers.Tests.Reading.Constructs;
 
 /// <summary>The user's own types: how they are made, copied, compared, converted, inherited.</summary>
@@ -89,4 +91,39 @@ public class TypeTests
         public class D { public static int Value = C.Value + 10; }
         public class Late { public static string X { get; } = "x" + A.Log; }
         """);
+
+    [Fact]
+    public void Structures_that_nobody_made_are_empty() => Oracle.Agrees(
+        """
+        rig.Control($"{new Plain(3).N}{new Plain().N}{default(Plain).N}"); rig.Control($"{new Also("q").Z}{new Also().Z}"); rig.Control($"{new Own().N}{default(Own).N}{Made<Own>().N}{Made<Plain>().N}"); Own a = new() { N = 7 }; rig.Control($"{a.N}"); rig.Control($"{new Mark(4).Z}{new Mark(4, 5).Z}{new Mark().Z}");
+        """,
+        """
+        private static T Made<T>() where T : new() => new T();
+        private struct Plain(int n) { public int N = n + 1; }
+        private struct Also { public int Z = 4; public Also(string s) : this() { Z += s.Length; } }
+        private struct Own { public int N = 5; public Own() { N++; } }
+        private record struct Mark(int X) { public int Z = X * 2; public Mark(int a, int b) : this(a + b) { Z++; } }
+        """);
+
+    [Fact]
+    public void What_a_record_writes_itself_isnt_known()
+    {
+        var compilation = CompiledCode.Compile(("rig.cs", Oracle.Rig("rig.Control($\"{new Part(2)}\"); rig.Control($\"{new Sub(2, 3)}\");", """
+            public record Part(int A) { protected virtual bool PrintMembers(System.Text.StringBuilder text) { text.Append("A!").Append(A); return true; } }
+            public record Sub(int A, int B) : Part(A);
+            """)));
+        var path = Assert.Single(Oracle.Read(compilation, "TestRig").Paths);
+        Assert.All(path.Model.Nodes, node => Assert.True(node.Name.IsOpen));
+    }
+
+    [Fact]
+    public void Places_within_tuples_are_places_and_those_within_vectors_arent_known()
+    {
+        Oracle.Agrees(
+            "var t = (A: 1, B: 2); ref var b = ref t.B; b = 8; Set(ref t.A); rig.Control($\"{t}\"); var all = new[] { t }; ref var q = ref all[0].B; q++; ref var whole = ref all[0]; whole.A = 77; rig.Control($\"{all[0]}\"); var f = new Held(); Set(ref f.T.Item1); rig.Control($\"{f.T}\");",
+            "private static void Set(ref int x) => x = 50; private sealed class Held { public (int, int) T; }");
+        var compilation = CompiledCode.Compile(("rig.cs", Oracle.Rig("var v = new Vector3(1, 2, 3); ref var y = ref v.Y; y *= 4; rig.Skeleton(\"s\").Root(\"r\", at: v);")));
+        var path = Assert.Single(Oracle.Read(compilation, "TestRig").Paths);
+        Assert.Contains(Oracle.Lines(path, compilation), line => line.Contains("r under none", StringComparison.Ordinal) && line.Contains("rest …", StringComparison.Ordinal));
+    }
 }

@@ -104,6 +104,8 @@ internal static class TextOf
             return machine.Call(formatter, own, [format is null ? null : TextValue.Plain(format), OpenValue.Any]) as TextValue ?? TextValue.Open;
         if (machine.Program.ToStringOf(own.Type) is { } body)
             return machine.Call(body, own, []) as TextValue ?? TextValue.Open;
+        if (machine.Program.PrintsItself(own.Type))
+            return TextValue.Open;
         if (machine.Program.PrintedMembersOf(own.Type) is not { } members)
             return machine.Program.FullNameOf(own.Type) is { } name ? TextValue.Plain(name) : TextValue.Open;
         List<TextValue> parts = [TextValue.Plain(own.Type.Id.StartsWith("anonymous ", StringComparison.Ordinal) ? "{ " : own.Type.Name + " { ")];
