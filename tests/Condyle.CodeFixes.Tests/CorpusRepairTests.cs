@@ -39,6 +39,7 @@ public partial class CorpusRepairTests
     [InlineData("CDY1004_a_name_that_a_recipe_is_given", "Name what is built after 'long_leg'", "Name what is built after 'hand_tool'")]
     [InlineData("CDY1004_a_name_that_a_recipe_shares")]
     [InlineData("CDY1004_options_that_code_asks")]
+    [InlineData("CDY1004_names_that_code_asks_for")]
     [InlineData("CDY2001_a_table_without_an_inverse", "Weight copy 'ik' by the inverse of switch 'fk'")]
     [InlineData("CDY2001_a_table_that_others_ask")]
     [InlineData("CDY2001_weights_by_a_counter", "Weight copy 'ik' by the inverse of switch 'fk'")]

@@ -58,7 +58,7 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
     private PlannedRepair? WhereItIsUsed(AppendText append, CallRecord call)
     {
         if (FileOf(call, (nameof(AppendText), append.Suffix, append.Argument), other => other is AppendText same && same.Suffix == append.Suffix && same.Argument == append.Argument) is not { } file
-            || append.Instead.Length > 0
+            || append.Instead.Length > 0 || file.Uses.AsksForName(call)
             || ArgumentOf(call, append.Argument, file) is not { } argument)
             return null;
         return Plan(append, file, argument.Span, AppendCode(call.Path, argument, $" + \"{append.Suffix}\"", IsOperand(argument)));
@@ -85,7 +85,7 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
 
     private PlannedRepair? Replace(ReplaceText replace, CallRecord call) =>
         FileOf(call, (nameof(ReplaceText), replace.Argument, replace.To), other => other is ReplaceText same && same.Argument == replace.Argument && same.To == replace.To) is { } file
-            && ArgumentOf(call, replace.Argument, file) is LiteralExpressionSyntax { RawKind: (int)SyntaxKind.StringLiteralExpression } literal
+            && !file.Uses.AsksForName(call) && ArgumentOf(call, replace.Argument, file) is LiteralExpressionSyntax { RawKind: (int)SyntaxKind.StringLiteralExpression } literal
             ? Plan(replace, file, literal.Span, new TextEdit(call.Path, literal.Span, SymbolDisplay.FormatLiteral(replace.To, quote: true)))
             : null;
 

@@ -74,6 +74,9 @@ internal sealed class SourceUses
             && use.Path.Calls.Find(use.Event)!.Arguments[use.Argument] is TextValue text
             && text.Seams.Contains(seam)));
 
+    /// <summary>Whether code asks for a name that a call gives: it may look at it, or name something else after it.</summary>
+    public bool AsksForName(CallRecord call) => observed.Contains(call.Verb) || byLiteral.ContainsKey(call.Verb) || recipes.Have(call.Verb);
+
     /// <summary>Whether a literal is there for recipes alone, and right names of all that they build come of another text in its place.</summary>
     public bool EachRecipeWants(Origin literal, string from, string to) => Once(wantedByRecipes, (literal, from, to), () =>
         !observed.Contains(literal) && !byLiteral.ContainsKey(literal) && recipes.EachWants(literal, from, to));

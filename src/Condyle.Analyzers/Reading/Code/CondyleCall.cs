@@ -71,8 +71,10 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
             machine.Calls.Add(new RecipeRecord(first, last, new CallRecord(this, path, arguments), result));
         else if (last > first)
             machine.Calls.Add(first, last, new CallRecord(this, path, arguments) { From = machine.CalledFrom });
-        else if (self is not IHandle)
+        else if (self is not IHandle named)
             NoteOptions(machine, self, arguments, result);
+        else if (result is TextValue name)
+            return machine.Calls.NameOf(named.Id, name.Text);
         return result;
     }
 

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Condyle.Model;
 
 namespace Condyle.Analyzers.Reading;
 
@@ -64,6 +65,11 @@ internal sealed class CallRecords
         _ => [],
     });
 
+    /// <summary>The name of an element as code asks for it: with what it was made of, and the call that gave it.</summary>
+    public TextValue NameOf(int named, Text name) => Find(named) is { } giving ? new(name, [], [.. TextsGivenTo(giving.Arguments).SelectMany(text => text.Origins).Distinct(), giving.Verb])
+        : recipes.FindLast(recipe => recipe.First <= named && named < recipe.Last) is { } recipe ? new(name, [], [.. TextsGivenTo(recipe.Call.Arguments).SelectMany(text => text.Origins).Distinct()])
+        : new(name, [], []);
+
     /// <summary>Forgets the calls that said what is cut off the log: the events from one on up to its end.</summary>
     public void Cut(int first, int end)
     {
@@ -113,6 +119,9 @@ internal sealed class CallRecords
 /// <summary>A call into Condyle as it was made.</summary>
 internal sealed record CallRecord(CondyleCall Call, string Path, IReadOnlyList<object?> Arguments)
 {
+    /// <summary>The verb that it is made by. A name that it gives goes by it wherever code asks for that.</summary>
+    public Origin Verb => new(Path, Call.NameSpan);
+
     /// <summary>Where the function that made it was called.</summary>
     public CallSite? From { get; init; }
 }

@@ -13,7 +13,7 @@ internal static class ComparerCalls
     private static readonly ComparerValue Identity = new(Equality, Orders.Default, _ => new Equalities.OfIdentity());
 
     private static readonly Dictionary<StringComparison, ComparerValue> OfTexts = Enum.GetValues(typeof(StringComparison)).Cast<StringComparison>()
-        .ToDictionary(how => how, how => new ComparerValue(Texts, _ => new TextOrder(how), machine => new Equalities.OfTexts(how, machine)));
+        .ToDictionary(how => how, how => new ComparerValue(Texts, machine => new TextOrder(how, machine), machine => new Equalities.OfTexts(how, machine)));
 
     public static void Register()
     {
@@ -51,7 +51,7 @@ internal static class ComparerCalls
     }
 
     /// <summary>The order of texts in a given way of comparing them.</summary>
-    private sealed class TextOrder(StringComparison how) : IComparer<object?>
+    private sealed class TextOrder(StringComparison how, Machine machine) : IComparer<object?>
     {
         public bool IsOrdinal => how is StringComparison.Ordinal or StringComparison.OrdinalIgnoreCase;
 
@@ -60,6 +60,8 @@ internal static class ComparerCalls
             if (a is null || b is null)
                 return a is null ? b is null ? 0 : -1 : 1;
             Budget.Current.Spend();
+            machine.Calls.Observe(a);
+            machine.Calls.Observe(b);
             return a is TextValue x && b is TextValue y && x.TryKnown(out var left) && y.TryKnown(out var right)
                 ? (IsOrdinal ? TextComparison.Compare(left, right, how) : TextComparison.Order(left, right, how)) ?? throw new AnswerIsOpen("in which order texts stand depends on the culture")
                 : throw new AnswerIsOpen("in which order two texts stand isn't known");

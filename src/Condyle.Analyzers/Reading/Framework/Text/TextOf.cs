@@ -23,7 +23,7 @@ internal static class TextOf
             char character => TextValue.Plain(character.ToString()),
             EnumValue own => OfEnum(own, format),
             Side side => TextValue.Plain(side.ToString()),
-            IHandle handle => new TextValue(Handles.DraftOf(handle).NameOf(handle.Id), [], []),
+            IHandle handle => NameOf(handle, machine),
             ObjectValue own => OfObject(own, format, machine),
             TupleValue tuple => OfTuple(tuple, machine),
             FormattableValue text => text.Text(machine, isInvariant),
@@ -55,6 +55,12 @@ internal static class TextOf
             return text;
         var gap = TextValue.Plain(new string(' ', missing));
         return TextValue.Join(width > 0 ? [gap, text] : [text, gap], null);
+    }
+
+    private static TextValue NameOf(IHandle handle, Machine machine)
+    {
+        var name = Handles.DraftOf(handle).NameOf(handle.Id);
+        return machine.Calls.NameOf(handle.Id, name);
     }
 
     private static TextValue OfEnum(EnumValue value, string? format)
