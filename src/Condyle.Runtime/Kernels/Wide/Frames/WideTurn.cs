@@ -204,23 +204,20 @@ internal struct WideTurn
     /// such arcs, on the one that the signs as given say.
     /// </summary>
     /// <remarks>
-    /// Seen from halfway, with φ half the angle between the quaternions and j from −1 to 1, (cos(jφ) / cos φ ∓ sin(jφ) / sin φ) / 2; at the ends that is exactly one and nothing.
-    /// φ² comes from the cosine of 2φ: what its rounding moves the weights by is less than theirs.
+    /// With θ the angle between the quaternions, the shares are sin(kθ) / sin θ = k · sin(kθ) / kθ · θ / sin θ. What rounding of the cosine moves them by is less than theirs;
+    /// the last factor is that of both, so that its error turns nothing.
     /// </remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static WideTurn Slerp(in WideTurn a, in WideTurn b, Lane amount)
     {
+        var one = Lanes.Create(1f);
         var cosine = Dot(a, b);
-        var squared = Arc.EighthSquared(Lanes.FusedMultiplyAdd(Lanes.Abs(cosine), Lanes.Create(-0.5f), Lanes.Create(0.5f)));
-        var half = amount - Lanes.Create(0.5f);
-        var from = half + half;
-        var fromSquared = from * from * squared;
-        var whole = Arc.EighthCosine(squared);
-        var middle = Arc.EighthCosine(fromSquared) / (whole + whole);
-        var beside = half * (Arc.EighthSine(fromSquared) / Arc.EighthSine(squared));
+        var overSine = Arc.OverSineFrom(one - Lanes.Abs(cosine));
+        var squared = Rigs.Less(one, cosine, cosine) * (overSine * overSine);
+        var rest = one - amount;
         var sign = Lanes.ConditionalSelect(Lanes.LessThan(cosine, Lanes.Create(0f)), Lanes.Create(-0f), Lanes.Create(0f));
-        var ofA = middle - beside;
-        var ofB = (middle + beside) ^ sign;
+        var ofA = rest * overSine * Arc.Sine(rest * rest * squared);
+        var ofB = (amount * overSine * Arc.Sine(amount * amount * squared)) ^ sign;
         var (x, y, z, w) = (b.X * ofB, b.Y * ofB, b.Z * ofB, b.W * ofB);
         x = Lanes.FusedMultiplyAdd(a.X, ofA, x);
         y = Lanes.FusedMultiplyAdd(a.Y, ofA, y);
