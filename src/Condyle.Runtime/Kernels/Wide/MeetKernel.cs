@@ -10,7 +10,6 @@ internal static class MeetKernel
     {
         var frames = pose.Frames.Registers;
         var channels = pose.Each<Meeting>();
-        var isFar = batch.LeavesChannels && pose.IsFar;
         foreach (ref readonly var item in batch.Items.AsSpan())
         {
             var mean = Mix.Mean(batch.Sources.AsSpan(item.FirstSource, item.EndSource - item.FirstSource), batch.IsChain, pose, out var isThere);
@@ -23,7 +22,7 @@ internal static class MeetKernel
                 mean = WideRigid.Choose(isThere, mean, (stand * WideRigid.All(item.Rest)).Trued());
             frames[item.Target.Frame] = mean;
             if (batch.WritesChannels)
-                channels.Leave(item.Target.Channel, mean.In(stand).Trued(), isFar);
+                channels.Give(item.Target.Channel, mean.In(stand), batch.LeavesChannels);
         }
     }
 }

@@ -91,6 +91,7 @@ internal readonly ref struct WideChannels(Buffers pose)
 {
     private readonly WideVectors moves = pose.Moves.Registers;
     private readonly WideTurns turns = pose.Turns.Registers;
+    private readonly bool isFar = pose.IsFar;
 
     public WideRigid this[int slot]
     {
@@ -105,11 +106,14 @@ internal readonly ref struct WideChannels(Buffers pose)
         }
     }
 
-    /// <summary>Puts what nobody reads soon past the cache, if memory is far.</summary>
+    /// <summary>
+    /// Puts what frames give. If it is left to those who ask after an evaluation, it goes past the cache, if memory is far; otherwise it is brought back to length one,
+    /// since frames that come of it would be off by twice as much.
+    /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Leave(int slot, in WideRigid value, bool isFar)
+    public void Give(int slot, in WideRigid value, bool isLeft)
     {
-        if (isFar)
+        if (isLeft && isFar)
         {
             moves.Leave(slot, value.Origin);
             turns.Leave(slot, value.Turn);
@@ -117,7 +121,7 @@ internal readonly ref struct WideChannels(Buffers pose)
         else
         {
             moves[slot] = value.Origin;
-            turns[slot] = value.Turn;
+            turns[slot] = isLeft ? value.Turn : value.Turn.Trued();
         }
     }
 }

@@ -80,7 +80,7 @@ internal readonly ref struct WideChannels(ref float moves, ref float turns, int 
         }
     }
 
-    /// <summary>Puts them; memory is never far from one rig.</summary>
+    /// <summary>Puts what frames give; memory is never far from one rig.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Leave(in int slot, in WideRigid value, bool isFar) => this[slot] = value;
+    public void Give(in int slot, in WideRigid value, bool isLeft) => this[slot] = isLeft ? value : value.Trued();
 }

@@ -11,7 +11,6 @@ internal static class FollowKernel
         var items = Rigs.Of(batch.Items);
         var frames = pose.Frames.Each<Follower>();
         var channels = pose.Each<Follower>();
-        var isFar = batch.LeavesChannels && pose.IsFar;
         for (var i = 0; i < items.Length; i += Rigs.Step)
         {
             ref readonly var item = ref items[i];
@@ -22,7 +21,7 @@ internal static class FollowKernel
             var stand = frames[item.Target.Stand.Base];
             if (batch.IsPlaced)
                 stand *= Each<Follower>.Rigid(item.Target.Stand.Placement);
-            channels.Leave(item.Target.Channel, frame.In(stand).Trued(), isFar);
+            channels.Give(item.Target.Channel, frame.In(stand), batch.LeavesChannels);
         }
     }
 }

@@ -20,14 +20,13 @@ internal static class PairMeetKernel
         var frames = pose.Frames.Each<PairMeeting>();
         var weights = pose.Weights.Each<PairMeeting>();
         var channels = pose.Each<PairMeeting>();
-        var isFar = batch.LeavesChannels && pose.IsFar;
         for (var i = 0; i < items.Length; i += Rigs.Step)
         {
             ref readonly var item = ref items[i];
             var mean = WideRigid.Between(frames[item.First.Frame], frames[item.Second.Frame], weights[item.Weight]);
             frames[item.Target.Frame] = mean;
             if (batch.WritesChannels && !batch.IsPlaced)
-                channels.Leave(item.Target.Channel, mean.In(frames[item.Target.Stand.Base]).Trued(), isFar);
+                channels.Give(item.Target.Channel, mean.In(frames[item.Target.Stand.Base]), batch.LeavesChannels);
         }
 
         if (batch.WritesChannels && batch.IsPlaced)
@@ -58,14 +57,13 @@ internal static class PairMeetKernel
         var items = Rigs.Of(batch.Items);
         var frames = pose.Frames.Each<PairMeeting>();
         var channels = pose.Each<PairMeeting>();
-        var isFar = batch.LeavesChannels && pose.IsFar;
         for (var i = 0; i < items.Length; i += Rigs.Step)
         {
             ref readonly var item = ref items[i];
             var stand = frames[item.Target.Stand.Base];
             if (batch.IsPlaced)
                 stand *= Each<PairMeeting>.Rigid(item.Target.Stand.Placement);
-            channels.Leave(item.Target.Channel, frames[item.Target.Frame].In(stand).Trued(), isFar);
+            channels.Give(item.Target.Channel, frames[item.Target.Frame].In(stand), batch.LeavesChannels);
         }
     }
 }
