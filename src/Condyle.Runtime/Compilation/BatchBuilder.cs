@@ -16,7 +16,12 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
         return key.Kind switch
         {
             BatchKind.StillFrame => new StillFrameBatch { Items = new([.. nodes.Select(node => new StillFrame(node.WorldSlot, Slots.WorldOf(node.World.Root), Pack.Rigid(node.World.Offset)))]) },
-            BatchKind.ChannelFrame => new ChannelFrameBatch { Items = new([.. nodes.Select(node => FrameOf(node, node.ChannelSlot))]), IsPlaced = key.IsPlaced, IsTrued = key.IsTrued },
+            BatchKind.ChannelFrame when key.IsPlaced => new PlacedFrameBatch
+            {
+                Items = new([.. nodes.Select(node => new PlacedFrame(node.WorldSlot, Slots.WorldOf(node.Stand.Root), node.ChannelSlot, Pack.Placement(node.Stand.Offset)))]),
+                IsTrued = key.IsTrued,
+            },
+            BatchKind.ChannelFrame => new ChannelFrameBatch { Items = new([.. nodes.Select(node => FrameOf(node, node.ChannelSlot))]), IsTrued = key.IsTrued },
             BatchKind.StillWorld => new StillWorldBatch { Worlds = worlds, Bases = bases, Offsets = Frames(nodes, node => node.World.Offset) },
             BatchKind.ChannelWorld => new ChannelWorldBatch
             {

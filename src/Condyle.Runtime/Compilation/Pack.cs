@@ -11,6 +11,9 @@ internal static class Pack
     /// <summary>A frame without scale.</summary>
     public static Rigid Rigid(Affine3d frame) => new(frame.Origin.ToSingle(), frame.Rotation.ToSingle());
 
+    /// <inheritdoc cref="Rigid"/>
+    public static Placement Placement(Affine3d frame) => new(Single(frame), frame.Rotation.ToSingle());
+
     public static Affines Frames(IReadOnlyList<Affine3d> frames)
     {
         var packed = new Affines(frames.Count);

@@ -5,7 +5,7 @@ internal sealed class FollowBatch : Batch
 {
     public required Items<Follower> Items { get; init; }
 
-    /// <inheritdoc cref="ChannelFrameBatch.IsPlaced"/>
+    /// <summary>Whether there are placements; the channels of exported joints stand right on the base.</summary>
     public required bool IsPlaced { get; init; }
 
     /// <summary>Whether somebody reads the channels.</summary>

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Condyle.Runtime.Kernels;
 
 /// <summary>World frames of nodes that stand still on a base that moves, without scale on the way: frame = base · offset.</summary>
@@ -18,13 +20,10 @@ internal sealed class StillFrameBatch : Batch
     protected override void RunSixteen(Buffers pose) => Sixteen.StillFrameKernel.Run(this, pose);
 }
 
-/// <summary>World frames of nodes with channels, without scale on the way: frame = base · placement · T · R.</summary>
+/// <summary>World frames of nodes whose channels stand right on the base, as those of exported joints do, without scale on the way: frame = base · T · R.</summary>
 internal sealed class ChannelFrameBatch : Batch
 {
     public required Items<ChannelFrame> Items { get; init; }
-
-    /// <summary>Whether there are placements; the channels of exported joints stand right on the base.</summary>
-    public required bool IsPlaced { get; init; }
 
     /// <summary>Whether rotations are brought back to length one: a few products leave them near enough to it.</summary>
     public required bool IsTrued { get; init; }
@@ -40,6 +39,27 @@ internal sealed class ChannelFrameBatch : Batch
     protected override void RunEight(Buffers pose) => Eight.ChannelFrameKernel.Run(this, pose);
 
     protected override void RunSixteen(Buffers pose) => Sixteen.ChannelFrameKernel.Run(this, pose);
+}
+
+/// <summary>World frames of nodes whose channels stand behind a placement, without scale on the way: frame = base · placement · T · R.</summary>
+internal sealed class PlacedFrameBatch : Batch
+{
+    public required Items<PlacedFrame> Items { get; init; }
+
+    /// <inheritdoc cref="ChannelFrameBatch.IsTrued"/>
+    public required bool IsTrued { get; init; }
+
+    protected override void RunOne(Buffers pose)
+    {
+        if (Items.GoAbreast)
+            EightNodes.PlacedFrameKernel.Run(this, pose);
+        else
+            One.PlacedFrameKernel.Run(this, pose);
+    }
+
+    protected override void RunEight(Buffers pose) => Eight.PlacedFrameKernel.Run(this, pose);
+
+    protected override void RunSixteen(Buffers pose) => Sixteen.PlacedFrameKernel.Run(this, pose);
 }
 
 /// <summary>The axes of frames without scale, for those who reckon with scale.</summary>
@@ -74,6 +94,25 @@ internal readonly record struct StillFrame(int Frame, int Base, Rigid Offset)
     public readonly int Frame = Frame;
     public readonly int Base = Base;
     public readonly Rigid Offset = Offset;
+}
+
+/// <param name="Frame">Where the frame goes.</param>
+/// <param name="Base">What carries it.</param>
+/// <param name="Channel">Its channels.</param>
+/// <param name="Placement">What they stand in on that.</param>
+internal readonly record struct PlacedFrame(int Frame, int Base, int Channel, Placement Placement)
+{
+    public readonly int Frame = Frame;
+    public readonly int Base = Base;
+    public readonly int Channel = Channel;
+    public readonly Placement Placement = Placement;
+}
+
+/// <summary>A constant frame without scale that moves are brought out of: its axes do that with fewer products than its rotation.</summary>
+internal readonly record struct Placement(Affine Axes, Quaternion Turn)
+{
+    public readonly Affine Axes = Axes;
+    public readonly Quaternion Turn = Turn;
 }
 
 /// <param name="Frame">Where the frame goes.</param>

@@ -13,7 +13,7 @@ internal sealed class MeetBatch : Batch
     /// <summary>Whether they are chains' later joints.</summary>
     public required bool IsChain { get; init; }
 
-    /// <inheritdoc cref="ChannelFrameBatch.IsPlaced"/>
+    /// <inheritdoc cref="FollowBatch.IsPlaced"/>
     public required bool IsPlaced { get; init; }
 
     /// <inheritdoc cref="FollowBatch.WritesChannels"/>
@@ -37,7 +37,7 @@ internal sealed class PairMeetBatch : Batch
     /// <inheritdoc cref="MeetBatch.IsChain"/>
     public required bool IsChain { get; init; }
 
-    /// <inheritdoc cref="ChannelFrameBatch.IsPlaced"/>
+    /// <inheritdoc cref="FollowBatch.IsPlaced"/>
     public required bool IsPlaced { get; init; }
 
     /// <inheritdoc cref="FollowBatch.WritesChannels"/>

@@ -26,7 +26,8 @@ public class SchedulePageTests
     private static string Describe(Batch batch) => batch switch
     {
         LinearWeightBatch weights => $"LinearWeightBatch: weights {Join<LinearWeight>(weights.Items, item => item.Weight)} from switches {Join<LinearWeight>(weights.Items, item => item.Input)}",
-        ChannelFrameBatch frames => $"ChannelFrameBatch: frames {Join(frames.Items.Each, item => item.Frame)} = frames {Join(frames.Items.Each, item => item.Stand.Base)} ·{(frames.IsPlaced ? " placements ·" : "")} channels {Join(frames.Items.Each, item => item.Channel)}",
+        ChannelFrameBatch frames => $"ChannelFrameBatch: frames {Join(frames.Items.Each, item => item.Frame)} = frames {Join(frames.Items.Each, item => item.Stand.Base)} · channels {Join(frames.Items.Each, item => item.Channel)}",
+        PlacedFrameBatch frames => $"PlacedFrameBatch: frames {Join(frames.Items.Each, item => item.Frame)} = frames {Join(frames.Items.Each, item => item.Base)} · placements · channels {Join(frames.Items.Each, item => item.Channel)}",
         StillFrameBatch frames => $"StillFrameBatch: frames {Join(frames.Items.Each, item => item.Frame)} = frames {Join(frames.Items.Each, item => item.Base)} · offsets",
         FollowBatch followers => $"FollowBatch: {Describe([.. followers.Items.Each.ToArray().Select(item => item.Target)])} from frames {Join(followers.Items.Each, item => item.Source)}",
         PairMeetBatch meetings => $"PairMeetBatch: {Describe([.. meetings.Items.Each.ToArray().Select(item => item.Target)])} from frames {Join(meetings.Items.Each, item => item.First.Frame)} to frames {Join(meetings.Items.Each, item => item.Second.Frame)} by weights {Join(meetings.Items.Each, item => item.Weight)}",

@@ -20,6 +20,9 @@ internal static class Each<TItem>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static WideRigid Rigid(in Rigid value) => WideRigid.All(value);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WidePlacement Placement(in Placement value) => new() { Axes = WideAffine.All(value.Axes), Turn = WideTurn.All(value.Turn) };
 }
 
 /// <summary>Columns as the slots that the items name.</summary>

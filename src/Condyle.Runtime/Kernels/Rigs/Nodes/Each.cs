@@ -38,6 +38,13 @@ internal static class Each<TItem>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static WideRigid Rigid(in Rigid value) => new() { Origin = Vector(value.Origin), Turn = Turn(value.Turn) };
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WidePlacement Placement(in Placement value) => new()
+    {
+        Axes = new(Vector(value.Axes.X), Vector(value.Axes.Y), Vector(value.Axes.Z), Vector(value.Axes.Origin)),
+        Turn = Turn(value.Turn),
+    };
 }
 
 /// <summary>Columns as the slots that eight items name.</summary>

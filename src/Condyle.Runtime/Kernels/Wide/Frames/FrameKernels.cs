@@ -18,39 +18,39 @@ internal static class StillFrameKernel
     }
 }
 
-/// <summary>World frames of nodes with channels: frame = base · placement · T · R.</summary>
+/// <summary>World frames of nodes with channels: frame = base · T · R.</summary>
 internal static class ChannelFrameKernel
 {
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     public static void Run(ChannelFrameBatch batch, Buffers pose)
     {
-        if (batch.IsPlaced)
-            Placed(Rigs.Of(batch.Items), batch.IsTrued, pose);
-        else
-            Unplaced(Rigs.Of(batch.Items), batch.IsTrued, pose);
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
-    private static void Placed(ReadOnlySpan<ChannelFrame> items, bool isTrued, Buffers pose)
-    {
+        var items = Rigs.Of(batch.Items);
         var frames = pose.Frames.Each<ChannelFrame>();
         var channels = pose.Each<ChannelFrame>();
-        for (var i = 0; i < items.Length; i += Rigs.Step)
-        {
-            ref readonly var item = ref items[i];
-            var frame = frames[item.Stand.Base] * (Each<ChannelFrame>.Rigid(item.Stand.Placement) * channels[item.Channel]);
-            frames[item.Frame] = isTrued ? frame.Trued() : frame;
-        }
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
-    private static void Unplaced(ReadOnlySpan<ChannelFrame> items, bool isTrued, Buffers pose)
-    {
-        var frames = pose.Frames.Each<ChannelFrame>();
-        var channels = pose.Each<ChannelFrame>();
+        var isTrued = batch.IsTrued;
         for (var i = 0; i < items.Length; i += Rigs.Step)
         {
             ref readonly var item = ref items[i];
             var frame = frames[item.Stand.Base] * channels[item.Channel];
+            frames[item.Frame] = isTrued ? frame.Trued() : frame;
+        }
+    }
+}
+
+/// <summary>World frames of nodes with channels behind a placement: frame = base · placement · T · R.</summary>
+internal static class PlacedFrameKernel
+{
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    public static void Run(PlacedFrameBatch batch, Buffers pose)
+    {
+        var items = Rigs.Of(batch.Items);
+        var frames = pose.Frames.Each<PlacedFrame>();
+        var channels = pose.Each<PlacedFrame>();
+        var isTrued = batch.IsTrued;
+        for (var i = 0; i < items.Length; i += Rigs.Step)
+        {
+            ref readonly var item = ref items[i];
+            var frame = frames[item.Base] * (Each<PlacedFrame>.Placement(item.Placement) * channels[item.Channel]);
             frames[item.Frame] = isTrued ? frame.Trued() : frame;
         }
     }

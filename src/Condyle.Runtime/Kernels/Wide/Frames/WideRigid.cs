@@ -52,3 +52,17 @@ internal struct WideRigid
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly WideRigid Trued() => new() { Origin = Origin, Turn = Turn.Trued() };
 }
+
+/// <inheritdoc cref="Placement"/>
+internal struct WidePlacement
+{
+    public WideAffine Axes;
+    public WideTurn Turn;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideRigid operator *(in WidePlacement outer, in WideRigid inner) => new()
+    {
+        Origin = outer.Axes.Point(inner.Origin),
+        Turn = outer.Turn * inner.Turn,
+    };
+}
