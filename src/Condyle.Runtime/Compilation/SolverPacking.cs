@@ -34,13 +34,11 @@ internal sealed class SolverPacking(Slots slots, WeightTable weights)
             BendOf(solver),
             Slots.WorldOf(joints[0].Stand.Root),
             Pack.Rigid(joints[0].Stand.Offset),
-            first.ToSingle(),
             BoneOf(first),
             BoneOf(second),
             (float)(first + second).Length,
             TurnIn(first, Quaterniond.Identity),
             TurnIn(second, joints[1].Fixed.Rotation),
-            joints[2].Fixed.Origin.ToSingle(),
             slots.FrameOf(joints[0]),
             slots.FrameOf(joints[1]),
             slots.FrameOf(joints[2]));

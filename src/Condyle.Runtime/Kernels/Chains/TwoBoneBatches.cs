@@ -115,30 +115,26 @@ internal readonly record struct ScaledLimb(
 /// <param name="Bend">Its plane.</param>
 /// <param name="Base">What carries its root.</param>
 /// <param name="Root">The frame of the unsolved root in its base.</param>
-/// <param name="First">The unsolved first bone, in the root.</param>
-/// <param name="FirstBone">The same in the limb's plane.</param>
+/// <param name="FirstBone">The unsolved first bone, in the limb's plane.</param>
 /// <param name="SecondBone">The unsolved second bone, in the limb's plane.</param>
 /// <param name="Reach">How far the tip is from the root, unsolved.</param>
 /// <param name="FirstTurn">How the root is turned from the frame of the first bone in its plane.</param>
 /// <param name="SecondTurn">How the middle joint is turned from that of the second.</param>
-/// <param name="Tip">The origin of the tip in the middle joint.</param>
 /// <param name="RootFrame">Where the root's frame goes.</param>
 /// <param name="MiddleFrame">Where the middle joint's goes.</param>
 /// <param name="TipFrame">Where the tip's goes.</param>
 internal readonly record struct RigidLimb(
-    LimbAim Aim, LimbBend Bend, int Base, Rigid Root, Vector3 First, LimbBone FirstBone, LimbBone SecondBone, float Reach, Quaternion FirstTurn, Quaternion SecondTurn, Vector3 Tip, int RootFrame, int MiddleFrame, int TipFrame)
+    LimbAim Aim, LimbBend Bend, int Base, Rigid Root, LimbBone FirstBone, LimbBone SecondBone, float Reach, Quaternion FirstTurn, Quaternion SecondTurn, int RootFrame, int MiddleFrame, int TipFrame)
 {
     public readonly LimbAim Aim = Aim;
     public readonly LimbBend Bend = Bend;
     public readonly int Base = Base;
     public readonly Rigid Root = Root;
-    public readonly Vector3 First = First;
     public readonly LimbBone FirstBone = FirstBone;
     public readonly LimbBone SecondBone = SecondBone;
     public readonly float Reach = Reach;
     public readonly Quaternion FirstTurn = FirstTurn;
     public readonly Quaternion SecondTurn = SecondTurn;
-    public readonly Vector3 Tip = Tip;
     public readonly int RootFrame = RootFrame;
     public readonly int MiddleFrame = MiddleFrame;
     public readonly int TipFrame = TipFrame;

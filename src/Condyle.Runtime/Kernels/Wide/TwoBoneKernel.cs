@@ -32,10 +32,9 @@ internal static class TwoBoneKernel
 
         var stretch = new WideStretch { Stretch = pose.Weights.Wide(item.Aim.Stretch), Most = Lanes.Create(item.Aim.Most), Softness = Lanes.Create(item.Aim.Softness) };
         var solved = Solved(limb, distance, farOut, kind, stretch);
-        var (from, to) = (before.Frame, after.Frame);
         var longer = solved.Factor - Lanes.Create(1f);
-        var turned = Write(item.RootChannel, Turned(limb.First, from, root, solved.First, to), WideVector.Zero, root, pose) * WideAffine.All(item.Middle);
-        var tip = Write(item.MiddleChannel, Turned(limb.Second, from, middle, solved.Second, to), WideVector.All(item.MiddleAgain) * longer, turned, pose) * WideAffine.All(item.Tip);
+        var turned = Write(item.RootChannel, Turned(limb.First, before, root, solved.First, after), WideVector.Zero, root, pose) * WideAffine.All(item.Middle);
+        var tip = Write(item.MiddleChannel, Turned(limb.Second, before, middle, solved.Second, after), WideVector.All(item.MiddleAgain) * longer, turned, pose) * WideAffine.All(item.Tip);
         Write(item.TipChannel, goal.Turn * WideTurn.All(item.Aim.TipInGoal), WideVector.All(item.TipAgain) * longer, tip, pose);
     }
 
@@ -51,8 +50,14 @@ internal static class TwoBoneKernel
 
     /// <summary>How a joint is turned in the world whose bone has another direction in another plane.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static WideTurn Turned(in WideBone bone, in WideTurn plane, in WideAffine joint, in WideVector direction, in WideTurn after) =>
-        (WideBone.Frame(after, direction, leans: true) * WideTurn.Seen(WideBone.Frame(plane, bone.Direction, leans: true), joint.Turn)).Trued();
+    private static WideTurn Turned(in WideBone bone, in WidePlane before, in WideAffine joint, in WideVector direction, in WidePlane after) =>
+        (FrameIn(after, direction) * WideTurn.Seen(FrameIn(before, bone.Direction), joint.Turn)).Trued();
+
+    private static WideTurn FrameIn(in WidePlane plane, in WideVector direction)
+    {
+        var frame = plane.LongFrame(out var squared);
+        return WideBone.Frame(frame, squared, direction, leans: true);
+    }
 
     /// <summary>Writes a turn in the world, and a move, as a joint's channels, and gives the frame of the turned joint.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -22,7 +22,7 @@ internal static class TwoBoneFrameKernel
             if (kind.IsTurned || !Rigs.Every(isThere))
                 SolveApart(item, kind, pose);
             else
-                Write(item, kind, plane.Frame, Solved(item, line, kind, pose), line.Root, pose);
+                Write(item, kind, plane, Solved(item, line, kind, pose), line.Root, pose);
         }
     }
 
@@ -35,7 +35,7 @@ internal static class TwoBoneFrameKernel
         var plane = Unsolved(item, pose).Towards(line.ToGoal, line.Distance, line.ToPole, line.Near, line.FarOut);
         if (kind.IsTurned)
             plane = plane.Turned((pose.Inputs.Each<RigidLimb>()[item.Aim.Turner] - Each<RigidLimb>.Number(item.Aim.Unturned)) * Lanes.Create(MathF.PI / 180));
-        Write(item, kind, plane.Frame, Solved(item, line, kind, pose), line.Root, pose);
+        Write(item, kind, plane, Solved(item, line, kind, pose), line.Root, pose);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -85,13 +85,14 @@ internal static class TwoBoneFrameKernel
 
     [SkipLocalsInit]
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
-    private static void Write(in RigidLimb item, LimbKind kind, in WideTurn plane, in SolvedLimb limb, in WideVector at, Buffers pose)
+    private static void Write(in RigidLimb item, LimbKind kind, in WidePlane plane, in SolvedLimb limb, in WideVector at, Buffers pose)
     {
         var frames = pose.Frames.Each<RigidLimb>();
-        var first = (WideBone.Frame(plane, limb.First, kind.Leans) * Each<RigidLimb>.Turn(item.FirstTurn)).Trued();
-        var second = (WideBone.Frame(plane, limb.Second, kind.Leans) * Each<RigidLimb>.Turn(item.SecondTurn)).Trued();
-        var middle = first.Rotate(Each<RigidLimb>.Vector(item.First) * limb.Factor, at);
-        var tip = second.Rotate(Each<RigidLimb>.Vector(item.Tip) * limb.Factor, middle);
+        var middle = plane.Out(limb.First * (Each<RigidLimb>.Number(item.FirstBone.Length) * limb.Factor)) + at;
+        var tip = plane.Out(limb.Second * (Each<RigidLimb>.Number(item.SecondBone.Length) * limb.Factor)) + middle;
+        var frame = plane.LongFrame(out var squared);
+        var first = WideBone.Frame(frame, squared, limb.First, kind.Leans) * Each<RigidLimb>.Turn(item.FirstTurn);
+        var second = WideBone.Frame(frame, squared, limb.Second, kind.Leans) * Each<RigidLimb>.Turn(item.SecondTurn);
         frames[item.RootFrame] = new() { Origin = at, Turn = first };
         frames[item.MiddleFrame] = new() { Origin = middle, Turn = second };
         frames[item.TipFrame] = new() { Origin = tip, Turn = (frames[item.Aim.Goal].Turn * Each<RigidLimb>.Turn(item.Aim.TipInGoal)).Trued() };

@@ -37,29 +37,34 @@ internal struct WideBone
     }
 
     /// <summary>The rotation of a frame whose first axis is a direction in a plane and whose third is nearest to the plane's normal.</summary>
-    /// <param name="plane">The rotation of the plane's own frame.</param>
-    /// <param name="direction">The direction in it, of length one.</param>
+    /// <param name="plane">The rotation of the plane's own frame, of any length.</param>
+    /// <param name="squared">The square of that.</param>
+    /// <param name="direction">The direction in the plane, of length one.</param>
     /// <param name="leans">Whether it may point out of the plane.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideTurn Frame(in WideTurn plane, in WideVector direction, bool leans)
+    public static WideTurn Frame(in WideTurn plane, Lane squared, in WideVector direction, bool leans)
     {
         if (!leans)
-            return plane.AboutThird(Halved(direction.Y, direction.X));
+            return plane.AboutThird(Halved(direction.Y, direction.X, ref squared)).OfLength(squared);
         var level = Lanes.Sqrt(Lanes.FusedMultiplyAdd(direction.X, direction.X, direction.Y * direction.Y));
         var isLevel = Lanes.LessThan(Lanes.Create(Rotation.Tiny), level);
         var over = Lanes.Create(1f) / level;
         var (x, y) = (Lanes.ConditionalSelect(isLevel, direction.X * over, Lanes.Create(1f)), Lanes.ConditionalSelect(isLevel, direction.Y * over, Lanes.Create(0f)));
-        return plane.AboutThird(Halved(y, x)).AboutSecond(Halved(-direction.Z, level)); // out of the plane is against its second axis
+        var turned = plane.AboutThird(Halved(y, x, ref squared));
+        return turned.AboutSecond(Halved(-direction.Z, level, ref squared)).OfLength(squared); // out of the plane is against its second axis
     }
 
-    /// <summary>Sine and cosine of half an angle from those of the angle, from minus a half turn to one: the larger of the two by a root, the other by the sine of the double angle.</summary>
+    /// <summary>Sine and cosine of half an angle times a number, from those of the angle, from minus a half turn to one: 1 + |cos α| goes with the larger of the two, |sin α| with the other.</summary>
+    /// <param name="sine">The sine of the angle.</param>
+    /// <param name="cosine">Its cosine.</param>
+    /// <param name="squared">The square of that number is multiplied to it.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static (Lane Sine, Lane Cosine) Halved(Lane sine, Lane cosine)
+    private static (Lane Sine, Lane Cosine) Halved(Lane sine, Lane cosine, ref Lane squared)
     {
-        var (half, minus) = (Lanes.Create(0.5f), Lanes.Create(-0f));
-        var large = Lanes.Sqrt(Lanes.FusedMultiplyAdd(Lanes.Abs(cosine), half, half));
-        var small = Lanes.Abs(sine) * half / large;
+        var large = Lanes.Abs(cosine) + Lanes.Create(1f);
+        var small = Lanes.Abs(sine);
+        squared *= large + large;
         var isAhead = Lanes.LessThanOrEqual(Lanes.Create(0f), cosine);
-        return (Lanes.ConditionalSelect(isAhead, small, large) | (sine & minus), Lanes.ConditionalSelect(isAhead, large, small));
+        return (Lanes.ConditionalSelect(isAhead, small, large) | (sine & Lanes.Create(-0f)), Lanes.ConditionalSelect(isAhead, large, small));
     }
 }

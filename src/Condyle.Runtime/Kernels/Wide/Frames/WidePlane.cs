@@ -25,7 +25,7 @@ internal struct WidePlane
         var side = beside.Across(along).Direction(out var isSide);
         if (!Rigs.Every(isSide))
             side = WideVector.Choose(isSide, side, along.AnyAcross());
-        return Of(along, side);
+        return new() { Line = along, Side = side, Normal = WideVector.Cross(along, side) };
     }
 
     /// <summary>The plane towards a goal whose bend faces a pole; not there, as the mask says, with the goal nearer to the root or the pole nearer to the line than <paramref name="near"/>.</summary>
@@ -34,11 +34,10 @@ internal struct WidePlane
     public static WidePlane Facing(in WideVector toGoal, Lane distance, in WideVector toPole, Lane near, Lane farOut, out Lane isThere)
     {
         var closeness = Lanes.Create(1f) / distance;
-        var line = toGoal * closeness;
-        var faced = toPole.Across(line);
-        var beside = faced.Length;
-        isThere = IsGoal(distance, near) & Lanes.LessThan(TellsFrom(toPole, closeness, near, farOut), beside);
-        return Of(line, faced * (Lanes.Create(1f) / beside));
+        var across = WideVector.Cross(toGoal, toPole); // which doesn't wait for the line
+        var beside = across.Length;
+        isThere = IsGoal(distance, near) & Lanes.LessThan(TellsFrom(toPole, closeness, near, farOut) * distance, beside);
+        return Of(toGoal * closeness, across * (Lanes.Create(1f) / beside));
     }
 
     /// <summary>
@@ -53,15 +52,18 @@ internal struct WidePlane
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     public readonly WidePlane Towards(in WideVector toGoal, Lane distance, in WideVector toPole, Lane near, Lane farOut)
     {
-        var (isGoal, closeness) = (IsGoal(distance, near), Lanes.Create(1f) / distance);
-        var line = WideVector.Choose(isGoal, toGoal * closeness, Line);
-        var faced = toPole.Across(line);
-        var beside = faced.Length;
-        var isFaced = Lanes.LessThan(TellsFrom(toPole, Lanes.ConditionalSelect(isGoal, closeness, Lanes.Create(0f)), near, farOut), beside);
-        var side = faced * (Lanes.Create(1f) / beside);
-        if (!Rigs.Every(isFaced))
-            side = WideVector.Choose(isFaced, side, Spanned(line, WideTurn.Between(Line, line, Normal).Rotate(Side)).Side);
-        return Of(line, side);
+        var isGoal = IsGoal(distance, near);
+        var towards = WideVector.Choose(isGoal, toGoal, Line);
+        var length = Lanes.ConditionalSelect(isGoal, distance, Lanes.Create(1f));
+        var closeness = Lanes.Create(1f) / length;
+        var across = WideVector.Cross(towards, toPole);
+        var beside = across.Length;
+        var isFaced = Lanes.LessThan(TellsFrom(toPole, Lanes.ConditionalSelect(isGoal, closeness, Lanes.Create(0f)), near, farOut) * length, beside);
+        var plane = Of(towards * closeness, across * (Lanes.Create(1f) / beside));
+        if (Rigs.Every(isFaced))
+            return plane;
+        var carried = Spanned(plane.Line, WideTurn.Between(Line, plane.Line, Normal).Rotate(Side));
+        return new() { Line = plane.Line, Side = WideVector.Choose(isFaced, plane.Side, carried.Side), Normal = WideVector.Choose(isFaced, plane.Normal, carried.Normal) };
     }
 
     /// <summary>The plane turned about its line.</summary>
@@ -69,12 +71,17 @@ internal struct WidePlane
     public readonly WidePlane Turned(Lane radians)
     {
         var (sine, cosine) = Lanes.SinCos(radians);
-        return Of(Line, WideVector.MultiplyAdd(Side, cosine, Normal * sine));
+        return Of(Line, WideVector.MultiplyAdd(Normal, cosine, Side * -sine));
     }
 
     /// <summary>A vector as it is seen in this plane: along its line, to its side and beside it.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly WideVector Seen(in WideVector vector) => new() { X = WideVector.Dot(vector, Line), Y = WideVector.Dot(vector, Side), Z = WideVector.Dot(vector, Normal) };
+
+    /// <summary>A vector that is given in this plane.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly WideVector Out(in WideVector vector) =>
+        WideVector.MultiplyAdd(Line, vector.X, WideVector.MultiplyAdd(Side, vector.Y, Normal * vector.Z));
 
     /// <summary>The rotation of the frame whose axes are line, side and normal.</summary>
     public readonly WideTurn Frame
@@ -82,6 +89,11 @@ internal struct WidePlane
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         get => WideTurn.FromAxes(Line, Side, Normal);
     }
+
+    /// <summary>The same, longer than one.</summary>
+    /// <param name="squared">The square of its length.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly WideTurn LongFrame(out Lane squared) => WideTurn.FromAxes(Line, Side, Normal, out squared);
 
     /// <summary>How far beside the line a pole is that a float of the places tells from one on it; the line strays with one over the goal's distance.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -95,5 +107,5 @@ internal struct WidePlane
     private static Lane IsGoal(Lane distance, Lane near) => Lanes.LessThan(near, distance) & Lanes.LessThan(Lanes.Create(Rotation.Tiny), distance);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static WidePlane Of(in WideVector line, in WideVector side) => new() { Line = line, Side = side, Normal = WideVector.Cross(line, side) };
+    private static WidePlane Of(in WideVector line, in WideVector normal) => new() { Line = line, Side = WideVector.Cross(normal, line), Normal = normal };
 }

@@ -177,7 +177,12 @@ internal struct WideTurn
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public readonly WideTurn Normalized() => Times(Lanes.Create(1f) / Lanes.Sqrt(Dot(this, this)));
+    public readonly WideTurn Normalized() => OfLength(Dot(this, this));
+
+    /// <summary>Brought to length one.</summary>
+    /// <param name="squared">The square of its length.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly WideTurn OfLength(Lane squared) => Times(Lanes.Create(1f) / Lanes.Sqrt(squared));
 
     /// <summary>A product of unit quaternions with its rounding taken back: one step of Newton's method for 1 / √|q|² from one.</summary>
     /// <remarks>Without it a drive doubles what its frames are off from length one, and a chain of drives shows it.</remarks>
@@ -226,9 +231,17 @@ internal struct WideTurn
         return new() { X = x, Y = y, Z = z, W = w };
     }
 
-    /// <summary>The rotation whose frame has these axes, right-handed, of length one and across each other (Shepperd 1978: a large component first).</summary>
+    /// <summary>The rotation whose frame has these axes, right-handed, of length one and across each other.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static WideTurn FromAxes(in WideVector x, in WideVector y, in WideVector z)
+    public static WideTurn FromAxes(in WideVector x, in WideVector y, in WideVector z) => FromAxes(x, y, z, out var squared).OfLength(squared);
+
+    /// <summary>The same, longer than one (Shepperd 1978: four times the quaternion times a large component of it, which is no division).</summary>
+    /// <param name="x">The first axis.</param>
+    /// <param name="y">The second.</param>
+    /// <param name="z">The third.</param>
+    /// <param name="squared">The square of its length.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static WideTurn FromAxes(in WideVector x, in WideVector y, in WideVector z, out Lane squared)
     {
         var one = Lanes.Create(1f);
         var (xy, xz, yz) = (x.Y + y.X, z.X + x.Z, y.Z + z.Y);
@@ -238,7 +251,9 @@ internal struct WideTurn
         var isZ = Lanes.LessThan(x.X, -y.Y);
         var below = Choose(isX, new(one + x.X - y.Y - z.Z, xy, xz, ofX), new(xy, one - x.X + y.Y - z.Z, yz, ofY));
         var above = Choose(isZ, new(xz, yz, one - x.X - y.Y + z.Z, ofZ), new(ofX, ofY, ofZ, one + x.X + y.Y + z.Z));
-        return Choose(isBelow, below, above).Normalized();
+        var large = Lanes.ConditionalSelect(isBelow, Lanes.ConditionalSelect(isX, below.X, below.Y), Lanes.ConditionalSelect(isZ, above.Z, above.W));
+        squared = large * Lanes.Create(4f);
+        return Choose(isBelow, below, above);
     }
 
     /// <summary>The smallest turn that brings one direction onto another; where they are opposite, the half turn about <paramref name="axisWhenOpposite"/>.</summary>
