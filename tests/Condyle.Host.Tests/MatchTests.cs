@@ -64,6 +64,31 @@ public sealed class MatchTests
         Assert.Contains("clip '--dial': 'slew.crank' at 0 s has two keys at the same time. Keep one of them.", program.Error, StringComparison.Ordinal);
     }
 
+    /// <summary>What is within nothing of the motion may be one joint of many.</summary>
+    [Fact]
+    public void It_says_how_many_of_the_rigs_joints_the_motion_has()
+    {
+        using var program = new TestProgram(typeof(Hoist));
+        program.Write("hoist.gltf", Hoist.Delivered);
+        program.Write("turn.bvh", TurningLoad);
+        Assert.Equal(0, program.Run("match", program["turn.bvh"], "--joint", "arm=jib", "--out", program.Path));
+        Assert.Matches("^Hoist: turn, 0\\.5 s, within [^,]* of the motion, which has 1 of the rig's 2 joints\r?\n", program.Output);
+        Assert.Equal(0, program.Run(["match", program["turn.bvh"], .. Mapped, "--out", program.Path]));
+        Assert.DoesNotContain("which has", program.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_of_several_animations_is_told_with_the_option_that_says_which()
+    {
+        using var program = new TestProgram(typeof(Hoist), typeof(HoistClips));
+        program.Write("hoist.gltf", Hoist.Delivered);
+        Assert.Equal(0, program.Run("bake", "--out", program["baked.glb"]));
+        Assert.Equal(2, program.Run("match", program["baked.glb"]));
+        Assert.Equal($"error: {program["baked.glb"]}: it has 2 animations. Say which, in the program by --animation: 'range_of_motion', 'unload'.", program.Error.Trim());
+        Assert.Equal(2, program.Run("match", program["baked.glb"], "--animation", "unlod"));
+        Assert.Contains("it has no animation 'unlod'. Say which, in the program by --animation: 'range_of_motion', 'unload'.", program.Error, StringComparison.Ordinal);
+    }
+
     /// <summary>An actor's walk goes onto a rig with limbs, and onto joints that it has; where there is none, the help doesn't say so.</summary>
     [Fact]
     public void The_example_of_its_help_is_for_a_rig_that_an_actor_can_move()

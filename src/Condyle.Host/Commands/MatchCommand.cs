@@ -1,6 +1,7 @@
 using Condyle.Host.Catalogue;
 using Condyle.Host.Reporting;
 using Condyle.Runtime;
+using Condyle.Runtime.Matching;
 
 namespace Condyle.Host.Commands;
 
@@ -50,13 +51,11 @@ internal sealed class MatchCommand(Surroundings surroundings, MatchRequest reque
         return map;
     }
 
-    // A joint that turns where it stands is off in degrees alone; one tells as much as the other where a tolerance has both, 1 mm and 0.1°.
-    private static double HowFar(Deviation off) => Math.Max(off.Metres.Value * 1000, off.Degrees.Value * 10);
-
     private void Show(CompiledRig rig, string name, MotionMatchResult result, string output)
     {
-        surroundings.Tell($"{name}: {result.Clip.Name}, {Say.Seconds(result.Clip.Seconds)}, within {Say.Both(result.Largest)} of the motion");
-        foreach (var joint in result.Joints.Where(joint => joint.From is not null).OrderByDescending(joint => HowFar(joint.Off)).Take(MostJoints))
+        var had = result.NotInMotion.Count == 0 ? "" : $", which has {result.Joints.Count - result.NotInMotion.Count} of the rig's {Say.Count(result.Joints.Count, "joint")}";
+        surroundings.Tell($"{name}: {result.Clip.Name}, {Say.Seconds(result.Clip.Seconds)}, within {Say.Both(result.Largest)} of the motion{had}");
+        foreach (var joint in result.Joints.Where(joint => joint.From is not null).OrderByDescending(joint => Weigh.Both(joint.Off.Metres.Value, joint.Off.Degrees.Value)).Take(MostJoints))
             surroundings.Tell($"  '{joint.Joint}' within {Say.BothAt(joint.Off)}");
         if (result.NotInRig.Count > 0)
             surroundings.Tell($"  not in the rig, unless --joint says what it is there: {Say.Names(result.NotInRig)}");

@@ -18,7 +18,7 @@ internal sealed class ControlLocks(CompiledControl control, List<MatchNote> note
         {
             var (along, off) = (Vector3d.Dot(kept, Vector3d.Unit(axis)), Vector3d.Dot(wanted - kept, Vector3d.Unit(axis)));
             if (Math.Abs(off) > LimbMatch.AllowedMetres)
-                Note(MatchNoteKind.Locked, $"would have to move {Figures.Millimetres(off)} along {axis}, which is locked");
+                Note(MatchNoteKind.Locked, Weigh.Metres(Math.Abs(off)), $"would have to move {Figures.Millimetres(off)} along {axis}, which is locked");
             NoteMoved(axis, along);
         }
 
@@ -35,7 +35,7 @@ internal sealed class ControlLocks(CompiledControl control, List<MatchNote> note
             {
                 var off = Math.IEEERemainder(after[axis] - kept[axis], 360);
                 if (Math.Abs(off) > LimbMatch.AllowedDegrees)
-                    Note(MatchNoteKind.Locked, $"would have to turn {Figures.Degrees(off)} about {axis}, which is locked");
+                    Note(MatchNoteKind.Locked, Weigh.Degrees(Math.Abs(off)), $"would have to turn {Figures.Degrees(off)} about {axis}, which is locked");
             }
         }
 
@@ -83,17 +83,19 @@ internal sealed class ControlLocks(CompiledControl control, List<MatchNote> note
 
     private void NoteMoved(Axis axis, double along)
     {
-        if (LimitOf(turns: false, axis) is { } limit && (along < limit.From - LimbMatch.AllowedMetres || along > limit.To + LimbMatch.AllowedMetres))
-            Note(MatchNoteKind.BeyondLimit, $"moves {Figures.Millimetres(along)} along {axis}, and its limits are {Figures.Millimetres(limit.From)} and {Figures.Millimetres(limit.To)}");
+        if (LimitOf(turns: false, axis) is { } limit && Beyond(limit, along) is > LimbMatch.AllowedMetres and var beyond)
+            Note(MatchNoteKind.BeyondLimit, Weigh.Metres(beyond), $"moves {Figures.Millimetres(along)} along {axis}, and its limits are {Figures.Millimetres(limit.From)} and {Figures.Millimetres(limit.To)}");
     }
 
     private void NoteTurned(Axis axis, double degrees)
     {
-        if (LimitOf(turns: true, axis) is { } limit && (degrees < limit.From - LimbMatch.AllowedDegrees || degrees > limit.To + LimbMatch.AllowedDegrees))
-            Note(MatchNoteKind.BeyondLimit, $"turns {Figures.Degrees(degrees)} about {axis}, and its limits are {Figures.Degrees(limit.From)} and {Figures.Degrees(limit.To)}");
+        if (LimitOf(turns: true, axis) is { } limit && Beyond(limit, degrees) is > LimbMatch.AllowedDegrees and var beyond)
+            Note(MatchNoteKind.BeyondLimit, Weigh.Degrees(beyond), $"turns {Figures.Degrees(degrees)} about {axis}, and its limits are {Figures.Degrees(limit.From)} and {Figures.Degrees(limit.To)}");
     }
 
-    private void Note(MatchNoteKind kind, string what) => notes.Add(new(kind, $"'{control.Name}' {what}."));
+    private static double Beyond(CompiledLimit limit, double value) => Math.Max(limit.From - value, value - limit.To);
+
+    private void Note(MatchNoteKind kind, double off, string what) => notes.Add(new(kind, $"'{control.Name}' {what}.") { Off = off });
 
     private CompiledLimit? LimitOf(bool turns, Axis axis) => control.Limits.FirstOrDefault(limit => limit.Turns == turns && limit.Axis == axis);
 

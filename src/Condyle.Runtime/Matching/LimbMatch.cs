@@ -31,7 +31,11 @@ public sealed record JointMatch(int Joint, string Name, double Metres, double De
 /// <summary>What keeps a limb from being matched, or what a match had to do.</summary>
 /// <param name="Kind">What it is.</param>
 /// <param name="Text">A sentence that names the joint or the control first, with numbers.</param>
-public sealed record MatchNote(MatchNoteKind Kind, string Text);
+public sealed record MatchNote(MatchNoteKind Kind, string Text)
+{
+    /// <summary>How far off is what it says of a control, weighed; zero of what is as far off as its limb.</summary>
+    internal double Off { get; init; }
+}
 
 /// <summary>What keeps a limb from being matched, or what a match had to do.</summary>
 public enum MatchNoteKind

@@ -12,11 +12,12 @@ internal sealed class MatchNotes
 
     /// <param name="notes">What there is to say.</param>
     /// <param name="time">When, in seconds.</param>
-    /// <param name="off">How far off by then is what they are about.</param>
-    public void Take(IEnumerable<MatchNote> notes, float time, double off = 0)
+    /// <param name="limbOff">How far off the limb is that they are about, weighed.</param>
+    public void Take(IEnumerable<MatchNote> notes, float time, double limbOff = 0)
     {
         foreach (var note in notes)
         {
+            var off = note.Off > 0 ? note.Off : limbOff;
             var about = note.Text.Split('\'') is [_, var name, ..] ? name : note.Text;
             if (!seen.TryGetValue((note.Kind, about), out var told))
             {

@@ -107,6 +107,6 @@ public sealed class JointMotion
             : throw new BadInputException(
                 root.File,
                 clip is null ? $"it has {all.Length} animations" : $"it has no animation '{clip}'",
-                all.Length == 0 ? "Name a file with an animation" : $"Name one of them: {string.Join(", ", names.Take(10).Select(name => $"'{name}'"))}");
+                all.Length == 0 ? "Name a file with an animation" : $"Say which, in the program by --animation: {string.Join(", ", names.Take(10).Select(name => $"'{name}'"))}");
     }
 }

@@ -13,6 +13,5 @@ internal sealed record Miss(int Joint, Peak Peak, bool Turns)
     /// <summary>How far that joint is off by another measure.</summary>
     public Peak PeakOf(Comparison off) => Turns ? off.Of(Joint).Degrees : off.Of(Joint).Metres;
 
-    /// <summary>The same as a number by which a distance can be compared with a turn: 1 mm tells as much as 0.1°, as tolerances do.</summary>
-    public double Weigh(Comparison off) => PeakOf(off).Value * (Turns ? 10 : 1000);
+    public double Weighed(Comparison off) => Turns ? Weigh.Degrees(PeakOf(off).Value) : Weigh.Metres(PeakOf(off).Value);
 }

@@ -6,7 +6,7 @@ namespace Condyle.Runtime;
 /// <param name="Joints">How far each joint of the rig is from where the motion has it, at most, in the world, over all frames. A joint that the motion doesn't have should keep its rest.</param>
 /// <param name="NotInRig">Joints of the motion that are no joint of the rig.</param>
 /// <param name="NotInMotion">Joints of the rig that the motion doesn't have.</param>
-/// <param name="Notes">What kept a control or a limb from being matched, each once: a limb as it is where it is furthest off.</param>
+/// <param name="Notes">What kept a control or a limb from being matched, each once, as it is where that is most.</param>
 public sealed record MotionMatchResult(
     Clip Clip, Deviation Largest, IReadOnlyList<MatchedJoint> Joints, IReadOnlyList<string> NotInRig, IReadOnlyList<string> NotInMotion, IReadOnlyList<string> Notes)
 {

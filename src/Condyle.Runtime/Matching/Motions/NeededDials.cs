@@ -37,7 +37,7 @@ internal sealed class NeededDials(CompiledRig rig, Retargeting wanted, int[] fro
     {
         List<CompiledDial> idle = [.. rig.Dials.Where(dial => !dial.AlsoKnownAs.Append(dial.Name).Any(player.Clip.Dials.ContainsKey))];
         var found = new SortedDictionary<int, NeededDial>();
-        foreach (var miss in rig.Joints.SelectMany(joint => Misses(joint.Index)).OrderByDescending(miss => miss.Weigh(inWorld)))
+        foreach (var miss in rig.Joints.SelectMany(joint => Misses(joint.Index)).OrderByDescending(miss => miss.Weighed(inWorld)))
         {
             cancellation.ThrowIfCancellationRequested();
             if (found.Count == idle.Count)
