@@ -1,5 +1,6 @@
 using Condyle.Evaluation;
 using Condyle.Model;
+using Condyle.Runtime.Matching.Fitting;
 
 namespace Condyle.Runtime.Matching;
 
@@ -9,9 +10,12 @@ internal sealed class LivePose
     private readonly LimbTable limbs;
     private readonly RigInstance instance;
 
-    public LivePose(LimbTable limbs, RigInstance instance)
+    /// <param name="limbs">The rig's limbs.</param>
+    /// <param name="instance">The instance.</param>
+    /// <param name="answers">Those of the frame before, in a motion.</param>
+    public LivePose(LimbTable limbs, RigInstance instance, CurveAnswers? answers = null)
     {
-        (this.limbs, this.instance) = (limbs, instance);
+        (this.limbs, this.instance, Answers) = (limbs, instance, answers);
         Refresh();
     }
 
@@ -22,6 +26,8 @@ internal sealed class LivePose
     public PoseFrames Frames { get; private set; } = null!;
 
     public List<MatchNote> Notes { get; } = [];
+
+    public CurveAnswers? Answers { get; }
 
     /// <summary>Evaluates what is asked for anew, for the controls as they are set now.</summary>
     public void Refresh() => Frames = FramesOf(Copy());

@@ -51,14 +51,16 @@ internal sealed class ControlFit
     /// <param name="handles">The controls.</param>
     /// <param name="stretch">The switch; none: the chain doesn't stretch by one of its own.</param>
     /// <param name="targets">Where which nodes should stand.</param>
-    public static void Run(LivePose pose, IEnumerable<Handle> handles, RigSwitch? stretch, IReadOnlyList<FitTarget> targets)
+    /// <returns>The sum of the squares of what they are still off, in parts of what is allowed.</returns>
+    public static double Run(LivePose pose, IEnumerable<Handle> handles, RigSwitch? stretch, IReadOnlyList<FitTarget> targets)
     {
         var fit = new ControlFit(pose, handles, stretch, targets);
-        var (found, _) = new LeastSquares(fit.Off, Step).Minimize(new double[fit.arguments], Enough * Enough);
+        var (found, sum) = new LeastSquares(fit.Off, Step).Minimize(new double[fit.arguments], Enough * Enough);
         foreach (var control in fit.controls)
             pose.Set(control.Handle, fit.ChannelsAt(control, found));
         if (stretch is not null)
             pose.Set(stretch, fit.StretchAt(found));
+        return sum;
     }
 
     private int TakeArguments(int count)

@@ -1,6 +1,7 @@
 using Condyle.Model;
 using Condyle.Runtime.Baking;
 using Condyle.Runtime.Matching;
+using Condyle.Runtime.Matching.Fitting;
 using Condyle.Runtime.Matching.Motions;
 
 namespace Condyle.Runtime;
@@ -43,7 +44,8 @@ public static class MotionMatch
         var (instance, notes) = (rig.NewInstance(), new MatchNotes());
         foreach (var (sw, value) in plan.Shown)
             instance.SetSwitch(sw, value);
-        var pose = new LivePose(rig.LimbTable, instance);
+        var answers = new CurveAnswers();
+        var pose = new LivePose(rig.LimbTable, instance, answers);
         var choices = settings.Choices is { } chosen ? new ClipPlayer(rig, chosen) : null;
         foreach (var (frame, time) in times.Index())
         {
@@ -59,8 +61,8 @@ public static class MotionMatch
                 step.Put(pose, should);
             foreach (var limb in rig.LimbTable.Plans)
             {
-                var match = GoalMatch.Make(limb, new LivePose(rig.LimbTable, instance), switches: settings.Limbs == LimbCopy.Solved);
-                notes.Take(match.Notes, time, Math.Max(match.Metres * 1000, match.Degrees * 10)); // 1 mm tells as much as 0.1°, as tolerances do
+                var match = GoalMatch.Make(limb, new LivePose(rig.LimbTable, instance, answers), switches: settings.Limbs == LimbCopy.Solved);
+                notes.Take(match.Notes, time, Weigh.Both(match.Metres, match.Degrees));
             }
 
             notes.Take(pose.Notes, time);
