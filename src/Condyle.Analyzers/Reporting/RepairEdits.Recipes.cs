@@ -8,9 +8,9 @@ namespace Condyle.Analyzers.Reporting;
 /// <summary>Edits of a text that a recipe is given, and makes the names of its parts of.</summary>
 internal sealed partial class RepairEdits
 {
-    private PlannedRepair? ReplaceInRecipe(Repair repair)
+    private PlannedRepair? ReplaceInRecipe(Repair repair, Rule rule)
     {
-        if (repair is not ReplaceText replace || TextBehind(replace) is not var (literal, from, to) || readingsOf(literal.Path) is not { } file || !file.Uses.EachRecipeWants(literal, from, to)
+        if (repair is not ReplaceText replace || TextBehind(replace) is not var (literal, from, to) || readingsOf(literal.Path) is not { } file || !file.Uses.EachRecipeWants(literal, from, to, rule)
             || file.Tree.GetRoot().FindNode(literal.Span, getInnermostNodeForTie: true) is not LiteralExpressionSyntax { RawKind: (int)SyntaxKind.StringLiteralExpression } written || written.Token.ValueText != from)
             return null;
         var plan = Plan(replace with { Title = $"Name what is built after '{to}'" }, file, literal.Span, new TextEdit(literal.Path, literal.Span, SymbolDisplay.FormatLiteral(to, quote: true)));
@@ -25,8 +25,7 @@ internal sealed partial class RepairEdits
         var behind = new HashSet<(Origin, string, string)>();
         foreach (var text in path.Calls.TextsGivenTo(recipe.Call.Arguments))
         {
-            if (!text.TryKnown(out var from) || from.Length == 0 || !replace.From.Contains(from)
-                || NotPortable.PortableWithin(from).FirstOrDefault(form => form != from && replace.From.Replace(from, form) == replace.To) is not { } to)
+            if (!text.TryKnown(out var from) || Instead(from, replace) is not { } to)
                 continue;
             // Where it is put together, or others can see it under a name, it isn't known what else it is.
             if (text.Origins is not [var literal] || text.Seams is not [{ Literal: var seam }] || seam != literal)
@@ -35,5 +34,16 @@ internal sealed partial class RepairEdits
         }
 
         return behind.Count == 1 ? behind.Single() : null;
+    }
+
+    /// <summary>What a text becomes where the whole that has it in it becomes another one; none where that is changed elsewhere, too.</summary>
+    private static string? Instead(string from, ReplaceText whole)
+    {
+        var before = from.Length == 0 ? -1 : whole.From.IndexOf(from, StringComparison.Ordinal);
+        var length = whole.To.Length - (whole.From.Length - from.Length);
+        if (before < 0 || length <= 0 || before + length > whole.To.Length)
+            return null;
+        var to = whole.To.Substring(before, length);
+        return to != from && whole.From.Replace(from, to) == whole.To ? to : null;
     }
 }

@@ -20,7 +20,7 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
     public bool EachCallWants(Repair repair) =>
         path.Calls.Find(repair.Event) is { } call && FileOf(call, (repair.GetType(), repair.Title), other => other.GetType() == repair.GetType() && other.Title == repair.Title) is not null;
 
-    public PlannedRepair? Of(Repair repair) => path.Calls.Find(repair.Event) is not { } call ? ReplaceInRecipe(repair) : repair switch
+    public PlannedRepair? Of(Repair repair, Rule rule) => path.Calls.Find(repair.Event) is not { } call ? ReplaceInRecipe(repair, rule) : repair switch
     {
         AppendText append => AtItsSource(append) ?? WhereItIsUsed(append, call),
         InvertWeight invert => Invert(invert, call),

@@ -28,7 +28,7 @@ internal static class RepairPlanner
                     continue;
                 if (finding.Rule.IsAboutCode && !finding.Repairs.All(repair => Compiler.Asked(() => edits.EachCallWants(repair))))
                     continue;
-                var planned = finding.Repairs.Select(repair => (Repair: repair, Plan: Compiler.Asked(() => edits.Of(repair)))).Where(each => each.Plan is not null).ToList();
+                var planned = finding.Repairs.Select(repair => (Repair: repair, Plan: Compiler.Asked(() => edits.Of(repair, finding.Rule)))).Where(each => each.Plan is not null).ToList();
                 var repairs = planned.ConvertAll(each => each.Plan!);
                 if ((planned is [{ Repair.LiesElsewhere: false }, ..] ? repairs[0].Blamed : call) is not { } place || place.Path != file.Tree.FilePath)
                     continue;

@@ -1,3 +1,5 @@
+using Condyle.Model;
+
 namespace Condyle.Rules;
 
 /// <summary>A change to rig code that repairs a finding, in terms of the sentences that the code said. <paramref name="Title"/> says the outcome.</summary>
@@ -28,8 +30,11 @@ internal sealed record CallInstead(int Event, string Method, string Title) : Rep
 /// <summary>Give a call another text. It is the rig's, so only a text that is written in the call itself is replaced.</summary>
 internal sealed record ReplaceText(int Event, int Argument, string To, string Title) : Repair(Event, Title)
 {
-    /// <summary>The text that it has, where each letter may be replaced by itself: what a recipe puts together then comes right by the text that it is given. Else nothing.</summary>
+    /// <summary>The text that it has: what a recipe puts together comes right by the text that it is given, changed as the whole is. Else nothing.</summary>
     public string From { get; init; } = "";
+
+    /// <summary>Whether a node that is right as it is means what is to be replaced, so that it can't be called after the other text as well; none does where this isn't said.</summary>
+    public Func<RigNode, bool> IsMeantBy { get; init; } = static _ => false;
 }
 
 /// <summary>Give a call two of its arguments the other way round.</summary>

@@ -29,7 +29,7 @@ internal sealed class ControlNamedAsGroup : ModelRule
                 $"The control '{control.Name}' ends in '{suffix}' as groups do: people and tools that go by names will pass it over, and nobody keys it.{(plain.Length > 0 ? $" Name it '{plain}'." : "")}",
                 control.Place)
             {
-                Repairs = plain.Length > 0 ? [new ReplaceText(control.Id, 0, plain, $"Rename to '{plain}'")] : [],
+                Repairs = plain.Length > 0 ? [new ReplaceText(control.Id, 0, plain, $"Rename to '{plain}'") { From = plain + suffix }] : [],
             };
         }
     }

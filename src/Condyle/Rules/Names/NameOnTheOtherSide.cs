@@ -17,6 +17,7 @@ internal sealed class NameOnTheOtherSide : ModelRule
     protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
     {
         var given = new GivenNames(model);
+        Func<RigNode, bool> standsOnASide = node => SideOf(node, conventions) is not null;
         foreach (var node in model.Nodes)
         {
             if (Contradiction(node, conventions) is not ({ } at, { } own, { } stands))
@@ -29,7 +30,7 @@ internal sealed class NameOnTheOtherSide : ModelRule
                 node.Place)
             {
                 Related = at.Place == node.Place ? [] : [at.Place],
-                Repairs = isTaken ? [] : [new ReplaceText(node.Id, 0, own.Counterpart, $"Rename to '{own.Counterpart}'")],
+                Repairs = isTaken ? [] : [new ReplaceText(node.Id, 0, own.Counterpart, $"Rename to '{own.Counterpart}'") { From = own.Name, IsMeantBy = standsOnASide }],
             };
         }
     }
@@ -38,8 +39,10 @@ internal sealed class NameOnTheOtherSide : ModelRule
     public static (RigNode At, SidedName Own, SidedName Stands)? Contradiction(RigNode node, Conventions conventions) =>
         node is { Kind: NodeKind.Control or NodeKind.Group, IsUnknown: false }
         && SidedName.Of(node.Name, conventions) is { } own
-        && node.Placement.TryKnown(out var placement) && placement is AtNode { Target: var at }
-        && SidedName.Of(at.Name, conventions) is { } stands && stands.Side != own.Side
+        && SideOf(node, conventions) is var (at, stands) && stands.Side != own.Side
             ? (at, own, stands)
             : null;
+
+    private static (RigNode At, SidedName Stands)? SideOf(RigNode node, Conventions conventions) =>
+        node.Placement.TryKnown(out var placement) && placement is AtNode { Target: var at } && SidedName.Of(at.Name, conventions) is { } stands ? (at, stands) : null;
 }

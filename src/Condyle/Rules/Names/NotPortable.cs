@@ -112,14 +112,6 @@ internal sealed class NotPortable : ModelRule
         return faults;
     }
 
-    /// <summary>The portable forms of a text that is part of names: letter by letter, and as that of a name.</summary>
-    public static IEnumerable<string> PortableWithin(string part)
-    {
-        yield return string.Concat(part.Select(letter => Conventions.IsPortable(letter) ? letter : '_'));
-        if (Portable(part) is { } plain)
-            yield return plain;
-    }
-
     /// <summary>The portable form; none where the name is portable, or has none. Too long a name has no obvious shorter one.</summary>
     public static string? Portable(string name)
     {

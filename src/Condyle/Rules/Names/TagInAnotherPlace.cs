@@ -30,7 +30,7 @@ internal sealed class TagInAnotherPlace : ModelRule
                 $"'{name}' has its tag {(conventions.IsTagAfterPart ? "before" : "after")} the part, and copies of this team have it {(conventions.IsTagAfterPart ? "after" : "before")} it: in a list by names it stands apart from what it belongs to. Name it '{right}'.",
                 node.Place)
             {
-                Repairs = [new ReplaceText(node.Id, 0, right, $"Rename to '{right}'")],
+                Repairs = [new ReplaceText(node.Id, 0, right, $"Rename to '{right}'") { From = name }],
             };
         }
     }
