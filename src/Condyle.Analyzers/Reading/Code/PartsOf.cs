@@ -1,5 +1,17 @@
 namespace Condyle.Analyzers.Reading;
 
+/// <summary>Asks whether the value on the stack is a tuple of a number of items.</summary>
+internal sealed class TupleTest(int count) : Instruction
+{
+    public override void Run(Machine machine, Frame frame) => frame.Push(frame.Pop() switch
+    {
+        OpenValue => new OpenValue(OpenValue.Truth),
+        ObjectValue own when machine.Program.IsOfType(own.Type.Id, "System.Runtime.CompilerServices.ITuple") => new OpenValue(OpenValue.Truth),
+        TupleValue { IsPair: false } tuple => tuple.Items.Length == count,
+        _ => false,
+    });
+}
+
 /// <summary>Makes a tuple of the parts of what lies on the stack: a tuple's own, or a record's in the order of its parameters.</summary>
 internal sealed class PartsOf(TypeKey type) : Instruction
 {

@@ -115,6 +115,19 @@ internal sealed class RenewShared(int slot) : Instruction
     public override void Run(Machine machine, Frame frame) => machine.Write(frame.Slots, slot, new object?[1]);
 }
 
+/// <summary>Makes a structure the same as the value on the stack.</summary>
+internal sealed class StoreThis : Instruction
+{
+    public override void Run(Machine machine, Frame frame)
+    {
+        var value = frame.Pop();
+        if (frame.This is not ObjectValue own)
+            return;
+        for (var i = 0; i < own.Fields.Length; i++)
+            machine.Write(own.Fields, i, value is ObjectValue { Fields: var fields } && fields.Length == own.Fields.Length ? fields[i] : OpenValue.Any);
+    }
+}
+
 /// <summary>Pushes the place of a variable, for <c>ref</c> and <c>out</c>.</summary>
 internal sealed class PushSlotCell(int slot, bool isShared) : Instruction
 {

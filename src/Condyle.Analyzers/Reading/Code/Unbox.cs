@@ -12,7 +12,7 @@ internal sealed class TakeValue : Instruction
     }
 }
 
-/// <summary>A cast of an object to a type of value: only what is exactly of that type comes out, but an enum and its number stand for each other.</summary>
+/// <summary>A cast of an object to a type of value: only what is exactly of that type comes out, as a copy, but an enum and its number stand for each other.</summary>
 internal sealed class Unbox(TypeKey type) : Instruction
 {
     public override void Run(Machine machine, Frame frame)
@@ -29,7 +29,7 @@ internal sealed class Unbox(TypeKey type) : Instruction
         if (value is null && !wanted.IsReference && wanted.Shape is not (TypeShape.Nullable or TypeShape.Parameter))
             throw new ThrownByCode("System.NullReferenceException", $"A {wanted.Name} was taken out of null.");
         var plain = wanted is { Shape: TypeShape.Nullable, Element: { } element } ? element : wanted;
-        frame.Push(value is null || TypeTests.Is(value, plain, machine) is not false ? value
+        frame.Push(value is null || TypeTests.Is(value, plain, machine) is not false ? ValueCopies.Of(value)
             : OfSameNumber(value, plain) ?? throw new ThrownByCode("System.InvalidCastException", $"A value that isn't a {plain.Name} was cast to it."));
     }
 

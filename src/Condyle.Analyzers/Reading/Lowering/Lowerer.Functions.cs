@@ -76,6 +76,9 @@ internal sealed partial class Lowerer
 
         if (!method.IsStatic)
             Value(reference.Instance);
+        // A delegate keeps a structure as it is when it is made.
+        if (reference.Instance?.Type is { IsValueType: true })
+            Emit(new CopyValue());
         var called = ExtensionOf(method) ?? method;
         var call = CallOf(called, called.Parameters.Length, null, reference.Syntax, [], waiting: Waiting.Returns);
         call.Span = reference.Syntax.Span;

@@ -139,6 +139,14 @@ internal sealed partial class Lowerer
 
         if (parts.DeconstructionSubpatterns.Length > 0)
         {
+            if (parts.DeconstructSymbol is not IMethodSymbol && parts.MatchedType is { IsTupleType: false })
+            {
+                // Of what may be anything only a tuple comes apart.
+                Emit(new LoadSlot(subject));
+                Emit(new TupleTest(parts.DeconstructionSubpatterns.Length));
+                Emit(new Branch(miss, false, Stops(miss, end)));
+            }
+
             var items = parts.DeconstructionSubpatterns.Select(_ => Temporary()).ToList();
             Emit(new LoadSlot(subject));
             Emit(new PartsOf(TypeKeys.Of(parts.MatchedType)));

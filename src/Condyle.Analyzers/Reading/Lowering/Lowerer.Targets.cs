@@ -49,6 +49,8 @@ internal sealed partial class Lowerer
             case IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.ImplicitReceiver } when implicitReceivers.Count > 0:
                 var made = implicitReceivers.Peek();
                 return new Target(Nothing, () => Emit(new LoadSlot(made)), () => Emit(new StoreSlot(made)));
+            case IInstanceReferenceOperation { ReferenceKind: InstanceReferenceKind.ContainingTypeInstance, Type.IsValueType: true }:
+                return new Target(Nothing, () => Emit(new PushThis()), () => Emit(new StoreThis()));
             case IDiscardOperation:
                 return new Target(Nothing, () => Emit(new PushConstant(null)), () => Emit(new Pop()));
             case IDeclarationExpressionOperation { Expression: var declared }:

@@ -22,4 +22,12 @@ public class PatternTests
         private enum Kind { Arm, Leg, Tail }
         private abstract record Tree; private sealed record Leaf(int V) : Tree; private sealed record Node(Tree L, Tree R) : Tree;
         """);
+
+    [Fact]
+    public void Of_what_may_be_anything_only_a_tuple_of_as_many_comes_apart() => Oracle.Agrees(
+        """
+        object[] all = [(1, "x"), (1, "x", 3), true, 5, "s", Kind.B, new Pair(), new Sized(1, 2), new List<int>(), new KeyValuePair<int, string>(1, "x")];
+        foreach (var one in all) rig.Control($"{one is (_, _)}{one is (int a, string b) && b == "x" && a == 1}{one is (1, "x", 3)}{one is Sized(1, 2)}");
+        """,
+        "private enum Kind { A, B } private sealed class Pair { public void Deconstruct(out int a, out int b) => a = b = 1; } private record Sized(int A, int B);");
 }
