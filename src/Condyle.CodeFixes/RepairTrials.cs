@@ -24,7 +24,7 @@ internal sealed class RepairTrials
         var passed = new List<OfferedRepair>();
         foreach (var offered in OfferedRepair.Of(finding))
         {
-            if (!offered.Repair.IsToBeTried || await Passes(project, offered.Repair, cancellation).ConfigureAwait(false))
+            if (await Passes(project, offered.Repair, cancellation).ConfigureAwait(false))
                 passed.Add(offered);
         }
 
@@ -33,16 +33,24 @@ internal sealed class RepairTrials
 
     private async Task<bool> Passes(Project project, PlannedRepair repair, CancellationToken cancellation)
     {
-        var changed = await SolutionEdits.Of(project.Solution, [.. taken, (project, repair.Edits)]).Apply(cancellation).ConfigureAwait(false);
         // What others changed was tried with them.
-        foreach (var id in SolutionEdits.Of(project, repair.Edits).Documents)
+        var tried = SolutionEdits.Of(project, repair.Edits).Documents.Where(id => id.ProjectId == project.Id ? repair.IsToBeTried : IsElsewhere(id, project)).ToList();
+        if (tried.Count == 0)
+            return true;
+        var changed = await SolutionEdits.Of(project.Solution, [.. taken, (project, repair.Edits)]).Apply(cancellation).ConfigureAwait(false);
+        foreach (var id in tried)
         {
             if (!readings.TryGetValue(id, out var reading))
                 readings[id] = reading = await RigReading.Of(project.Solution.GetDocument(id)!, cancellation).ConfigureAwait(false);
+            if (id.ProjectId != project.Id && reading is null or { Paths.Count: 0 })
+                continue;
             if (reading is null || !await reading.Bears(changed.GetDocument(id)!, cancellation).ConfigureAwait(false))
                 return false;
         }
 
         return true;
     }
+
+    // A file that several projects link is judged for one of them. A project for several frameworks is one.
+    private static bool IsElsewhere(DocumentId id, Project project) => project.Solution.GetProject(id.ProjectId)?.FilePath is not { } path || path != project.FilePath;
 }

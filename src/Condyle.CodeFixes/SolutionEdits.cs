@@ -29,8 +29,8 @@ internal sealed class SolutionEdits
         return all;
     }
 
-    /// <summary>The documents that they change.</summary>
-    public IEnumerable<DocumentId> Documents => changes.Keys;
+    /// <summary>The documents that they change, also those of other projects that link the same file.</summary>
+    public IEnumerable<DocumentId> Documents => changes.Keys.SelectMany(Linked);
 
     public async Task<bool> ChangeAnything(CancellationToken cancellation)
     {
@@ -51,8 +51,12 @@ internal sealed class SolutionEdits
         foreach (var pair in changes)
         {
             var text = await TextOf(pair.Key, cancellation).ConfigureAwait(false);
-            var inside = pair.Value.Where(change => change.Span.End <= text.Length).OrderBy(change => change.Span.Start);
-            changed = changed.WithDocumentText(pair.Key, text.WithChanges(inside));
+            var after = text.WithChanges(pair.Value.Where(change => change.Span.End <= text.Length).OrderBy(change => change.Span.Start));
+            foreach (var id in Linked(pair.Key))
+            {
+                if (id == pair.Key || text.ContentEquals(await TextOf(id, cancellation).ConfigureAwait(false)))
+                    changed = changed.WithDocumentText(id, after);
+            }
         }
 
         return changed;
@@ -63,13 +67,13 @@ internal sealed class SolutionEdits
         var added = new List<(DocumentId Document, TextChange Change)>();
         foreach (var edit in edits)
         {
-            if (DocumentOf(project, edit.Path) is not { } document)
+            if (DocumentOf(project, edit.Path) is not { } here || Linked(here).First() is not { } document)
                 return;
             var change = new TextChange(edit.Span, edit.Text);
-            var here = changes.TryGetValue(document, out var list) ? list : [];
-            if (here.Contains(change))
+            var already = changes.TryGetValue(document, out var list) ? list : [];
+            if (already.Contains(change))
                 continue;
-            if (here.Exists(other => Collide(other.Span, change.Span)))
+            if (already.Exists(other => Collide(other.Span, change.Span)))
                 return;
             added.Add((document, change));
         }
@@ -87,6 +91,10 @@ internal sealed class SolutionEdits
 
     private static DocumentId? DocumentOf(Project project, string path) =>
         project.Solution.GetDocumentIdsWithFilePath(path).FirstOrDefault(project.ContainsDocument);
+
+    // One file, in the order of the projects.
+    private IEnumerable<DocumentId> Linked(DocumentId document) =>
+        solution.GetDocument(document)!.GetLinkedDocumentIds() is { IsEmpty: false } others ? solution.ProjectIds.SelectMany(project => others.Add(document).Where(id => id.ProjectId == project)) : [document];
 
     private async Task<SourceText> TextOf(DocumentId id, CancellationToken cancellation) =>
         await solution.GetDocument(id)!.GetTextAsync(cancellation).ConfigureAwait(false);
