@@ -90,6 +90,27 @@ public sealed class MotionMatchTests : IDisposable
         }
     }
 
+    /// <summary>A crane on its rails: that it can't leave them is no reason to stand still.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_control_that_moves_along_one_axis_alone_goes_along_it(bool hasMover)
+    {
+        var rig = DefinedRig.Compile(rig =>
+        {
+            var ground = rig.Skeleton("crane").Root("ground", turned: Quaternion.Normalize(new Quaternion(0.2f, 0.4f, -0.1f, 0.8f)));
+            var portal = ground.Child("portal", at: new(0, 3, 2));
+            var world = rig.Control("world").PlacedAt(ground);
+            rig.Drive(ground).ByChannels(world);
+            var above = hasMover ? rig.Control("yard").Under(world).PlacedAt(portal) : world;
+            rig.Drive(portal).ByChannels(rig.Control("travel").Under(above).PlacedAt(portal).Lock(Channels.MoveY | Channels.MoveZ | Channels.Turn));
+        });
+        var clip = new Clip("run", 2).Move("world", 0).Move("world", 2, z: 1).Move("travel", 0).Move("travel", 1, x: 20).Move("travel", 2, x: -5);
+        var result = MotionMatch.Run(rig, JointMotion.FromGltf(Baked(rig, clip)));
+        Assert.True(result.Largest.Metres.Value < 1e-4 && result.Largest.Degrees.Value < 0.02, $"{result.Largest}");
+        Assert.Empty(result.Notes);
+    }
+
     [Fact]
     public void Where_the_rest_was_posed_anew_the_policy_says_what_is_kept()
     {

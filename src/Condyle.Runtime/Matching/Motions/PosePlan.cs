@@ -103,8 +103,8 @@ internal sealed class PosePlan
     private void Add(int joint, Handle carried)
     {
         var locked = carried.Control.Locked.TryKnown(out var channels) ? channels : Channels.None;
-        var moves = carried.Moves && (locked & Channels.Move) == Channels.None;
-        if (!moves && MoverOf(carried) is { } mover)
+        var goesAnywhere = carried.Moves && (locked & Channels.Move) == Channels.None;
+        if (!goesAnywhere && MoverOf(carried) is { } mover)
         {
             used.Add(mover);
             var control = table.Controls.ElementAt(mover);
@@ -112,7 +112,8 @@ internal sealed class PosePlan
             steps.Add(new PoseStep(joint, new Handle(carried.Node, control, mover, Moves: true), turns, Moves: true));
         }
 
-        steps.Add(new PoseStep(joint, carried, Turns: true, moves));
+        var goesAlongAnAxis = carried.Moves && (locked & Channels.Move) != Channels.Move;
+        steps.Add(new PoseStep(joint, carried, Turns: true, goesAlongAnAxis));
     }
 
     /// <summary>
