@@ -70,7 +70,7 @@ internal sealed record GivenCode(ExpressionSyntax Code, FileReadings File, Expre
     private GivenCode? AtItsRow(ExpressionSyntax code, CallTime time)
     {
         // Which turn of two loops it is can't be told by counting.
-        if (!IsOnce || Way.Turns > 0 || (KeyedRow(code) ?? LoopTable.Of(code, Said, File.Model, isAlone: true)) is not { } rows)
+        if (!IsOnce || Way.Turns > 0 || File.Uses.TableOf(code.Span, Said.Span, () => KeyedRow(code) ?? LoopTable.Of(code, Said, File.Model, isAlone: true)) is not { } rows)
             return null;
         return File.Uses.Times.WayOf(time, Way.InTurn(0, rows.Cells.Count).Kind) is { } way ? new(rows.Cells[way.Turn], File, Said, From, way) { Table = rows.Table } : null;
     }

@@ -14,6 +14,7 @@ internal sealed class SourceUses
     private readonly Dictionary<(Seam, string, string), bool> wantedByUses = [];
     private readonly Dictionary<(string, TextSpan, object), bool> wantedByCalls = [];
     private readonly Dictionary<(Origin, string, string, Rule), bool> wantedByRecipes = [];
+    private readonly Dictionary<(TextSpan, TextSpan), LoopTable?> tables = [];
 
     public SourceUses(IEnumerable<ReadPath> paths)
     {
@@ -57,6 +58,9 @@ internal sealed class SourceUses
         Times.Of(call, way) is { Count: > 0 } all && all.All(time => Wants(time, (_, repair) => wanted(repair)))
         && all.Select(time => (time.Path, time.Path.BlendGiven(time.Event) ?? (object)time.Event)).Distinct().Count() == all.Count);
 
+    /// <summary>The table that code takes a value from for a call: looked for once, however many rows are wrong.</summary>
+    public LoopTable? TableOf(TextSpan code, TextSpan said, Func<LoopTable?> find) => Once(tables, (code, said), find);
+
     private bool Wants(CallTime time, Func<ReadPath, Repair, bool> wanted) => repairs.TryGetValue((time.Path, time.Event), out var its) && its.Exists(repair => wanted(time.Path, repair));
 
     /// <summary>What a call made last before an event of a path; none where it made nothing yet.</summary>
@@ -82,7 +86,7 @@ internal sealed class SourceUses
         !observed.Contains(literal) && !byLiteral.ContainsKey(literal) && recipes.EachWants(literal, from, to, rule));
 
     // Files are looked at side by side.
-    private static bool Once<TKey>(Dictionary<TKey, bool> known, TKey key, Func<bool> answer)
+    private static TAnswer Once<TKey, TAnswer>(Dictionary<TKey, TAnswer> known, TKey key, Func<TAnswer> answer)
         where TKey : notnull
     {
         lock (known)
