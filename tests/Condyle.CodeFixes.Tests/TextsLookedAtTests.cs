@@ -46,4 +46,9 @@ public class TextsLookedAtTests
     public Task A_helper_names_one_that_is_asked_for_and_one_that_is_not() => Repairs.Give(
         new RigSnippet("var arm = Parts(rig, {|CDY1001:\"arm\"|});\nvar leg = Parts(rig, \"leg_group\");\nif (leg.Name == \"leg_group\") rig.Control(\"hand\").Under(arm);", "private static Group Parts(RigDraft rig, string name) => rig.Group(name);"),
         new RigSnippet("var arm = Parts(rig, \"arm_group\");\nvar leg = Parts(rig, \"leg_group\");\nif (leg.Name == \"leg_group\") rig.Control(\"hand\").Under(arm);", "private static Group Parts(RigDraft rig, string name) => rig.Group(name);"));
+
+    [Fact]
+    public Task What_was_never_made_is_asked_for_no_name() => Repairs.Give(
+        "rig.Group({|CDY1001:\"arm\"|});\nif (default(Label).ToString().Length > 0) rig.Control(\"hand\");",
+        "rig.Group(\"arm_group\");\nif (default(Label).ToString().Length > 0) rig.Control(\"hand\");");
 }

@@ -73,7 +73,7 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
             machine.Calls.Add(first, last, new CallRecord(this, path, arguments) { From = machine.CalledFrom });
         else if (self is not IHandle named)
             NoteOptions(machine, self, arguments, result);
-        else if (result is TextValue name)
+        else if (result is TextValue name && Handles.IsMade(named))
             return machine.Calls.NameOf(named.Id, name.Text);
         return result;
     }
