@@ -5,10 +5,14 @@ namespace Condyle.Runtime.Matching;
 /// <summary>Each note once: of a kind, about the control or joint that it names first, as it was where it mattered most or, where that is all the same, first.</summary>
 internal sealed class MatchNotes
 {
-    private readonly Dictionary<(MatchNoteKind, string), (int Line, double Off)> seen = [];
-    private readonly List<string> all = [];
+    /// <summary>What is off by so little more is rounding: of a pose that stays, the beginning is told.</summary>
+    private const double MoreThan = 1.001;
 
-    public IReadOnlyList<string> All => all;
+    private readonly Dictionary<(MatchNoteKind, string), (int Line, double Off)> seen = [];
+    private readonly List<(float Time, string Text)> all = [];
+
+    /// <summary>In the order of their times; of one time as they were taken, a cause before its effects.</summary>
+    public IReadOnlyList<string> All => [.. all.OrderBy(note => note.Time).Select(note => string.Create(CultureInfo.InvariantCulture, $"{note.Time:0.##} s: {note.Text}"))];
 
     /// <param name="notes">What there is to say.</param>
     /// <param name="time">When, in seconds.</param>
@@ -22,15 +26,15 @@ internal sealed class MatchNotes
             if (!seen.TryGetValue((note.Kind, about), out var told))
             {
                 told.Line = all.Count;
-                all.Add("");
+                all.Add((time, ""));
             }
-            else if (off <= told.Off)
+            else if (off <= told.Off * MoreThan)
             {
                 continue;
             }
 
             seen[(note.Kind, about)] = (told.Line, off);
-            all[told.Line] = string.Create(CultureInfo.InvariantCulture, $"{time:0.##} s: {note.Text}");
+            all[told.Line] = (time, note.Text);
         }
     }
 }

@@ -46,13 +46,13 @@ public sealed class MotionNotesTests : IDisposable
         }
     }
 
-    /// <summary>Where it is first passed a limit says little: the pose goes on from there.</summary>
+    /// <summary>Where it is first passed a limit says little: the pose goes on from there. The lock is in the way before the limit is passed, and most after that.</summary>
     [Fact]
     public void What_a_control_is_kept_from_is_told_as_it_is_where_that_is_most()
     {
         var (free, held) = (Mast(_ => { }), Mast(turn => turn.LimitTurn(Axis.X, -10, 20).Lock(Channels.TurnY)));
         var baked = folder["bend.gltf"];
-        var clip = new Clip("bend", 2).Turn("turn", 0).Turn("turn", 1, x: 50).Turn("turn", 2, x: 40, y: 30);
+        var clip = new Clip("bend", 2).Turn("turn", 0).Turn("turn", 1, x: 50, y: 10).Turn("turn", 2, x: 40, y: 30);
         RigBaker.Run(free, folder.Write("mast.gltf", DeliveredFile.Of(free).ToJsonString()), [clip], baked);
         Assert.Equal(
             ["1 s: 'turn' turns 50° about X, and its limits are -10° and 20°.", "2 s: 'turn' would have to turn 30° about Y, which is locked."],
