@@ -130,8 +130,9 @@ internal sealed class GatherItems(IReadOnlyList<bool> spreads, TypeKey? itemType
                 return;
             }
 
+            var type = frame.Resolve(itemType);
             foreach (var item in more)
-                Sequences.AddLimited(items, item);
+                Sequences.AddLimited(items, type is { Shape: >= TypeShape.Char and <= TypeShape.Decimal } ? ConvertNumber.Convert(item, type, false) : item);
         }
 
         frame.Push(new ArrayValue([.. items], null, frame.Resolve(itemType)) { Wrapping = items.Count == 0 && wrapping == Wrapping.AroundArray ? Wrapping.None : wrapping });

@@ -314,6 +314,10 @@ internal sealed partial class Lowerer
         Emit(new NullTest());
         Emit(new Branch(isNull, true, Stops(end)));
         Emit(new TakeAsThere());
+        if (coalesce.ValueConversion.MethodSymbol is { } converter)
+            EmitOperator(converter, 1, coalesce.Syntax, [coalesce.Value.Syntax]);
+        else if (IsNumber(KeyOf(coalesce)) && Underlying(KeyOf(coalesce)).Shape != Underlying(KeyOf(coalesce.Value)).Shape)
+            Emit(new ConvertNumber(KeyOf(coalesce), false));
         Emit(new Jump(end));
         Mark(isNull);
         Emit(new Pop());

@@ -48,6 +48,10 @@ internal sealed partial class Lowerer
             if (Underlying(to).Shape != Underlying(from).Shape || to.Shape == TypeShape.Enum || from.Shape == TypeShape.Enum || to.Element?.Shape == TypeShape.Enum || from.Element?.Shape == TypeShape.Enum)
                 Emit(new ConvertNumber(to, IsChecked(conversion)));
         }
+        else if (IsOfItems(conversion))
+        {
+            Emit(new ConvertTuple(from, to));
+        }
         else if (conversion.IsTryCast)
         {
             Emit(new CastReference(to, throws: false));

@@ -233,7 +233,11 @@ internal sealed partial class Lowerer
             if (shared.Contains(variable))
                 Emit(new RenewShared(SlotOf(variable)));
             if (!variable.IsRef)
+            {
+                ConvertItem(loop, variable.Type);
                 Emit(new CopyValue());
+            }
+
             StoreVariable(variable, isReference: false);
         }
         else

@@ -24,4 +24,13 @@ public class NumberTests
     [InlineData("var sb = new System.Text.StringBuilder(\"a\"); sb.Append('b').Append(3).Append(\"cd\", 1, 1).Append('x', 3).AppendFormat(\"{0}!\", name).Append($\"{name}{7,3}\").Insert(0, \"<\").Replace('x', 'y').Remove(1, 1).AppendJoin(\"_\", new[] { 1, 2 }); sb[0] = '>'; rig.Control(sb.ToString()); rig.Control($\"{sb.Length}{sb[1]}{sb}\"); sb.Clear(); sb.Length = 0; rig.Control(\"e\" + sb);")]
     [InlineData("object o = 5; rig.Control(\"o\" + o + o.ToString()); object[] os = [1, 'c', true, \"s\", null!]; foreach (var x in os) rig.Control($\"{x}|\"); var t = (1, \"a\", 'c'); rig.Control(t.ToString() + $\"{t}\"); var an = new { A = 1, B = \"b\" }; rig.Control(an.ToString()!); KeyValuePair<string, int> kv = new(\"k\", 2); rig.Control(kv.ToString() + kv.Key); rig.Control(new Plain().ToString()!);")]
     public void Texts(string code) => Oracle.Agrees("var name = \"leg\"; rig.Control(name);" + code, "private sealed class Plain { }");
+
+    [Theory]
+    [InlineData("foreach (double a in ints) foreach (double b in ints) rig.Control($\"{a / b < 0.7}{a}{b}\"); foreach (long v in ints) rig.Control($\"{v * 3_000_000_000}\"); foreach (Share s in ints) rig.Control($\"s{s.N}\"); foreach (int k in new[] { Kind.B }) rig.Control($\"k{k}\");")]
+    [InlineData("double[] d = [1, .. ints]; rig.Control($\"{d[1] / d[2] < 0.7}{d.Length}\"); long?[] n = [.. ints]; rig.Control($\"{n[2]}\"); List<double> l = [.. ints, 4]; rig.Control($\"{l[0] / l[1] < 0.7}\");")]
+    [InlineData("var t = (1, 2); (double, long) c = t; rig.Control($\"{c.Item1 / 4 < 0.3}{c.Item2 * 3_000_000_000}\"); (double A, (long, int?) B) nested = (1, t); rig.Control($\"{nested.A / 4 < 0.3}{nested.B.Item1 * 3_000_000_000}{nested.B.Item2}\"); (object, float) boxed = t; rig.Control($\"{boxed.Item1}{boxed.Item2 / 4 < 0.6}\");")]
+    [InlineData("int? one = ints[0], two = ints[1], none = null; rig.Control($\"{(one ?? 5.0) / (two ?? 5.0) < 0.6}{(one ?? 5L) * 3_000_000_000}{none ?? 5L}\"); Share? share = null; Share taken = share ?? 7; rig.Control($\"{taken.N}{(one ?? taken).N}\");")]
+    public void Items_are_converted_to_the_type_that_they_are_taken_as(string code) => Oracle.Agrees(
+        "int[] ints = [1, 2, 3];" + code,
+        "private enum Kind { A, B } private struct Share { public int N; public static implicit operator Share(int n) => new() { N = n + 100 }; }");
 }
