@@ -24,7 +24,7 @@ internal static class RepairPlanner
                 cancellation.ThrowIfCancellationRequested();
                 var said = path.Places.Find(finding.Place);
                 var call = Seen(said);
-                if (call?.Path != file.Tree.FilePath && !edits.MayLieIn(file.Tree.FilePath, finding.Repairs))
+                if (call?.Path != file.Tree.FilePath && !Compiler.Asked(() => edits.MayLieIn(file.Tree.FilePath, finding.Repairs)))
                     continue;
                 if (finding.Rule.IsAboutCode && !finding.Repairs.All(repair => Compiler.Asked(() => edits.EachCallWants(repair))))
                     continue;
