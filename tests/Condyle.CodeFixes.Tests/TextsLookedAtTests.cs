@@ -22,6 +22,18 @@ public class TextsLookedAtTests
         new RigSnippet($"var part = \"arm\";\nrig.Group(part + \"_group\");\nif ({look}) rig.Control(\"hand\");", Members: "private sealed record Row(string Name);"));
 
     [Theory]
+    [InlineData("(Name: \"leg\", At: 1)", "(\"foot\", 1)", "(\"arm_group\", 1)")]
+    [InlineData("new Row(\"leg\")", "new Row(\"foot\")", "new Row(\"arm_group\")")]
+    public Task What_was_looked_at_may_hold_another_text_the_next_time(string row, string first, string second)
+    {
+        return Repairs.Give(Snippet("{|CDY1001:part|}"), Snippet("part + \"_group\""));
+
+        RigSnippet Snippet(string name) => new(
+            $"var part = \"arm\";\nvar row = {row};\nif (row == {first}) rig.Control(\"foot\");\nrow.Name = part;\nrig.Group({name});\nif (row != {second}) rig.Control(\"hand\");",
+            Members: "private record struct Row(string Name);");
+    }
+
+    [Theory]
     [InlineData("arm.Name == \"arm\"")]
     [InlineData("$\"{arm}\" == \"arm\"")]
     [InlineData("((Node)arm).Name.Length == 3")]

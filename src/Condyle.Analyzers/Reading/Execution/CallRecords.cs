@@ -12,7 +12,7 @@ internal sealed class CallRecords
     // Options are told apart by themselves: others may say the same.
     private readonly ConditionalWeakTable<object, Dictionary<string, object?>> givenTo = new();
 
-    // Each is gone into once: a long chain of records is looked at link by link.
+    // Each object is gone into once: a long chain of records is looked at link by link.
     private readonly ConditionalWeakTable<object, object> lookedInto = new();
 
     /// <summary>The calls of recipes, in the order in which they were made.</summary>
@@ -97,13 +97,24 @@ internal sealed class CallRecords
             {
                 Observed.UnionWith(text.Origins);
             }
-            else if (PartsOf(next) is { Count: > 0 } parts && !lookedInto.TryGetValue(next!, out _))
+            else if (PartsOf(next) is { Count: > 0 } parts && IsToBeGoneInto(next!))
             {
-                lookedInto.Add(next!, this);
+                Budget.Current.Spend(parts.Count);
                 foreach (var part in parts)
                     pending.Push(part);
             }
         }
+    }
+
+    // What is changed where it lies may hold another text the next time.
+    private bool IsToBeGoneInto(object whole)
+    {
+        if (whole is TupleValue { IsObject: false } or ObjectValue { Type.IsStruct: true })
+            return true;
+        if (lookedInto.TryGetValue(whole, out _))
+            return false;
+        lookedInto.Add(whole, this);
+        return true;
     }
 
     /// <summary>What is compared where a value is.</summary>
