@@ -175,7 +175,7 @@ internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int 
         }
 
         return body.IsIterator
-            ? new FunctionValue((_, arguments) => machine.IteratorOf(body, typeArguments, () => Start(arguments, default))) { Takes = body.ParameterCount, Reaches = reaches }
+            ? new FunctionValue((_, arguments) => Machine.HandedOutBy(body, machine.IteratorOf(body, typeArguments, () => Start(arguments, default)))) { Takes = body.ParameterCount, Reaches = reaches }
             : new FunctionValue((running, arguments) => Start(arguments, default) is var frame && body.IsAsync ? running.RunAsync(frame) : running.RunToEnd(frame))
             {
                 Start = Start,

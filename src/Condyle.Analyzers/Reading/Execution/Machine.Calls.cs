@@ -33,7 +33,7 @@ internal sealed partial class Machine
         {
             var items = Call(body, self, arguments, typeArguments);
             if (pushesResult)
-                caller.Push(body.IsEnumerator ? new EnumeratorValue(((IteratorValue)items!).GetEnumerator, runsCode: true) : items);
+                caller.Push(HandedOutBy(body, (IteratorValue)items!));
             return;
         }
 

@@ -100,6 +100,9 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
     public IteratorValue IteratorOf(CodeBody body, IReadOnlyDictionary<string, TypeKey>? typeArguments, Func<Frame> enter) =>
         new(() => Iterate(enter), body.Handlers.Count > 0) { TypeArguments = body.ItemType is { } item ? [typeArguments is null ? item : item.With(typeArguments)] : null };
 
+    /// <summary>What a caller gets of an iterator: its items, or an enumerator that moves on through them once.</summary>
+    public static object HandedOutBy(CodeBody body, IteratorValue items) => body.IsEnumerator ? new EnumeratorValue(items.GetEnumerator, runsCode: true) : items;
+
     /// <summary>A frame for a function, with its arguments in place.</summary>
     public Frame Enter(CodeBody body, object? self, object?[] arguments, IReadOnlyDictionary<string, TypeKey>? typeArguments = null)
     {

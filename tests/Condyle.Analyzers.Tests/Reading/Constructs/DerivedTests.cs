@@ -75,6 +75,7 @@ public class DerivedTests
     public void Iterators_are_moved_on_by_hand_and_of_their_own_type() => Oracle.Agrees(
         """
         var raw = Raw(); raw.MoveNext(); rig.Control($"{raw.Current}"); raw.MoveNext(); rig.Control($"{raw.Current}"); var sum = 0; try { while (raw.MoveNext()) sum += raw.Current; } catch (InvalidOperationException e) { rig.Control(e.Message + sum + raw.MoveNext()); }
+        IEnumerator<int> Pair() { yield return 4; yield return 5; } var pair = Pair(); Func<IEnumerator<int>> start = Pair; var again = start(); pair.MoveNext(); again.MoveNext(); again.MoveNext(); rig.Control($"{pair.Current}{again.Current}{again.MoveNext()}");
         object walk = Walk(2); rig.Control($"{walk is IEnumerable<string>}{walk is IFormattable}{walk is string}{walk is System.Collections.IEnumerable}{walk is IEnumerable<int>}{walk is IEnumerable<object>}"); if (walk is System.Collections.IEnumerable all) foreach (var one in all) rig.Control($"{one}");
         int[] some = [1, 2, 3]; object part = some[1..]; rig.Control($"{part is int[]}{part is System.Collections.IEnumerable}{part is string}"); object at = new Vector3(1); rig.Control($"{at is IFormattable}{at is Vector3}{(object)TimeSpan.Zero is IComparable}");
         """,
