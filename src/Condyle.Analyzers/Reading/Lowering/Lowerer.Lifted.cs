@@ -12,7 +12,16 @@ internal sealed partial class Lowerer
     private void Lifted(int count, BinaryOperatorKind kind, Action call)
     {
         var (missing, end) = (new JumpLabel(), new JumpLabel());
-        var operands = UnlessMissing(count, missing, end);
+        var operands = Enumerable.Range(0, count).Select(_ => Temporary()).ToList();
+        foreach (var operand in Enumerable.Reverse(operands))
+            Emit(new StoreSlot(operand));
+        foreach (var operand in operands)
+        {
+            Emit(new LoadSlot(operand));
+            Emit(new NullTest());
+            Emit(new Branch(missing, true, Stops(missing, end)));
+        }
+
         operands.ForEach(operand => Emit(new LoadSlot(operand)));
         call();
         Emit(new Jump(end));
@@ -42,30 +51,14 @@ internal sealed partial class Lowerer
     /// <summary>Converts the value on the stack, if it is there: a missing one stays so where the result may be missing, else it is an error.</summary>
     private void LiftedConversion(ITypeSymbol? to, Action call)
     {
-        var (missing, end) = (new JumpLabel(), new JumpLabel());
-        UnlessMissing(1, missing, end).ForEach(operand => Emit(new LoadSlot(operand)));
-        call();
-        Emit(new Jump(end));
-        Mark(missing);
-        Emit(new PushConstant(IsNullable(to) ? null : new ExceptionValue("System.InvalidOperationException", [])));
-        if (!IsNullable(to))
-            Emit(new Throw(null));
-        Mark(end);
-    }
-
-    private List<int> UnlessMissing(int count, JumpLabel missing, JumpLabel end)
-    {
-        var operands = Enumerable.Range(0, count).Select(_ => Temporary()).ToList();
-        foreach (var operand in Enumerable.Reverse(operands))
-            Emit(new StoreSlot(operand));
-        foreach (var operand in operands)
+        if (IsNullable(to))
         {
-            Emit(new LoadSlot(operand));
-            Emit(new NullTest());
-            Emit(new Branch(missing, true, Stops(missing, end)));
+            Lifted(1, BinaryOperatorKind.None, call);
+            return;
         }
 
-        return operands;
+        Emit(new TakeValue());
+        call();
     }
 
     private static bool IsLifted(IConversionOperation conversion, IMethodSymbol converter) =>
