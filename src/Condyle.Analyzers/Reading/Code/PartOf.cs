@@ -44,7 +44,8 @@ internal sealed class PartOf(TypeKey type) : Instruction
             TextValue text => new TextValue(text.ToString().Substring(start, taken), [], text.Origins),
             ListValue list => new ListValue(list.List.GetRange(start, taken), list.TypeName) { IsFixed = list.IsFixed },
             SpanValue span => new SpanValue(span.Items, span.Start + start, taken),
-            _ => ((ArrayValue)whole!) is var array ? new ArrayValue([.. array.Items.Skip(start).Take(taken)], null, array.ItemType) : null,
+            ArrayValue array => new ArrayValue([.. array.Items.Skip(start).Take(taken)], null, array.ItemType),
+            _ => null,
         };
     }
 

@@ -125,10 +125,10 @@ internal sealed partial class Machine(string subject, Program program, RigDraft 
     {
         if (++depth > Limits.Depth)
             throw new ReadingStopped($"calls go more than {Limits.Depth} deep");
-        if (top is { } caller && caller.Body.Path != callee.Body.Path)
-            Places.Enter(callee.Body.Path, PlaceIn(caller));
         callee.Caller = top;
         callee.Site = top is null ? null : new CallSite(PlaceIn(top), top.Site);
+        if (callee.Site is { } site && top!.Body.Path != callee.Body.Path)
+            Places.Enter(callee.Body.Path, site.At);
         callee.PushesResult = pushesResult;
         top = callee;
     }
