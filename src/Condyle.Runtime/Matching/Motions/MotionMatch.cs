@@ -10,7 +10,7 @@ namespace Condyle.Runtime;
 /// <remarks>
 /// Frame by frame, from the root down, each control that a joint follows is set so that the joint stands where the motion has it; limbs with IK and FK get both, the goal and the pole by matching, and so do chains that a curve has by one source. A chain that lies along a curve alone gets the curve's controls, so that its joints come near.
 /// Where the skeletons don't rest alike, <see cref="RestPolicy"/> says what is kept. Bones keep the rig's own lengths; moves are scaled by the size of the characters. Locked channels stay locked, and limits are passed and noted.
-/// What is aimed looks by the control that it is aimed at. What a rig works out by itself (twists, IK without a switch, falloffs) is left to it. Dials stay at their defaults, and the result says which of them the motion seems to need. The result says how far each joint is off.
+/// What is aimed looks by the control that it is aimed at. What a rig works out by itself (twists, IK without a switch, falloffs) is left to it. Dials stay at their defaults unless <see cref="MotionMatchSettings.Choices"/> keys them, and the result says which of them the motion seems to need. The result says how far each joint is off.
 /// </remarks>
 public static class MotionMatch
 {
