@@ -5,7 +5,7 @@ using Condyle.Benchmarks.Projects;
 using Condyle.Benchmarks.Reader;
 using Condyle.Benchmarks.Runtime;
 
-// goals SUITE [PART]: one JSON line a goal on the standard output, the figures behind it as rows of a table on the other one.
+// goals SUITE [PART]: one JSON line a goal on the standard output, the figures behind it as rows of a table on the other one. kernels: a table of the kernels.
 var suites = new Dictionary<string, Dictionary<string, Func<IEnumerable<Result>>>>
 {
     ["reader"] = ReaderSuite.Parts,
@@ -13,9 +13,15 @@ var suites = new Dictionary<string, Dictionary<string, Func<IEnumerable<Result>>
     ["runtime"] = RuntimeSuite.Parts,
     ["motion"] = MotionSuite.Parts,
 };
+if (args is ["kernels"])
+{
+    KernelBenchmarks.Run();
+    return 0;
+}
+
 if (args is not ["goals", var name, ..] || !suites.TryGetValue(name, out var parts) || (args.Length > 2 && !parts.ContainsKey(args[2])))
 {
-    Console.Error.WriteLine("goals SUITE [PART]");
+    Console.Error.WriteLine("kernels, or goals SUITE [PART]");
     foreach (var (suite, its) in suites)
         Console.Error.WriteLine($"  {suite}: {string.Join(", ", its.Keys)}");
     return 2;

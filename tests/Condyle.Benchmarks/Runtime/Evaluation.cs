@@ -1,5 +1,4 @@
 using Condyle.Benchmarks.Measuring;
-using Condyle.Runtime;
 
 namespace Condyle.Benchmarks.Runtime;
 
@@ -11,25 +10,8 @@ internal static class Evaluation
 
     public static IEnumerable<Result> Measure()
     {
-        var rig = RigCompiler.Compile(Rig.Examine(new Yardstick()));
-        var written = new HandWritten();
-        var one = rig.NewInstance();
-        var eight = new RigCrowd(rig, 8, 8);
-        var sixteen = new RigCrowd(rig, 16, 16);
-        YardstickMotion.Set(written, 1);
-        YardstickMotion.Set(one, 1);
-        foreach (var crowd in new[] { eight, sixteen })
-        {
-            for (var member = 0; member < crowd.Count; member++)
-                YardstickMotion.Set(crowd[member], member + 1);
-            crowd.Evaluate();
-        }
-
-        written.Evaluate();
-        one.Evaluate();
-        if (YardstickMotion.Apart(written, one) is > 1e-4f and var apart)
-            throw new InvalidOperationException($"The two ways to evaluate the yardstick are {apart} m apart: what is measured isn't the same rig.");
-
+        var ways = new YardstickWays();
+        var (written, one, eight, sixteen) = (ways.ByHand, ways.One, ways.Eight, ways.Sixteen);
         WarmUp(written.Evaluate, one.Evaluate, eight.Evaluate, sixteen.Evaluate);
         var times = SideBySide.Run(
             warmUp: 1,
