@@ -39,7 +39,7 @@ public partial class CorpusRepairTests
     [InlineData("CDY1004_a_name_that_a_recipe_is_given", "Name what is built after 'long_leg'", "Name what is built after 'hand_tool'")]
     [InlineData("CDY1004_a_name_that_a_recipe_shares")]
     [InlineData("CDY1004_options_that_code_asks")]
-    [InlineData("CDY1004_names_that_code_asks_for")]
+    [InlineData("CDY1004_names_that_code_asks_for", "Name what is built after 'long_leg'")]
     [InlineData("CDY1003_a_wing_that_was_copied", "Name what is built after 'wing_right'")]
     [InlineData("CDY1003_an_arm_that_curves", "Name what is built after 'feeler_right'")]
     [InlineData("CDY1003_a_cable_that_changes_sides")]

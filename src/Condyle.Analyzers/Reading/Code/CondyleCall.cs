@@ -87,7 +87,17 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
         else if (name == "<Clone>$" && self is not null && result is not null)
             machine.Calls.GiveAll(result, self);
         else if (result is TextValue || !name.StartsWith("get_", StringComparison.Ordinal))
-            Array.ForEach([self, .. arguments], given => machine.Calls.Observe(given is TextValue ? null : given));
+            LookAt(machine, self, arguments);
+    }
+
+    private static void LookAt(Machine machine, object? self, object?[] arguments)
+    {
+        machine.Calls.Observe(self);
+        foreach (var given in arguments)
+        {
+            if (given is not TextValue)
+                machine.Calls.Observe(given);
+        }
     }
 
     // A program may have built another rig before that leaves a handle there: that is refused as well, for another reason.

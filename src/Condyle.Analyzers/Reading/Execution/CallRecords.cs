@@ -66,9 +66,27 @@ internal sealed class CallRecords
     });
 
     /// <summary>The name of an element as code asks for it: with what it was made of, and the call that gave it.</summary>
-    public TextValue NameOf(int named, Text name) => Find(named) is { } giving ? new(name, [], [.. TextsGivenTo(giving.Arguments).SelectMany(text => text.Origins).Distinct(), giving.Verb])
-        : recipes.FindLast(recipe => recipe.First <= named && named < recipe.Last) is { } recipe ? new(name, [], [.. TextsGivenTo(recipe.Call.Arguments).SelectMany(text => text.Origins).Distinct()])
-        : new(name, [], []);
+    public TextValue NameOf(int named, Text name) => new(name, [], Find(named) is { } giving ? OriginsOf(giving, [giving.Verb]) : RecipeThatSaid(named) is { } recipe ? OriginsOf(recipe.Call, []) : []);
+
+    private IReadOnlyList<Origin> OriginsOf(CallRecord giving, IReadOnlyList<Origin> origins)
+    {
+        foreach (var text in TextsGivenTo(giving.Arguments))
+            origins = TextValue.Union(origins, text.Origins);
+        return origins;
+    }
+
+    // They follow each other in the log.
+    private RecipeRecord? RecipeThatSaid(int said)
+    {
+        var (low, high) = (0, recipes.Count);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = recipes[middle].Last <= said ? (middle + 1, high) : (low, middle);
+        }
+
+        return low < recipes.Count && recipes[low].First <= said ? recipes[low] : null;
+    }
 
     /// <summary>Forgets the calls that said what is cut off the log: the events from one on up to its end.</summary>
     public void Cut(int first, int end)

@@ -93,7 +93,7 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
     }
 
     /// <summary>All origins of both, each once. Nearly always one of them has none or the other's, so that nothing new is made.</summary>
-    private static IReadOnlyList<Origin> Union(IReadOnlyList<Origin> some, IReadOnlyList<Origin> more)
+    public static IReadOnlyList<Origin> Union(IReadOnlyList<Origin> some, IReadOnlyList<Origin> more)
     {
         if (some.Count == 0 || ReferenceEquals(some, more))
             return more;
