@@ -21,7 +21,7 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
                 Items = new([.. nodes.Select(node => new PlacedFrame(node.WorldSlot, Slots.WorldOf(node.Stand.Root), node.ChannelSlot, Pack.Placement(node.Stand.Offset)))]),
                 IsTrued = key.IsTrued,
             },
-            BatchKind.ChannelFrame => new ChannelFrameBatch { Items = new([.. nodes.Select(node => FrameOf(node, node.ChannelSlot))]), IsTrued = key.IsTrued },
+            BatchKind.ChannelFrame => new ChannelFrameBatch { Items = new([.. nodes.Select(node => new ChannelFrame(node.WorldSlot, Slots.WorldOf(node.Stand.Root), node.ChannelSlot))]), IsTrued = key.IsTrued },
             BatchKind.StillWorld => new StillWorldBatch { Worlds = worlds, Bases = bases, Offsets = Frames(nodes, node => node.World.Offset) },
             BatchKind.ChannelWorld => new ChannelWorldBatch
             {
@@ -61,7 +61,7 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
     private FollowBatch Followers(BatchKey key, IReadOnlyList<DriveWriter> drives) => new()
     {
         Items = new([.. drives.Select(drive => new Follower(
-            FrameOf(drive.Target, slots.ChannelsOf(drive.Target, drive)), Slots.WorldOf(drive.Source.Root), Pack.Rigid(drive.Source.Offset)))]),
+            TargetOf(drive.Target, drive), Slots.WorldOf(drive.Source.Root), Pack.Rigid(drive.Source.Offset)))]),
         IsPlaced = key.IsPlaced,
         WritesChannels = key.WritesChannels,
         LeavesChannels = key.LeavesChannels,
@@ -70,7 +70,7 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
     private PairMeetBatch PairMeetings(BatchKey key, IReadOnlyList<BlendWriter> blends) => new()
     {
         Items = new([.. blends.Select(blend => new PairMeeting(
-            FrameOf(blend.Target, slots.ChannelsOf(blend.Target, blend)),
+            TargetOf(blend.Target, blend),
             Slots.WorldOf(blend.Before),
             PairSourceOf(blend.Sources[0]),
             PairSourceOf(blend.Sources[1]),
@@ -87,7 +87,7 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
         return new()
         {
             Items = [.. blends.Select(blend => new Meeting(
-                FrameOf(blend.Target, slots.ChannelsOf(blend.Target, blend)),
+                TargetOf(blend.Target, blend),
                 Pack.Rigid(blend.Target.Rest.ToAffine()),
                 Slots.WorldOf(blend.Before),
                 end,
@@ -135,8 +135,8 @@ internal sealed class BatchBuilder(Slots slots, WeightTable weights)
 
     private static PairSource PairSourceOf(BlendInput source) => new(Slots.WorldOf(source.Node), Slots.WorldOf(source.Before));
 
-    private static ChannelFrame FrameOf(PlannedNode node, int channel) =>
-        new(node.WorldSlot, channel, new RigidStand(Slots.WorldOf(node.Stand.Root), Pack.Rigid(node.Stand.Offset)));
+    private FrameTarget TargetOf(PlannedNode node, Writer writer) =>
+        new(node.WorldSlot, slots.ChannelsOf(node, writer), new RigidStand(Slots.WorldOf(node.Stand.Root), Pack.Rigid(node.Stand.Offset)));
 
     private static Stands StandsOf(BatchKey key, IReadOnlyList<PlannedNode> nodes) => new()
     {

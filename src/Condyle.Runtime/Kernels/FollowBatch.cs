@@ -30,9 +30,9 @@ internal sealed class FollowBatch : Batch
 /// <param name="Target">The node that follows.</param>
 /// <param name="Source">The frame that it follows.</param>
 /// <param name="Offset">Where it stands on that.</param>
-internal readonly record struct Follower(ChannelFrame Target, int Source, Rigid Offset)
+internal readonly record struct Follower(FrameTarget Target, int Source, Rigid Offset)
 {
-    public readonly ChannelFrame Target = Target;
+    public readonly FrameTarget Target = Target;
     public readonly int Source = Source;
     public readonly Rigid Offset = Offset;
 }

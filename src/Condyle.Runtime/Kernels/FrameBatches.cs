@@ -99,6 +99,16 @@ internal readonly record struct StillFrame(int Frame, int Base, Rigid Offset)
 /// <param name="Frame">Where the frame goes.</param>
 /// <param name="Base">What carries it.</param>
 /// <param name="Channel">Its channels.</param>
+internal readonly record struct ChannelFrame(int Frame, int Base, int Channel)
+{
+    public readonly int Frame = Frame;
+    public readonly int Base = Base;
+    public readonly int Channel = Channel;
+}
+
+/// <param name="Frame">Where the frame goes.</param>
+/// <param name="Base">What carries it.</param>
+/// <param name="Channel">Its channels.</param>
 /// <param name="Placement">What they stand in on that.</param>
 internal readonly record struct PlacedFrame(int Frame, int Base, int Channel, Placement Placement)
 {
@@ -113,21 +123,4 @@ internal readonly record struct Placement(Affine Axes, Quaternion Turn)
 {
     public readonly Affine Axes = Axes;
     public readonly Quaternion Turn = Turn;
-}
-
-/// <param name="Frame">Where the frame goes.</param>
-/// <param name="Channel">Its channels.</param>
-/// <param name="Stand">What they stand in.</param>
-internal readonly record struct ChannelFrame(int Frame, int Channel, RigidStand Stand)
-{
-    public readonly int Frame = Frame;
-    public readonly int Channel = Channel;
-    public readonly RigidStand Stand = Stand;
-}
-
-/// <summary>What channels stand in: base · placement.</summary>
-internal readonly record struct RigidStand(int Base, Rigid Placement)
-{
-    public readonly int Base = Base;
-    public readonly Rigid Placement = Placement;
 }

@@ -64,9 +64,9 @@ internal sealed class PairMeetBatch : Batch
 /// <param name="Before">For a chain's later joint, the frame of the joint before.</param>
 /// <param name="FirstSource">Where its stretch of sources begins.</param>
 /// <param name="EndSource">Where it ends.</param>
-internal readonly record struct Meeting(ChannelFrame Target, Rigid Rest, int Before, int FirstSource, int EndSource)
+internal readonly record struct Meeting(FrameTarget Target, Rigid Rest, int Before, int FirstSource, int EndSource)
 {
-    public readonly ChannelFrame Target = Target;
+    public readonly FrameTarget Target = Target;
     public readonly Rigid Rest = Rest;
     public readonly int Before = Before;
     public readonly int FirstSource = FirstSource;
@@ -78,9 +78,9 @@ internal readonly record struct Meeting(ChannelFrame Target, Rigid Rest, int Bef
 /// <param name="First">The one source.</param>
 /// <param name="Second">The other.</param>
 /// <param name="Weight">The slot of the other's weight; the rest is the one's.</param>
-internal readonly record struct PairMeeting(ChannelFrame Target, int Before, PairSource First, PairSource Second, int Weight)
+internal readonly record struct PairMeeting(FrameTarget Target, int Before, PairSource First, PairSource Second, int Weight)
 {
-    public readonly ChannelFrame Target = Target;
+    public readonly FrameTarget Target = Target;
     public readonly int Before = Before;
     public readonly PairSource First = First;
     public readonly PairSource Second = Second;

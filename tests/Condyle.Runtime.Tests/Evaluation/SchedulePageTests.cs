@@ -26,7 +26,7 @@ public class SchedulePageTests
     private static string Describe(Batch batch) => batch switch
     {
         LinearWeightBatch weights => $"LinearWeightBatch: weights {Join<LinearWeight>(weights.Items, item => item.Weight)} from switches {Join<LinearWeight>(weights.Items, item => item.Input)}",
-        ChannelFrameBatch frames => $"ChannelFrameBatch: frames {Join(frames.Items.Each, item => item.Frame)} = frames {Join(frames.Items.Each, item => item.Stand.Base)} · channels {Join(frames.Items.Each, item => item.Channel)}",
+        ChannelFrameBatch frames => $"ChannelFrameBatch: frames {Join(frames.Items.Each, item => item.Frame)} = frames {Join(frames.Items.Each, item => item.Base)} · channels {Join(frames.Items.Each, item => item.Channel)}",
         PlacedFrameBatch frames => $"PlacedFrameBatch: frames {Join(frames.Items.Each, item => item.Frame)} = frames {Join(frames.Items.Each, item => item.Base)} · placements · channels {Join(frames.Items.Each, item => item.Channel)}",
         StillFrameBatch frames => $"StillFrameBatch: frames {Join(frames.Items.Each, item => item.Frame)} = frames {Join(frames.Items.Each, item => item.Base)} · offsets",
         FollowBatch followers => $"FollowBatch: {Describe([.. followers.Items.Each.ToArray().Select(item => item.Target)])} from frames {Join(followers.Items.Each, item => item.Source)}",
@@ -34,8 +34,8 @@ public class SchedulePageTests
         _ => throw new InvalidOperationException($"The page doesn't show a {batch.GetType().Name}."),
     };
 
-    private static string Describe(ChannelFrame[] targets) =>
-        $"frames {Join<ChannelFrame>(targets, target => target.Frame)}, and channels {Join<ChannelFrame>(targets, target => target.Channel)} standing in frames {Join<ChannelFrame>(targets, target => target.Stand.Base)},";
+    private static string Describe(FrameTarget[] targets) =>
+        $"frames {Join<FrameTarget>(targets, target => target.Frame)}, and channels {Join<FrameTarget>(targets, target => target.Channel)} standing in frames {Join<FrameTarget>(targets, target => target.Stand.Base)},";
 
     private static string Join<T>(ReadOnlySpan<T> items, Func<T, int> slot) => string.Join(" ", items.ToArray().Select(slot));
 

@@ -31,7 +31,7 @@ internal static class ChannelFrameKernel
         for (var i = 0; i < items.Length; i += Rigs.Step)
         {
             ref readonly var item = ref items[i];
-            var frame = frames[item.Stand.Base] * channels[item.Channel];
+            var frame = frames[item.Base] * channels[item.Channel];
             frames[item.Frame] = isTrued ? frame.Trued() : frame;
         }
     }
