@@ -77,13 +77,24 @@ public class WeightOriginRepairTests
     [InlineData("var weights = new Dictionary<Copy, Weight> { [ik] = amount, [fk] = amount };\nrig.Label(\"label\", \"IK\").ShownBy(weights[ik]);\nforeach (var copy in new[] { ik, fk }) blend.{0}(copy, weights[copy]){1};")]
     [InlineData("var weights = new Dictionary<Copy, Switch> { [ik] = amount, [fk] = amount };\nforeach (var copy in new[] { ik, fk }) blend.{0}(copy, weights[copy]){1};")]
     [InlineData("var weights = new Dictionary<string, Weight>(StringComparer.OrdinalIgnoreCase) { [\"ik\"] = amount, [\"FK\"] = amount };\nforeach (var (tag, copy) in new[] { (\"ik\", ik), (\"fk\", fk) }) blend.{0}(copy, weights[tag]){1};")]
+    [InlineData("var alias = ik;\nvar weights = new Dictionary<Copy, Weight> { [ik] = amount, [alias] = amount, [fk] = amount };\nforeach (var copy in new[] { ik, fk }) blend.{0}(copy, weights[copy]){1};")] // what the first row says is lost
     public Task A_table_whose_cell_is_not_known_or_serves_others_is_left_alone(string loop) => Repairs.AreNotOffered(new RigSnippet(Blend + Marked(loop)));
+
+    // As many turns as the rows that are written make two of three rows look like those of another blend.
+    [Theory]
+    [InlineData("var weights = new Dictionary<Control, Weight> { [first] = amount, [first] = amount, [last] = amount };")]
+    [InlineData("var weights = new Dictionary<Control, Weight> { [first] = amount, [last] = amount };\nweights[first] = amount;")]
+    public Task A_dictionary_that_has_one_key_twice_is_left_alone(string table) => Repairs.AreNotOffered(new RigSnippet(
+        "foreach (var name in new[] { \"quay\", \"crane\", \"boat\" })\n{\nvar hook = rig.Control($\"hook_{name}\");\nvar (first, last, sling, amount) = (rig.Control($\"first_{name}\"), rig.Control($\"last_{name}\"), rig.Group($\"sling_{name}_group\"), hook.Switch(\"hold\"));\nvar blend = rig.Blend(sling);\n"
+        + table + "\nforeach (var (source, weight) in weights) blend.{|CDY2001:From(source, weight)|};\n}"));
 
     [Theory]
     [InlineData("blend.{0}(copy, weight){1}; rig.Label(\"label\", \"IK\").ShownBy(weight);", "Weight", "Give(rig, blend, ik, amount);\nGive(rig, blend, fk, amount);")] // the label goes by it, too
     [InlineData("blend.{0}(copy, weight){1};", "Switch", "Give(rig, blend, ik, amount);\nGive(rig, blend, fk, amount);")] // takes no inverse
     [InlineData("blend.{0}(copy, weight){1};", "Weight", "foreach (var copy in new[] { ik, fk }) Give(rig, blend, copy, amount);")] // one call for both
     [InlineData("blend.{0}(copy, weight){1};", "Weight", "Action<RigDraft, ChainBlend, Copy, Weight> give = Give;\ngive(rig, blend, ik, amount);\ngive(rig, blend, fk, amount);")]
+    [InlineData("blend.{0}(copy, weight){1};", "ref Weight", "Weight toBoth = amount;\nGive(rig, blend, ik, ref toBoth);\nGive(rig, blend, fk, ref toBoth);")]
+    [InlineData("blend.{0}(copy, weight){1};", "in Weight", "Weight toBoth = amount;\nGive(rig, blend, ik, in toBoth);\nGive(rig, blend, fk, in toBoth);")]
     public Task A_helper_that_asks_its_weight_for_more_or_is_called_otherwise_is_left_alone(string body, string type, string calls) => Repairs.AreNotOffered(new RigSnippet(
         Blend + calls, $"private static void Give(RigDraft rig, ChainBlend blend, Copy copy, {type} weight) {{ {Marked(body)} }}"));
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
@@ -27,7 +28,7 @@ internal sealed record CodeTable(ExpressionSyntax List, IReadOnlyList<(Expressio
     /// <param name="model">The model of the file.</param>
     public static CodeTable? Of(ExpressionSyntax asked, Func<IdentifierNameSyntax, bool> isOurs, SemanticModel model) => asked is IdentifierNameSyntax name
         ? LocalTable(name, isOurs, model)
-        : Made(asked, [.. ItemsOf(asked, model)], isInferred: true);
+        : Made(asked, [.. ItemsOf(asked, model)], isInferred: true, model);
 
     private static CodeTable? LocalTable(IdentifierNameSyntax name, Func<IdentifierNameSyntax, bool> isOurs, SemanticModel model)
     {
@@ -44,12 +45,28 @@ internal sealed record CodeTable(ExpressionSyntax List, IReadOnlyList<(Expressio
             rows.Add((key, value));
         }
 
-        return Made(list, rows, declaration.Type.IsVar);
+        return Made(list, rows, declaration.Type.IsVar, model);
     }
 
-    // With keys for all rows or for none.
-    private static CodeTable? Made(ExpressionSyntax list, List<(ExpressionSyntax? Key, ExpressionSyntax Value)?> rows, bool isInferred) =>
-        rows.Count > 0 && rows.TrueForAll(row => row is not null && row.Value.Key is null == rows[0]?.Key is null) ? new(list, [.. rows.Select(row => row!.Value)], isInferred) : null;
+    // With a key of its own for each row, or for none: a row whose key is set again is lost.
+    private static CodeTable? Made(ExpressionSyntax list, List<(ExpressionSyntax? Key, ExpressionSyntax Value)?> rows, bool isInferred, SemanticModel model)
+    {
+        if (rows.Count == 0 || rows.Contains(null))
+            return null;
+        var keys = rows.Select(row => row!.Value.Key).OfType<ExpressionSyntax>().ToList();
+        return keys.Count == 0 || (keys.Count == rows.Count && keys.Select(key => MeantBy(key, model)).Distinct().Count() == keys.Count) ? new(list, [.. rows.Select(row => row!.Value)], isInferred) : null;
+    }
+
+    /// <summary>What tells a key from others: its constant, or its code, where a local that is another name for something means that.</summary>
+    public static (string Text, bool IsConstant) MeantBy(ExpressionSyntax key, SemanticModel model)
+    {
+        if (model.GetConstantValue(key) is { HasValue: true, Value: var value })
+            return (Convert.ToString(value, CultureInfo.InvariantCulture), true);
+        return key is IdentifierNameSyntax && model.GetSymbolInfo(key).Symbol is ILocalSymbol { DeclaringSyntaxReferences: [var declared] }
+            && declared.GetSyntax() is VariableDeclaratorSyntax { Initializer.Value: IdentifierNameSyntax or MemberAccessExpressionSyntax } local && local.Span.End <= key.SpanStart
+            ? MeantBy(local.Initializer.Value, model)
+            : (key.ToString(), false);
+    }
 
     /// <summary>Where code names a local or a parameter, as far as a text tells; members and names of parameters are called otherwise.</summary>
     public static IEnumerable<IdentifierNameSyntax> MentionsIn(SyntaxNode code, string name) => code.DescendantNodes().OfType<IdentifierNameSyntax>()

@@ -55,9 +55,11 @@ internal sealed record GivenCode(ExpressionSyntax Code, FileReadings File, Expre
         return new(argument, caller, call, From.From, Way.Through(From.At)) { IsOnce = IsOnce && BodyOf(function) is { } body && LoopTable.IsSaidOnceIn(body, Said) };
     }
 
+    // What is handed on by reference is a place, which an inverse isn't.
     private static ExpressionSyntax? ArgumentOf(IParameterSymbol parameter, ExpressionSyntax call, SemanticModel model) =>
         model.GetOperation(call) is IInvocationOperation { TargetMethod: var called, Arguments: var arguments } && SymbolEqualityComparer.Default.Equals(called.OriginalDefinition, parameter.ContainingSymbol)
-            ? arguments.FirstOrDefault(argument => argument.ArgumentKind == ArgumentKind.Explicit && argument.Parameter?.Ordinal == parameter.Ordinal)?.Value.Syntax as ExpressionSyntax
+            && arguments.FirstOrDefault(argument => argument.ArgumentKind == ArgumentKind.Explicit && argument.Parameter?.Ordinal == parameter.Ordinal) is { Syntax: not ArgumentSyntax { RefKindKeyword.RawKind: not 0 } } argument
+            ? argument.Value.Syntax as ExpressionSyntax
             : null;
 
     private static SyntaxNode? BodyOf(SyntaxNode function) => function switch
@@ -81,8 +83,9 @@ internal sealed record GivenCode(ExpressionSyntax Code, FileReadings File, Expre
         if (code is not ElementAccessExpressionSyntax { Expression: IdentifierNameSyntax dictionary, ArgumentList.Arguments: [{ Expression: var key }] }
             || CodeTable.Of(dictionary, _ => false, File.Model) is not { IsKeyed: true } table || LoopTable.Of(key, Said, File.Model, isAlone: false) is not { } keys)
             return null;
-        var cells = keys.Cells.Select(asked => table.Rows.Where(row => MeanTheSame(row.Key!, asked)).Select(row => row.Value).ToList()).ToList();
-        return cells.TrueForAll(each => each.Count == 1) && cells.Select(each => each[0]).Distinct().Count() == cells.Count ? new(table, cells.ConvertAll(each => each[0])) : null;
+        var rows = table.Rows.ToDictionary(row => CodeTable.MeantBy(row.Key!, File.Model));
+        var cells = keys.Cells.Select(asked => rows.TryGetValue(CodeTable.MeantBy(asked, File.Model), out var row) && MeanTheSame(row.Key!, asked) ? row.Value : null).OfType<ExpressionSyntax>().Distinct().ToList();
+        return cells.Count == keys.Cells.Count ? new(table, cells) : null;
     }
 
     // Two of the same constant, or of a name that has one value.
