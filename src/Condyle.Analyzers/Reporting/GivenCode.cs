@@ -1,5 +1,6 @@
 using Condyle.Analyzers.Reading;
 using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 using Microsoft.CodeAnalysis.Operations;
 
@@ -15,6 +16,9 @@ internal sealed record GivenCode(ExpressionSyntax Code, FileReadings File, Expre
 {
     /// <summary>The table that it is a cell of.</summary>
     public CodeTable? Table { get; private init; }
+
+    /// <summary>What stands in the call by which it is handed on.</summary>
+    private ExpressionSyntax Taken { get; init; } = Code;
 
     /// <summary>Whether the call in question is made exactly once for each time that it is handed on.</summary>
     private bool IsOnce { get; init; } = true;
@@ -32,13 +36,18 @@ internal sealed record GivenCode(ExpressionSyntax Code, FileReadings File, Expre
         }
     }
 
+    /// <summary>Whether other code in its place leaves the call by which it is handed on a call of the same.</summary>
+    public bool IsSaidWith(string other) => SymbolEqualityComparer.Default.Equals(
+        Speculation.SymbolOf(Said.ReplaceNode(Taken, SyntaxFactory.ParseExpression(other)), Said.SpanStart, File.Model), File.Model.GetSymbolInfo(Said).Symbol);
+
     private GivenCode? Before(CallTime time, Func<string, FileReadings?> readingsOf)
     {
-        var code = RepairEdits.InverseTaken(Code) ?? Code;
+        var code = RepairEdits.InverseTaken(Code, File.Model) ?? Code;
         return code is not IdentifierNameSyntax name ? AtItsRow(code, time) : File.Model.GetSymbolInfo(name).Symbol switch
         {
             IParameterSymbol parameter => AtTheCaller(parameter, name, readingsOf),
-            ILocalSymbol { DeclaringSyntaxReferences: [var declared] } when declared.GetSyntax() is VariableDeclaratorSyntax { Initializer.Value: { } value } local => IsAlone(name, local) ? (this with { Code = value }).Before(time, readingsOf) : null,
+            ILocalSymbol { DeclaringSyntaxReferences: [var declared] } when declared.GetSyntax() is VariableDeclaratorSyntax { Initializer.Value: { } value, Parent: VariableDeclarationSyntax declaration } local =>
+                IsAlone(name, local) && (declaration.Type.IsVar || RepairEdits.IsWeight(File.Model.GetTypeInfo(declaration.Type).Type)) ? (this with { Code = value }).Before(time, readingsOf) : null,
             _ => AtItsRow(code, time),
         };
     }
@@ -48,17 +57,17 @@ internal sealed record GivenCode(ExpressionSyntax Code, FileReadings File, Expre
 
     private GivenCode? AtTheCaller(IParameterSymbol parameter, IdentifierNameSyntax name, Func<string, FileReadings?> readingsOf)
     {
-        if (From is null || Replaceable.FunctionAround(name) is not { } function || !SymbolEqualityComparer.Default.Equals(File.Model.GetDeclaredSymbol(function), parameter.ContainingSymbol)
+        if (From is null || parameter.RefKind != RefKind.None || !RepairEdits.IsWeight(parameter.Type) || Replaceable.FunctionAround(name) is not { } function || !SymbolEqualityComparer.Default.Equals(File.Model.GetDeclaredSymbol(function), parameter.ContainingSymbol)
             || CodeTable.MentionsIn(function, name.Identifier.ValueText).Count() != 1 || readingsOf(From.At.Path) is not { } caller
             || caller.Tree.GetRoot().FindNode(From.At.Span, getInnermostNodeForTie: true) is not ExpressionSyntax call || ArgumentOf(parameter, call, caller.Model) is not { } argument)
             return null;
         return new(argument, caller, call, From.From, Way.Through(From.At)) { IsOnce = IsOnce && BodyOf(function) is { } body && LoopTable.IsSaidOnceIn(body, Said) };
     }
 
-    // What is handed on by reference is a place, which an inverse isn't.
+    // Others may override what is called, and be given the same.
     private static ExpressionSyntax? ArgumentOf(IParameterSymbol parameter, ExpressionSyntax call, SemanticModel model) =>
-        model.GetOperation(call) is IInvocationOperation { TargetMethod: var called, Arguments: var arguments } && SymbolEqualityComparer.Default.Equals(called.OriginalDefinition, parameter.ContainingSymbol)
-            && arguments.FirstOrDefault(argument => argument.ArgumentKind == ArgumentKind.Explicit && argument.Parameter?.Ordinal == parameter.Ordinal) is { Syntax: not ArgumentSyntax { RefKindKeyword.RawKind: not 0 } } argument
+        model.GetOperation(call) is IInvocationOperation { IsVirtual: false, TargetMethod: var called, Arguments: var arguments } && SymbolEqualityComparer.Default.Equals(called.OriginalDefinition, parameter.ContainingSymbol)
+            && arguments.FirstOrDefault(argument => argument.ArgumentKind == ArgumentKind.Explicit && argument.Parameter?.Ordinal == parameter.Ordinal) is { } argument
             ? argument.Value.Syntax as ExpressionSyntax
             : null;
 
@@ -74,7 +83,7 @@ internal sealed record GivenCode(ExpressionSyntax Code, FileReadings File, Expre
         // Which turn of two loops it is can't be told by counting.
         if (!IsOnce || Way.Turns > 0 || File.Uses.TableOf(code.Span, Said.Span, () => KeyedRow(code) ?? LoopTable.Of(code, Said, File.Model, isAlone: true)) is not { } rows)
             return null;
-        return File.Uses.Times.WayOf(time, Way.InTurn(0, rows.Cells.Count).Kind) is { } way ? new(rows.Cells[way.Turn], File, Said, From, way) { Table = rows.Table } : null;
+        return File.Uses.Times.WayOf(time, Way.InTurn(0, rows.Cells.Count).Kind) is { } way ? new(rows.Cells[way.Turn], File, Said, From, way) { Table = rows.Table, Taken = Taken } : null;
     }
 
     /// <summary>The values of a dictionary by the keys of a loop, in the order of its turns.</summary>

@@ -22,11 +22,32 @@ internal sealed record LoopTable(CodeTable Table, IReadOnlyList<ExpressionSyntax
     public static LoopTable? Of(ExpressionSyntax asked, ExpressionSyntax said, SemanticModel model, bool isAlone)
     {
         var row = asked is MemberAccessExpressionSyntax { Expression: var whole } ? whole : asked;
-        return ColumnOf(row, model) is not { } column ? null
+        var table = ColumnOf(row, model) is not { } column ? null
             : row is IdentifierNameSyntax name ? Each(name, column, said, model, isAlone)
             : row is ElementAccessExpressionSyntax { Expression: IdentifierNameSyntax list, ArgumentList.Arguments: [{ Expression: IdentifierNameSyntax counter }] } ? Counted(list, counter, column, said, model, isAlone)
             : null;
+        return table is null || !isAlone || table.BearsInverses(asked, model) ? table : null;
     }
+
+    // Where the type of an array comes of its rows, a weight must be able to stand beside a switch, whichever cells become one.
+    private bool BearsInverses(ExpressionSyntax asked, SemanticModel model)
+    {
+        if (Table.List is not ImplicitArrayCreationExpressionSyntax)
+            return true;
+        if (!Table.IsInferred || !Cells.All(cell => RepairEdits.HasInverse(model.GetTypeInfo(cell).Type)))
+            return false;
+        if (Cells[0].Parent is not ArgumentSyntax { Parent: TupleExpressionSyntax first } cell)
+            return true;
+        var rows = Table.Rows.Select(row => ((TupleExpressionSyntax)row.Value).Arguments).ToList();
+        var column = first.Arguments.IndexOf(cell);
+        return rows.TrueForAll(row => row.Count == first.Arguments.Count)
+            && (asked is not MemberAccessExpressionSyntax part || part.Name.Identifier.ValueText == $"Item{column + 1}" || rows.TrueForAll(row => row[column].NameColon is not null))
+            && Enumerable.Range(0, first.Arguments.Count).All(other => other == column || IsFixed([.. rows.Select(row => row[other].Expression)], mayTurn: other > column, model));
+    }
+
+    // One type, which nothing turns into another: of two columns of weights, only the first is repaired.
+    private static bool IsFixed(IReadOnlyList<ExpressionSyntax> cells, bool mayTurn, SemanticModel model) =>
+        cells.Select(cell => model.GetTypeInfo(cell).Type).Distinct<ITypeSymbol?>(SymbolEqualityComparer.Default).ToList() is [{ } type] && (mayTurn || !RepairEdits.HasInverse(type));
 
     private static LoopTable? Each(IdentifierNameSyntax name, int column, ExpressionSyntax said, SemanticModel model, bool isAlone)
     {
@@ -89,7 +110,7 @@ internal sealed record LoopTable(CodeTable Table, IReadOnlyList<ExpressionSyntax
             : null;
     }
 
-    private static bool IsElement(IdentifierNameSyntax list) => list.Parent is ElementAccessExpressionSyntax element && element.Expression == list && !Replaceable.IsSet(element);
+    private static bool IsElement(IdentifierNameSyntax list) => list.Parent is ElementAccessExpressionSyntax element && element.Expression == list && !Replaceable.IsSetInPart(element);
 
     private static bool IsRead(IdentifierNameSyntax list) => IsElement(list) || (list.Parent is CommonForEachStatementSyntax loop && loop.Expression == list);
 
@@ -103,7 +124,7 @@ internal sealed record LoopTable(CodeTable Table, IReadOnlyList<ExpressionSyntax
     /// <summary>What is asked of a row: an element of a tuple, the key or the value of a pair, or all of it; none for what it only says by itself.</summary>
     private static int? ColumnOf(ExpressionSyntax row, SemanticModel model)
     {
-        if (row.Parent is not MemberAccessExpressionSyntax access || access.Expression != row || RepairEdits.InverseTaken(access) is not null)
+        if (row.Parent is not MemberAccessExpressionSyntax access || access.Expression != row || RepairEdits.InverseTaken(access, model) is not null)
             return Whole;
         return model.GetSymbolInfo(access).Symbol switch
         {

@@ -17,7 +17,7 @@ internal sealed partial class RepairEdits
         foreach (var given in WeightGiven(invert))
         {
             if (given.File.Uses.EachWeightWants(call, given.Way, (nameof(InvertWeight), invert.Argument), other => other is InvertWeight same && same.Argument == invert.Argument) && TakesInverse(given))
-                return Plan(invert, given.File, given.Code.Span, Inverted(given.File.Tree.FilePath, given.Code));
+                return Plan(invert, given.File, given.Code.Span, Inverted(given.File, given.Code));
         }
 
         return null;
@@ -33,18 +33,16 @@ internal sealed partial class RepairEdits
     private static bool TakesInverse(GivenCode given)
     {
         var type = given.File.Model.GetTypeInfo(given.Code);
-        if (type.Type is null || given.Way == CallWay.Any)
-            return type.Type is not null; // such as a conditional whose arms only become a weight together
-        var inverse = SyntaxFactory.ParseExpression(InverseTaken(given.Code)?.ToString() ?? $"({given.Code}){Inverse}");
-        if (given.Table is { IsInferred: true, List: ImplicitArrayCreationExpressionSyntax rows } && rows.Contains(given.Code))
-            return given.File.Model.GetSpeculativeTypeInfo(rows.SpanStart, rows.ReplaceNode(given.Code, inverse), SpeculativeBindingOption.BindAsExpression).Type is IArrayTypeSymbol { ElementType.TypeKind: not TypeKind.Error };
-        return type.ConvertedType?.Name == nameof(Weight)
-            && (given.Table is not null || SymbolEqualityComparer.Default.Equals(Speculation.SymbolOf(given.Said.ReplaceNode(given.Code, inverse), given.Said.SpanStart, given.File.Model), given.File.Model.GetSymbolInfo(given.Said).Symbol));
+        if (!HasInverse(type.Type) || given.Way == CallWay.Any)
+            return HasInverse(type.Type); // unlike what becomes a weight only there: a conditional by both of its arms, or something of the team's
+        if (given.Table is { List: ImplicitArrayCreationExpressionSyntax })
+            return given.IsSaidWith($"default(global::{typeof(Switch).FullName})") && given.IsSaidWith($"default(global::{typeof(Weight).FullName})");
+        return IsWeight(type.ConvertedType) && (given.Table is not null || given.IsSaidWith(InverseTaken(given.Code, given.File.Model)?.ToString() ?? $"({given.Code}){Inverse}"));
     }
 
-    private static IReadOnlyList<TextEdit> Inverted(string path, ExpressionSyntax weight) => InverseTaken(weight) is { } taken
-        ? [new TextEdit(path, TextSpan.FromBounds(taken.Span.End, weight.Span.End), "")]
-        : AppendCode(path, weight, Inverse, IsPrimary(weight));
+    private static IReadOnlyList<TextEdit> Inverted(FileReadings file, ExpressionSyntax weight) => InverseTaken(weight, file.Model) is { } taken
+        ? [new TextEdit(file.Tree.FilePath, TextSpan.FromBounds(taken.Span.End, weight.Span.End), "")]
+        : AppendCode(file.Tree.FilePath, weight, Inverse, IsPrimary(weight));
 
     private PlannedRepair? UseInverseOf(InverseOf inverse, CallRecord call)
     {
@@ -53,15 +51,22 @@ internal sealed partial class RepairEdits
             || ArgumentOf(call, inverse.Argument, file) is not { } argument
             || ArgumentOf(other, inverse.OtherArgument, file) is not { } source
             || !IsPlainName(source)
+            || !HasInverse(file.Model.GetTypeInfo(source).Type)
             || !Replaceable.MeanTheSame(source, argument, file.Model)
             || !Replaceable.IsGivenAt(source, argument, file.Model)
             || CodeEffects.AreIn(argument, file.Model))
             return null;
-        var text = InverseTaken(source) is { } taken ? taken.ToString() : source + Inverse;
+        var text = InverseTaken(source, file.Model) is { } taken ? taken.ToString() : source + Inverse;
         return Plan(inverse, file, argument.Span, new TextEdit(call.Path, argument.Span, text));
     }
 
     /// <summary>What the inverse is taken of.</summary>
-    public static ExpressionSyntax? InverseTaken(ExpressionSyntax expression) =>
-        expression is MemberAccessExpressionSyntax { Name.Identifier.ValueText: "Inverse" } inverse ? inverse.Expression : null;
+    public static ExpressionSyntax? InverseTaken(ExpressionSyntax expression, SemanticModel model) =>
+        expression is MemberAccessExpressionSyntax { Name.Identifier.ValueText: nameof(Weight.Inverse) } inverse && HasInverse(model.GetSymbolInfo(inverse).Symbol?.ContainingType) ? inverse.Expression : null;
+
+    /// <summary>Whether a type is that of weights.</summary>
+    public static bool IsWeight(ITypeSymbol? type) => type is INamedTypeSymbol named && TypeKeys.PlainNameOf(named) == typeof(Weight).FullName;
+
+    /// <summary>Whether a type is that of weights or of switches, so that the inverse can be taken of its values.</summary>
+    public static bool HasInverse(ITypeSymbol? type) => IsWeight(type) || (type is INamedTypeSymbol named && TypeKeys.PlainNameOf(named) == typeof(Switch).FullName);
 }

@@ -62,11 +62,15 @@ internal static class Replaceable
     public static bool IsSet(ExpressionSyntax name) => name.Parent switch
     {
         AssignmentExpressionSyntax assignment => assignment.Left == name,
-        ArgumentSyntax { Parent: TupleExpressionSyntax { Parent: AssignmentExpressionSyntax assignment } tuple } => assignment.Left == tuple,
+        ArgumentSyntax { Parent: TupleExpressionSyntax tuple } => IsSet(tuple),
         ArgumentSyntax argument => argument.RefKindKeyword != default,
+        RefExpressionSyntax => true,
         PrefixUnaryExpressionSyntax or PostfixUnaryExpressionSyntax => CodeEffects.IsStep(name.Parent),
         _ => false,
     };
+
+    /// <summary>Whether code sets what an expression stands for, or a part of it.</summary>
+    public static bool IsSetInPart(ExpressionSyntax whole) => IsSet(whole) || (whole.Parent is MemberAccessExpressionSyntax part && part.Expression == whole && IsSetInPart(part));
 
     private static SyntaxNode? StatementAround(SyntaxNode node) => node.Ancestors().FirstOrDefault(ancestor => ancestor is StatementSyntax or ArrowExpressionClauseSyntax or AnonymousFunctionExpressionSyntax);
 
