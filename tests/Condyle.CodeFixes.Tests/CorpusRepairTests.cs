@@ -61,6 +61,8 @@ public partial class CorpusRepairTests
     [InlineData("CDY8003_a_stretch_that_does_not_stretch_far_enough", "Place 'hand_left' at the chain's tip")]
     [InlineData("CDY8003_a_tail_whose_end_is_too_far", "Place 'tail_end' at the chain's tip")]
     [InlineData("CDY2003_a_joint_that_is_picked_anew_each_time")]
+    [InlineData("CDY2009_copied_for_the_right_leg", "Take copy 'fk' of the chain from 'hip_right' to 'ankle_right'")]
+    [InlineData("CDY2009_the_right_arm_from_the_left")]
     [InlineData("CDY4003_twist_joints_that_code_counts")]
     [InlineData("CDY4003_a_twist_joint_that_code_only_asks_for")]
     [InlineData("CDY4003_a_chain_of_which_only_the_ends_are_asked", "Take the twist joint 'shoulder_twist' out of the chain")]

@@ -64,8 +64,12 @@ internal sealed class SourceUses
     private bool Wants(CallTime time, Func<ReadPath, Repair, bool> wanted) => repairs.TryGetValue((time.Path, time.Event), out var its) && its.Exists(repair => wanted(time.Path, repair));
 
     /// <summary>What a call made last before an event of a path; none where it made nothing yet.</summary>
-    public int? LastMade(CallRecord call, ReadPath path, int before) =>
-        Times.Of(call) is var all && all.FindLastIndex(made => made.Path == path && made.Event < before) is var last and >= 0 ? all[last].Event : null;
+    public int? LastMade(CallRecord call, ReadPath path, int before)
+    {
+        var all = Times.Of(call);
+        // A copy comes before its joints: what a call made is what it said first.
+        return all.FindLast(made => made.Path == path && made.Event < before) is { Call: { } last } ? all.Find(made => made.Path == path && ReferenceEquals(made.Call, last)).Event : null;
+    }
 
     /// <summary>Whether a literal can be appended to: nobody looks at it, and every text that it is part of wants the same at its end.</summary>
     public bool EachUseWants(Seam seam, AppendText wanted) => Once(wantedByUses, (seam, wanted.Suffix, wanted.Instead), () =>

@@ -25,6 +25,7 @@ internal static class RuleBook
         new SwitchWithoutUse(),
         new LabelContradictsBlend(),
         new SwitchDefaultOutOfRange(),
+        new CopyOfAnotherChain(),
         new MatrixDriveOntoExportedJoint(),
         new NodeDrivenTwice(),
         new DrivesInALoop(),

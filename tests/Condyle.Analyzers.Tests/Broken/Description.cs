@@ -23,6 +23,7 @@ internal sealed record Description(string Rule, Func<RigModel, IEnumerable<strin
         new("CDY2006", rig => rig.Switches.Where(sw => !Weights(rig).Any(weight => weight.Switches.Contains(sw.Id)) && !rig.Responses.Exists(response => response.Source == sw)).Select(sw => sw.Title)
             .Concat(rig.Choices.Where(choice => !rig.Spaces.Exists(space => space.Choice == choice) && !Weights(rig).Any(weight => choice.Options.Exists(option => weight.Switches.Contains(option.Id)))).Select(choice => choice.Title))),
         new("CDY2008", rig => rig.Switches.Where(sw => Known(sw.AtRest) is < 0 or > 1).Select(sw => sw.Title)),
+        new("CDY2009", rig => rig.Blends.Where(blend => blend.Chain?.Joints is { } joints && blend.Sources.Exists(source => source.Copy is { } copy && !copy.Joints.Exists(each => joints.Contains(each.Original!)))).Select(blend => blend.Title)),
         new("CDY3001", rig => rig.Drives.Where(drive => drive.Target is { IsExported: true } && drive.Sources is [.., { Way: DriveWay.Matrix }]).Select(drive => Name(drive.Target!))),
         new("CDY3002", rig => rig.Drives.Where(drive => drive.Target is not null).SelectMany(drive => drive.Sources.Select(source => (Node: drive.Target!, source.Way, What: Known(drive.Writes) ?? Channels.All)))
             .Concat(rig.Twists.SelectMany(twist => twist.Joints!.Select(joint => (Node: joint!, Way: DriveWay.Channels, What: Channels.Turn))))

@@ -22,9 +22,10 @@ internal sealed class JointLeftStill : Rule
         var use = new NodeUse(model, moves);
         var series = new JointSeries(model.Nodes.Where(IsDeform), moves);
         var told = new HashSet<RigNode>();
+        var mistaken = new HashSet<RigNode>(rig.Once(CopyOfAnotherChain.In).SelectMany(found => found.Blend.Chain!.Joints!)); // another rule's finding
         foreach (var joint in still)
         {
-            if (use.IsLeftToItsControl(joint) || (Counterpart(joint, rig.Pairs, moves, use) ?? Neighbour(joint, series, moves, use)) is not { } witness)
+            if (mistaken.Contains(joint) || use.IsLeftToItsControl(joint) || (Counterpart(joint, rig.Pairs, moves, use) ?? Neighbour(joint, series, moves, use)) is not { } witness)
                 continue;
             // What hangs below a joint that was told of is the same slip.
             if (told.Add(joint) && !(joint.Parent.TryKnown(out var above) && above is not null && told.Contains(above)))
