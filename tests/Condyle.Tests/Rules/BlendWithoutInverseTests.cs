@@ -52,6 +52,16 @@ public class BlendWithoutInverseTests
         StringComparison.Ordinal);
 
     [Fact]
+    public void Switches_of_one_name_are_told_apart_by_their_controls() => Assert.Contains(
+        "with switch 'fk' of 'hand_right' at 0 and switch 'fk' of 'hand_left' at 1 they add up to 0",
+        Checked.Only(rig =>
+        {
+            var (arm, ik, fk, _, amount) = Checked.Arm(rig);
+            rig.Blend(arm).From(ik, amount.Inverse).From(fk, rig.Control("hand_right").Switch("fk"));
+        }).Message,
+        StringComparison.Ordinal);
+
+    [Fact]
     public void Where_the_names_do_not_tell_both_sources_can_be_repaired() => Assert.Equal(
         2,
         Checked.Only(rig =>

@@ -108,9 +108,18 @@ internal sealed class BlendWithoutInverse : Rule
 
     private static string Written(IReadOnlyList<int> switches, Func<int, double> valueOf, RigModel model)
     {
-        var same = switches.GroupBy(valueOf, id => model.SwitchOf(id)?.Title ?? model.OptionOf(id)?.Title ?? "the switch").OrderBy(group => group.Key);
+        var same = switches.GroupBy(valueOf, id => TitleAmong(switches, id, model)).OrderBy(group => group.Key);
         return string.Join(" and ", same.Select(group => $"{Wording.Joined([.. group], int.MaxValue)} at {Invariant.Short(group.Key)}"));
     }
+
+    // Every limb has a switch of the same name: where two of them meet, the controls tell them apart.
+    private static string TitleAmong(IReadOnlyList<int> switches, int id, RigModel model)
+    {
+        var title = TitleOf(id, model);
+        return model.SwitchOf(id)?.Control is { } control && switches.Any(other => other != id && TitleOf(other, model) == title) ? $"{title} of {control.Title}" : title;
+    }
+
+    private static string TitleOf(int id, RigModel model) => model.SwitchOf(id)?.Title ?? model.OptionOf(id)?.Title ?? "the switch";
 
     private static string Advice(IReadOnlyList<Repair> repairs) =>
         repairs.Count > 0 ? "Use the inverse of the switch for one of its sources." : "Give its sources weights that add up to 1, such as a switch and its inverse.";
