@@ -18,11 +18,13 @@ internal sealed class RepairFixAll : FixAllProvider
     {
         var repairs = new List<(Project, IReadOnlyList<TextEdit>)>();
         var trials = new RepairTrials();
+        var blends = new HashSet<string>();
         foreach (var (project, diagnostic) in await FindingsOf(fixAllContext).ConfigureAwait(false))
         {
             if (OfferedRepair.IsAsked(diagnostic, fixAllContext.CodeActionEquivalenceKey, fixAllContext.DiagnosticIds)
-                && OfferedRepair.Choose(await trials.Passed(project, diagnostic, fixAllContext.CancellationToken).ConfigureAwait(false), fixAllContext.CodeActionEquivalenceKey) is { } chosen)
+                && OfferedRepair.Choose([.. (await trials.Passed(project, diagnostic, fixAllContext.CancellationToken).ConfigureAwait(false)).Where(offered => !blends.Overlaps(offered.Repair.Blends))], fixAllContext.CodeActionEquivalenceKey) is { } chosen)
             {
+                blends.UnionWith(chosen.Repair.Blends);
                 repairs.Add((project, chosen.Repair.Edits));
                 trials.Take(project, chosen.Repair);
             }

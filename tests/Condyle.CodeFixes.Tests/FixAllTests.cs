@@ -93,6 +93,20 @@ public class FixAllTests
             """),
         steps: 4);
 
+    // The right arm's is taken in the helper, for the left one as well, as long as nothing was repaired for that.
+    [Fact]
+    public Task A_blend_is_repaired_by_one_weight_only() => Repairs.Give(
+        new RigSnippet(TwoLimbs + """
+            Mix(rig, left, {|CDY2001:left.Amount|}, left.Amount);
+            Mix(rig, right, right.Amount, right.Amount);
+            """, Mix.Replace("toFk);", "{|CDY2001:toFk|});", StringComparison.Ordinal)),
+        new RigSnippet(TwoLimbs + """
+            Mix(rig, left, left.Amount.Inverse, left.Amount);
+            Mix(rig, right, right.Amount, right.Amount.Inverse);
+            """, Mix),
+        steps: 2,
+        rules: 2);
+
     [Fact]
     public Task Drives_are_repaired_at_once() => Repairs.Give(
         """
@@ -108,6 +122,14 @@ public class FixAllTests
         rig.Drive(rig.Group("arm_group")).ByMatrix(joints.Elbow);
         """,
         steps: 2);
+
+    private const string TwoLimbs = """
+        var left = Stage.Arm(rig, Side.Left, "mix");
+        var right = Stage.Arm(rig, Side.Right, "ik");
+
+        """;
+
+    private const string Mix = "private static void Mix(RigDraft rig, Limb limb, Weight toIk, Weight toFk) => rig.Blend(limb.Chain).From(limb.Ik, toIk).From(limb.Fk, toFk);";
 
     private const string Limbs = """
         var (arm, ik, fk, hand, s) = Stage.Arm(rig, Side.Left);

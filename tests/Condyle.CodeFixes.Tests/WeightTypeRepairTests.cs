@@ -37,6 +37,11 @@ public class WeightTypeRepairTests
         Blend + "Weight toBoth = amount;\nGive(blend, ik, toBoth);\nGive(blend, fk, toBoth);",
         "#pragma warning disable CS9192\nprivate static void Give(ChainBlend blend, Copy copy, ref readonly Weight weight) => blend.{|CDY2001:From(copy, weight)|};"));
 
+    [Fact]
+    public Task A_helper_that_is_told_how_its_weight_is_written_is_left_alone() => Repairs.AreNotOffered(new RigSnippet(
+        Blend + "Give(rig, blend, ik, {|CDY2001:amount|});\nGive(rig, blend, fk, amount);",
+        "private static void Give(RigDraft rig, ChainBlend blend, Copy copy, Weight weight, [System.Runtime.CompilerServices.CallerArgumentExpression(\"weight\")] string name = \"\")\n{\n    blend.From(copy, weight);\n    rig.Control(name);\n}"));
+
     // The same call runs what others made of the helper, which want it otherwise.
     [Theory]
     [InlineData("internal interface IMixing; internal class Mixer : IMixing { public virtual", "internal sealed class Crossing : Mixer { public override", "Mixer")]

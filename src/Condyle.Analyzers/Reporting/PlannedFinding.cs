@@ -16,6 +16,9 @@ internal sealed record PlannedRepair(string Kind, string Title, IReadOnlyList<Te
     /// <summary>The place in the source that is to blame.</summary>
     public Origin Blamed { get; init; }
 
+    /// <summary>The blends whose weights come right by it: none of them bears another repair beside it.</summary>
+    public IReadOnlyList<string> Blends { get; init; } = [];
+
     /// <summary>Whether code may count on what goes by it, its number, its place in a row or what can be asked of it: then who offers it tries it first, since that takes another reading.</summary>
     public bool IsToBeTried { get; init; }
 }

@@ -17,7 +17,7 @@ internal sealed partial class RepairEdits
         foreach (var given in WeightGiven(invert))
         {
             if (given.File.Uses.EachWeightWants(call, given.Way, (nameof(InvertWeight), invert.Argument), other => other is InvertWeight same && same.Argument == invert.Argument) && TakesInverse(given))
-                return Plan(invert, given.File, given.Code.Span, Inverted(given.File, given.Code));
+                return Plan(invert, given.File, given.Code.Span, Inverted(given.File, given.Code)) with { Blends = given.File.Uses.BlendsGiven(call, given.Way) };
         }
 
         return null;
@@ -57,7 +57,7 @@ internal sealed partial class RepairEdits
             || CodeEffects.AreIn(argument, file.Model))
             return null;
         var text = InverseTaken(source, file.Model) is { } taken ? taken.ToString() : source + Inverse;
-        return Plan(inverse, file, argument.Span, new TextEdit(call.Path, argument.Span, text));
+        return Plan(inverse, file, argument.Span, new TextEdit(call.Path, argument.Span, text)) with { Blends = file.Uses.BlendsGiven(call, CallWay.Any) };
     }
 
     /// <summary>What the inverse is taken of.</summary>

@@ -145,9 +145,9 @@ internal sealed partial class RepairEdits(ReadPath path, Func<string, FileReadin
             ? (name.Parent is MemberAccessExpressionSyntax access && access.Name == name ? access.Parent : name.Parent) as InvocationExpressionSyntax
             : null;
 
-    // Where others may share the text who weren't read, or somebody wrote a comment into it, it is blamed but left as it is.
+    // Where others may share the text who weren't read, somebody wrote a comment into it, or code is told how it is written, it is blamed but left as it is.
     private static PlannedRepair Plan(Repair repair, FileReadings file, TextSpan blamed, params IReadOnlyList<TextEdit> edits) =>
-        new(repair.GetType().Name, repair.Title, file.SawAll && !edits.Any(edit => Replaceable.HoldsMore(edit.Span, file.Tree)) ? edits : []) { Blamed = new Origin(file.Tree.FilePath, blamed) };
+        new(repair.GetType().Name, repair.Title, file.SawAll && !edits.Any(edit => Replaceable.HoldsMore(edit.Span, file.Tree) || Replaceable.IsQuoted(edit.Span, file.Model)) ? edits : []) { Blamed = new Origin(file.Tree.FilePath, blamed) };
 
     /// <summary>The file of a call, if all who make the call want the same change.</summary>
     private FileReadings? FileOf(CallRecord call, object kind, Func<Repair, bool> wanted) => FileOf(call, kind, (_, repair) => wanted(repair));

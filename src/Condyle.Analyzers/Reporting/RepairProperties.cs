@@ -27,6 +27,8 @@ internal static class RepairProperties
             }
 
             properties[Key("edits", i)] = edits.ToString();
+            if (repairs[i].Blends.Count > 0)
+                properties[Key("blends", i)] = string.Join(Separator.ToString(), repairs[i].Blends);
             if (repairs[i].IsToBeTried)
                 properties[Key("try", i)] = "";
         }
@@ -49,7 +51,11 @@ internal static class RepairProperties
                 edits.Add(new TextEdit(fields[i], span, fields[i + 3]));
             }
 
-            repairs.Add(new PlannedRepair(kind, title, edits) { IsToBeTried = properties.ContainsKey(Key("try", repairs.Count)) });
+            repairs.Add(new PlannedRepair(kind, title, edits)
+            {
+                Blends = properties.TryGetValue(Key("blends", repairs.Count), out var blends) && blends is not null ? blends.Split(Separator) : [],
+                IsToBeTried = properties.ContainsKey(Key("try", repairs.Count)),
+            });
         }
 
         return repairs;

@@ -12,6 +12,11 @@ internal static class Replaceable
     public static bool HoldsMore(TextSpan span, SyntaxTree tree) => !span.IsEmpty && tree.GetRoot().FindNode(span).DescendantTrivia(span)
         .Any(trivia => span.Contains(trivia.Span) && !trivia.IsKind(SyntaxKind.WhitespaceTrivia) && !trivia.IsKind(SyntaxKind.EndOfLineTrivia));
 
+    /// <summary>Whether a call around a stretch of code is given the text of its arguments.</summary>
+    public static bool IsQuoted(TextSpan span, SemanticModel model) => model.SyntaxTree.GetRoot().FindToken(span.Start).Parent?.AncestorsAndSelf()
+        .Any(around => around is InvocationExpressionSyntax or BaseObjectCreationExpressionSyntax && model.GetSymbolInfo(around).Symbol is IMethodSymbol called
+            && called.Parameters.Any(parameter => parameter.GetAttributes().Any(attribute => attribute.AttributeClass?.Name == "CallerArgumentExpressionAttribute"))) == true;
+
     /// <summary>Whether names say the same at another place of the function: none is hidden there, and none is set anew meanwhile.</summary>
     public static bool MeanTheSame(ExpressionSyntax code, SyntaxNode there, SemanticModel model) =>
         FunctionAround(code) is { } function && function == FunctionAround(there)

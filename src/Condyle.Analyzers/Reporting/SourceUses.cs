@@ -1,3 +1,4 @@
+using System.Globalization;
 using Condyle.Analyzers.Reading;
 using Condyle.Rules;
 using Microsoft.CodeAnalysis.Text;
@@ -57,6 +58,18 @@ internal sealed class SourceUses
     public bool EachWeightWants(CallRecord call, CallWay way, object kind, Func<Repair, bool> wanted) => Once(wantedByCalls, (call.Path, call.Call.Span, (kind, way)), () =>
         Times.Of(call, way) is { Count: > 0 } all && all.All(time => Wants(time, (_, repair) => wanted(repair)))
         && all.Select(time => (time.Path, time.Path.BlendGiven(time.Event) ?? (object)time.Event)).Distinct().Count() == all.Count);
+
+    /// <summary>The blends that a call gave a weight by some way: for whoever sees nothing but findings, the number of each and where its rig's own code says it.</summary>
+    public IReadOnlyList<string> BlendsGiven(CallRecord call, CallWay way) => [.. Times.Of(call, way)
+        .Select(time => time.Path.BlendGiven(time.Event)?.Id is { } blend && time.Path.Calls.Find(blend) is { } made ? $"{blend.ToString(CultureInfo.InvariantCulture)} of {PlaceOf(made)}" : null).OfType<string>().Distinct()];
+
+    private static Origin PlaceOf(CallRecord call)
+    {
+        var place = new Origin(call.Path, call.Call.Span);
+        for (var site = call.From; site is not null; site = site.From)
+            place = site.At;
+        return place;
+    }
 
     /// <summary>The table that code takes a value from for a call: looked for once, however many rows are wrong.</summary>
     public LoopTable? TableOf(TextSpan code, TextSpan said, Func<LoopTable?> find) => Once(tables, (code, said), find);
