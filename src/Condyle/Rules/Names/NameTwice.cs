@@ -19,11 +19,17 @@ internal sealed class NameTwice : Rule
         select new Finding(
             this,
             pair.Node,
-            $"There is a {Namesakes.KindOf(pair.Node)} called {pair.Node.Title} already: a clip that moves one by its name can't tell which, so the rig can't be played. Give this one a name of its own.",
+            $"There is a {Namesakes.KindOf(pair.Node)} called {pair.Node.Title} already: a clip that moves one by its name can't tell which, so the rig can't be played. {AdviceOn(pair)}",
             pair.Node.Place)
         {
             Related = [pair.Other.Place],
         };
+
+    // A skeleton is taken where it is needed, and then once more in a helper.
+    private static string AdviceOn(Namesakes pair) =>
+        pair.Node.Skeleton is { } its && pair.Other.Skeleton is { } other && its != other && its.Name.SameAs(other.Name) == Answer.Yes
+            ? $"The rig takes in {its.Title} twice: take it once, and hand on what that gives."
+            : "Give this one a name of its own.";
 
     private IEnumerable<Finding> Settings(RigModel model)
     {
