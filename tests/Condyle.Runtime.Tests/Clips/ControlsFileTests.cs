@@ -95,7 +95,7 @@ public sealed class ControlsFileTests : IDisposable
     {
         Written(Hook, "controls.glb");
         var problem = Assert.Throws<BadInputException>(() => ClipFile.Read(folder["controls.glb"], Hook));
-        Assert.Contains("no animation moves a control of the rig 'DefinedRig'. Name the nodes", problem.Message, StringComparison.Ordinal);
+        Assert.Contains("it holds no animation. Animate the controls", problem.Message, StringComparison.Ordinal);
     }
 
     [Fact]

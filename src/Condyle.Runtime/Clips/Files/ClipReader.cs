@@ -38,8 +38,11 @@ internal sealed class ClipReader
     /// <exception cref="BadInputException">No animation moves a control, or one can't be used.</exception>
     public List<Clip> Clips()
     {
+        var animations = root["animations"].Items;
+        if (animations.Length == 0)
+            throw new BadInputException(file.Path, "it holds no animation", "Animate the controls, and export the file with what moves them");
         var clips = new List<Clip>();
-        foreach (var (index, animation) in root["animations"].Items.Index())
+        foreach (var (index, animation) in animations.Index())
         {
             if (Read(animation, index) is { } clip)
                 clips.Add(clip);
