@@ -81,10 +81,14 @@ internal sealed record GivenCode(ExpressionSyntax Code, FileReadings File, Expre
     private GivenCode? AtItsRow(ExpressionSyntax code, CallTime time)
     {
         // Which turn of two loops it is can't be told by counting.
-        if (!IsOnce || Way.Turns > 0 || File.Uses.TableOf(code.Span, Said.Span, () => KeyedRow(code) ?? LoopTable.Of(code, Said, File.Model, isAlone: true)) is not { } rows)
+        if (!IsOnce || Way.Turns > 0 || File.Uses.TableOf(code.Span, Said.Span, () => RowsOf(code)) is not { } rows)
             return null;
         return File.Uses.Times.WayOf(time, Way.InTurn(0, rows.Cells.Count).Kind) is { } way ? new(rows.Cells[way.Turn], File, Said, From, way) { Table = rows.Table, Taken = Taken } : null;
     }
+
+    // What an array of its rows' own type hands on may become a weight or a switch by any of them, so that this is asked once for all.
+    private LoopTable? RowsOf(ExpressionSyntax code) => (KeyedRow(code) ?? LoopTable.Of(code, Said, File.Model, isAlone: true)) is { } rows
+        && (rows.Table.List is not ImplicitArrayCreationExpressionSyntax || (IsSaidWith($"default(global::{typeof(Switch).FullName})") && IsSaidWith($"default(global::{typeof(Weight).FullName})"))) ? rows : null;
 
     /// <summary>The values of a dictionary by the keys of a loop, in the order of its turns.</summary>
     private LoopTable? KeyedRow(ExpressionSyntax code)

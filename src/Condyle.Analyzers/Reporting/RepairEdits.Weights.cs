@@ -36,7 +36,7 @@ internal sealed partial class RepairEdits
         if (!HasInverse(type.Type) || given.Way == CallWay.Any)
             return HasInverse(type.Type); // unlike what becomes a weight only there: a conditional by both of its arms, or something of the team's
         if (given.Table is { List: ImplicitArrayCreationExpressionSyntax })
-            return given.IsSaidWith($"default(global::{typeof(Switch).FullName})") && given.IsSaidWith($"default(global::{typeof(Weight).FullName})");
+            return true; // which was found to bear that of any row
         return IsWeight(type.ConvertedType) && (given.Table is not null || given.IsSaidWith(InverseTaken(given.Code, given.File.Model)?.ToString() ?? $"({given.Code}){Inverse}"));
     }
 

@@ -15,6 +15,7 @@ internal static class RepairPlanner
     public static IReadOnlyList<PlannedFinding> Plan(FileReadings file, Func<string, FileReadings?> readingsOf, CancellationToken cancellation)
     {
         var slips = new Dictionary<(string Rule, Origin Place, string? Whole), PlannedFinding>();
+        var related = new Dictionary<(string Rule, Origin Place, string? Whole), List<Origin>>();
         var inOrder = new List<(string Rule, Origin Place, string? Whole)>();
         foreach (var path in file.Paths)
         {
@@ -32,18 +33,16 @@ internal static class RepairPlanner
                 var repairs = planned.ConvertAll(each => each.Plan!);
                 if ((planned is [{ Repair.LiesElsewhere: false }, ..] ? repairs[0].Blamed : call) is not { } place || place.Path != file.Tree.FilePath)
                     continue;
-                var related = finding.Related.Select(path.Places.Find).Prepend(said).OfType<Origin>().Where(other => other != place).Distinct();
                 // What is said of a rig as a whole is said of each rig, and a call can stand for much generated code.
                 var key = (finding.Rule.Id, place, finding.Subject is null || call != said ? finding.Message : null);
-                if (slips.TryGetValue(key, out var same))
+                // The same text may go wrong more than once: in the next turn of a loop, or for the next caller.
+                if (!slips.ContainsKey(key))
                 {
-                    // The same text goes wrong more than once: in the next turn of a loop, or for the next caller.
-                    slips[key] = same with { Related = [.. same.Related.Union(related)] };
-                    continue;
+                    slips.Add(key, new PlannedFinding(finding.Rule, finding.Message, place, related[key] = [], [.. repairs.Where(repair => repair.Edits.Count > 0)]));
+                    inOrder.Add(key);
                 }
 
-                slips.Add(key, new PlannedFinding(finding.Rule, finding.Message, place, [.. related], [.. repairs.Where(repair => repair.Edits.Count > 0)]));
-                inOrder.Add(key);
+                related[key].AddRange(finding.Related.Select(path.Places.Find).Prepend(said).OfType<Origin>().Where(other => other != place));
             }
 
             // Nobody would see it in generated code, so it shows where that is called.
@@ -51,6 +50,6 @@ internal static class RepairPlanner
                 place is { } at && at.Path != file.Tree.FilePath && path.Places.EntryTo(at.Path) is { } entry && entry.Path == file.Tree.FilePath && readingsOf(at.Path) is null ? entry : place;
         }
 
-        return [.. inOrder.Select(key => slips[key])];
+        return [.. inOrder.Select(key => slips[key] with { Related = [.. related[key].Distinct()] })];
     }
 }

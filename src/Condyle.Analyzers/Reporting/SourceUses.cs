@@ -16,6 +16,7 @@ internal sealed class SourceUses
     private readonly Dictionary<(string, TextSpan, object), bool> wantedByCalls = [];
     private readonly Dictionary<(Origin, string, string, Rule), bool> wantedByRecipes = [];
     private readonly Dictionary<(TextSpan, TextSpan), LoopTable?> tables = [];
+    private readonly Dictionary<(string, TextSpan, CallWay), IReadOnlyList<string>> blendsGiven = [];
 
     public SourceUses(IEnumerable<ReadPath> paths)
     {
@@ -60,8 +61,8 @@ internal sealed class SourceUses
         && all.Select(time => (time.Path, time.Path.BlendGiven(time.Event) ?? (object)time.Event)).Distinct().Count() == all.Count);
 
     /// <summary>The blends that a call gave a weight by some way: for whoever sees nothing but findings, the number of each and where its rig's own code says it.</summary>
-    public IReadOnlyList<string> BlendsGiven(CallRecord call, CallWay way) => [.. Times.Of(call, way)
-        .Select(time => time.Path.BlendGiven(time.Event)?.Id is { } blend && time.Path.Calls.Find(blend) is { } made ? $"{blend.ToString(CultureInfo.InvariantCulture)} of {PlaceOf(made)}" : null).OfType<string>().Distinct()];
+    public IReadOnlyList<string> BlendsGiven(CallRecord call, CallWay way) => Once(blendsGiven, (call.Path, call.Call.Span, way), () => (IReadOnlyList<string>)[.. Times.Of(call, way)
+        .Select(time => time.Path.BlendGiven(time.Event)?.Id is { } blend && time.Path.Calls.Find(blend) is { } made ? $"{blend.ToString(CultureInfo.InvariantCulture)} of {PlaceOf(made)}" : null).OfType<string>().Distinct()]);
 
     private static Origin PlaceOf(CallRecord call)
     {
