@@ -63,6 +63,9 @@ internal static class Limits
     /// <summary>Sentences that one rig may say.</summary>
     public const int Events = 400_000;
 
+    /// <summary>Files of a project whose lowered code is kept for their next versions.</summary>
+    public const int RecentFiles = 8;
+
     /// <summary>Definitions, besides those in the file itself, that are read live when a shared helper is edited. The build reads all.</summary>
     public const int LiveDefinitionsForAHelper = 4;
 }

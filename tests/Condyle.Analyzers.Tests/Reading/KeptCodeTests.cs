@@ -50,12 +50,17 @@ public class KeptCodeTests
                 private const string Base = "holder";
                 internal const string Holder = Base;
                 public static void Say(RigDraft rig) => rig.Control(Base);
+                public static string Line([System.Runtime.CompilerServices.CallerLineNumber] int line = 0) => $"line_{line}";
             }
             public sealed partial class Docker
             {
                 private static void Before() { /* there */ }
                 private const string Own = "own";
-                private static void Name(RigDraft rig) => rig.Group(Own);
+                private static void Name(RigDraft rig)
+                {
+                    rig.Group(Own);
+                    rig.Group(Names.Line());
+                }
                 private static int Length { get => 1; set => GC.KeepAlive(value); }
             }
             """),
@@ -78,6 +83,11 @@ public class KeptCodeTests
     [InlineData("rig.cs", "Names.Greet(1);", "Names.Greet(12); Names.Say(rig);")]
     [InlineData("names.cs", "/* here */", "/* here and further down */")]
     [InlineData("names.cs", "/* there */", "/* a long way off */")]
+    [InlineData("names.cs", "/* there */", "/* some lines\n\n off */")]
+    [InlineData("names.cs", "    private static void Before()", "#pragma warning disable CDY1001\n    private static void Before()")]
+    [InlineData("names.cs", "private static void Before() { /* there */ }", "private static void Before() { }\n#line 100\n")]
+    [InlineData("names.cs", "Group(Own);", "Group(Own + \"_group\");")]
+    [InlineData("stacks.cs", "foreach (var word in Words)", "rig.Group(\"pile\"); foreach (var word in Words)")]
     [InlineData("names.cs", "\"holder\"", "\"holder_group\"")]
     [InlineData("names.cs", "{ Small, Large }", "{ Large, Small }")]
     [InlineData("names.cs", "Own = \"own\"", "Own = \"own_group\"")]

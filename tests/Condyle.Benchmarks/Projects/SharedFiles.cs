@@ -82,7 +82,7 @@ internal static class SharedFiles
         """);
 
     /// <summary>What stands in a body of the helpers once and is replaced by a keystroke.</summary>
-    public const string EditedHelper = "0.12f";
+    public const string EditedHelper = "0.12";
 
     /// <summary>A file that no rig uses.</summary>
     public static (string Path, string Source) Unrelated { get; } = ("/harbour/Quay/Tide.cs",

@@ -66,7 +66,7 @@ internal static class Keystrokes
     }
 }
 
-/// <summary>Somebody who types: each time another digit in the same place of a file.</summary>
+/// <summary>Somebody who types a digit more in a file and takes it back, again and again: what comes after it in the file moves each time.</summary>
 internal sealed class Typing
 {
     private readonly int position;
@@ -78,14 +78,15 @@ internal sealed class Typing
     {
         this.compilation = compilation;
         tree = compilation.SyntaxTrees.Single(candidate => candidate.FilePath == path);
-        position = tree.ToString().IndexOf(edited, StringComparison.Ordinal) + edited.Length - 1;
+        position = tree.ToString().IndexOf(edited, StringComparison.Ordinal) + edited.Length;
     }
 
     /// <summary>The edited file in the compilation after the next keystroke.</summary>
     public SemanticModel Type()
     {
-        var digit = (typed++ % 9) + 1;
-        var changed = tree.WithChangedText(tree.GetText().WithChanges(new TextChange(new TextSpan(position, 1), digit.ToString(CultureInfo.InvariantCulture))));
+        var change = typed % 2 == 0 ? new TextChange(new TextSpan(position, 0), ((typed % 9) + 1).ToString(CultureInfo.InvariantCulture)) : new TextChange(new TextSpan(position, 1), "");
+        typed++;
+        var changed = tree.WithChangedText(tree.GetText().WithChanges(change));
         compilation = compilation.ReplaceSyntaxTree(tree, changed);
         tree = changed;
         return compilation.GetSemanticModel(tree);

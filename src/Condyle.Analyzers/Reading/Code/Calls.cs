@@ -156,6 +156,8 @@ internal sealed class MakeFunction(CodeBody body, IReadOnlyList<(int Outer, int 
 {
     public override void Run(Machine machine, Frame frame) => frame.Push(Make(machine, frame));
 
+    protected override void Move(Relocation to) => body = to.Of(body);
+
     private FunctionValue Make(Machine machine, Frame frame)
     {
         var shared = captured.Select(pair => (pair.Inner, Cell: frame.Slots[pair.Outer])).ToArray();
@@ -227,6 +229,8 @@ internal sealed class MakeMethodFunction(Instruction call, MethodRef method, int
             Reaches = [self],
         });
     }
+
+    protected override void Move(Relocation to) => call = call.Moved(to);
 }
 
 /// <summary>Runs the constructor of the base type, or another one of the same type, on the object that is being made.</summary>

@@ -40,6 +40,19 @@ internal sealed class CodeBody(string name, string path)
 
     public bool ReturnsValue { get; set; }
 
+    /// <summary>Whether it says in which line it stands.</summary>
+    public bool NamesItsLine { get; set; }
+
+    /// <summary>The same function after an edit of its file.</summary>
+    public CodeBody Moved(Relocation to, Action<CodeBody> first)
+    {
+        var moved = (CodeBody)MemberwiseClone();
+        // It may hold itself.
+        first(moved);
+        moved.Code = Array.ConvertAll(Code, instruction => instruction.Moved(to));
+        return moved;
+    }
+
     /// <summary>Notes that it holds a place in another file.</summary>
     public void Holds(SyntaxTree other) => (others ??= []).Add(new WeakReference<SyntaxTree>(other));
 

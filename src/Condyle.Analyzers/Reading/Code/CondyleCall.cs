@@ -9,13 +9,13 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
     private readonly DraftMember? member = DraftMember.Find(id);
 
     /// <summary>The source of each argument, by its parameter; none for a default.</summary>
-    public IReadOnlyList<TextSpan?> ArgumentSpans { get; init; } = [];
+    public IReadOnlyList<TextSpan?> ArgumentSpans { get; set; } = [];
 
     /// <summary>The name in the source that picks the member: what another verb replaces.</summary>
-    public TextSpan NameSpan { get; init; }
+    public TextSpan NameSpan { get; set; }
 
     /// <summary>Where the call's own parenthesis opens; its line is the one that the program knows.</summary>
-    public TextSpan LineSpan { get; init; }
+    public TextSpan LineSpan { get; set; }
 
     public override void Run(Machine machine, Frame frame)
     {
@@ -76,6 +76,12 @@ internal sealed class CondyleCall(string id, bool isInstance, int count, int[]? 
         else if (result is TextValue name && Handles.IsMade(named))
             return machine.Calls.NameOf(named.Id, name.Text);
         return result;
+    }
+
+    protected override void Move(Relocation to)
+    {
+        ArgumentSpans = [.. ArgumentSpans.Select(span => span is { } given ? to.Of(given) : (TextSpan?)null)];
+        (NameSpan, LineSpan) = (to.Of(NameSpan), to.Of(LineSpan));
     }
 
     // Options are asked what they say, or compared, by everything else than what makes them.

@@ -4,6 +4,8 @@ namespace Condyle.Analyzers.Reading;
 internal sealed class PushConstant(object? value) : Instruction
 {
     public override void Run(Machine machine, Frame frame) => frame.Push(value);
+
+    protected override void Move(Relocation to) => value = value is TextValue text ? text.Moved(to) : value;
 }
 
 /// <summary>Pushes the default of a type.</summary>
@@ -183,6 +185,8 @@ internal sealed class JoinText(IReadOnlyList<Hole?> holes, Seam? seam) : Instruc
             texts[i] = (holes[i] ?? Plain).Fill(parts[i], machine);
         frame.Push(TextValue.Join(texts, seam));
     }
+
+    protected override void Move(Relocation to) => seam = seam is null ? null : to.Of(seam);
 }
 
 /// <summary>Makes an interpolated text whose culture is chosen by whoever takes it.</summary>

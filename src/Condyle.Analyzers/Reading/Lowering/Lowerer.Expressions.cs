@@ -185,6 +185,7 @@ internal sealed partial class Lowerer
 
     private void Constant(IOperation operation, object? value)
     {
+        Outermost.body.NamesItsLine |= operation.IsImplicit && IsLineOfCall(operation.Parent);
         // The compiler keeps a native integer's constant as one of 32 bits.
         value = value switch
         {
@@ -202,6 +203,10 @@ internal sealed partial class Lowerer
             ? new TextValue(text, Seams.Of(literal, body.Path) is { } seam ? [seam] : [], [OriginOf(literal)])
             : new TextValue(text, [], OriginsOf(ConstantOrigins.Of(operation)))));
     }
+
+    private static bool IsLineOfCall(IOperation? around) => around is IConversionOperation { IsImplicit: true, Parent: var above }
+        ? IsLineOfCall(above)
+        : around is IArgumentOperation { ArgumentKind: ArgumentKind.DefaultValue, Parameter: { } parameter } && IsCallerInformation(parameter);
 
     /// <summary>The literal that a constant was written as, where no other file can see it under a name.</summary>
     private static LiteralExpressionSyntax? LiteralOf(IOperation operation) => operation switch

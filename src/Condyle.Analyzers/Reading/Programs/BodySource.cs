@@ -7,6 +7,9 @@ namespace Condyle.Analyzers.Reading;
 /// <summary>Binds and lowers the bodies of one compilation's methods, and keeps them with their file.</summary>
 internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<SyntaxTree, SemanticModel> models, Func<string, ISymbol?> find, CancellationToken cancellation)
 {
+    // What the body that is being lowered is made of.
+    private List<SyntaxNode> bound = [];
+
     /// <summary>The files whose code was asked for.</summary>
     public HashSet<string> Files { get; } = [];
 
@@ -53,7 +56,14 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
             return null;
         Files.Add(tree.FilePath);
         Methods.Add(place.Id);
-        return cache.For(tree, compilation).Get(place, compilation, () => Lower(place, tree));
+        return cache.For(tree, compilation).Get(place, compilation, () => LoweredAt(place, tree));
+    }
+
+    private LoweredCode LoweredAt(BodyPlace place, SyntaxTree tree)
+    {
+        bound = [];
+        var body = Lower(place, tree);
+        return new LoweredCode(body, [.. bound.Where(code => code.SyntaxTree == tree).Select(code => code.Span)]);
     }
 
     private CodeBody? Lower(BodyPlace place, SyntaxTree tree) => find(place.Id) switch
@@ -65,11 +75,15 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
         _ => null,
     };
 
-    private IOperation? OperationOf(SyntaxNode code) => CodeNesting.TooDeepIn(code) is { } deep
-        ? throw new ReadingStopped($"code lies more than {Limits.SyntaxDepth} deep inside itself", new Origin(deep.SyntaxTree.FilePath, deep.Span))
-        // It has an operation for all code that is whole.
-        : Compiler.Asked(() => (IsAnswered: true, Operation: models(code.SyntaxTree).GetOperation(code, cancellation))) is { IsAnswered: true, Operation: var operation } ? operation
-        : throw new ReadingStopped("the compiler itself fails on code that is half typed", new Origin(code.SyntaxTree.FilePath, code.Span));
+    private IOperation? OperationOf(SyntaxNode code)
+    {
+        bound.Add(code);
+        return CodeNesting.TooDeepIn(code) is { } deep
+            ? throw new ReadingStopped($"code lies more than {Limits.SyntaxDepth} deep inside itself", new Origin(deep.SyntaxTree.FilePath, deep.Span))
+            // It has an operation for all code that is whole.
+            : Compiler.Asked(() => (IsAnswered: true, Operation: models(code.SyntaxTree).GetOperation(code, cancellation))) is { IsAnswered: true, Operation: var operation } ? operation
+            : throw new ReadingStopped("the compiler itself fails on code that is half typed", new Origin(code.SyntaxTree.FilePath, code.Span));
+    }
 
     private CodeBody? Lower(IMethodSymbol method, SyntaxTree tree)
     {

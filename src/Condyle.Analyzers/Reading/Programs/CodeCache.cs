@@ -4,26 +4,26 @@ using Microsoft.CodeAnalysis;
 namespace Condyle.Analyzers.Reading;
 
 /// <summary>
-/// Lowered code, kept with the file it came from. That is safe because lowered code holds no symbols, and because what it means depends
-/// only on its own file, on what is declared elsewhere and on the few places elsewhere that it holds: where one of them has changed, it is
-/// lowered anew. It goes when its file goes.
+/// Lowered code, kept with the file it came from, and with its next version what of it still holds. That is safe because lowered code holds no symbols, and
+/// because what it means depends only on its own file, on what is declared elsewhere and on the few places elsewhere that it holds: where one of them has
+/// changed, it is lowered anew. It goes when its file goes.
 /// </summary>
 internal sealed class CodeCache
 {
     private static readonly ConditionalWeakTable<SyntaxTree, TreeCode> Kept = new();
+    private static readonly KeptWhileTyping<RecentCode> Recent = new();
     private readonly ConditionalWeakTable<Compilation, Declarations> declarations = new();
     private readonly ConditionalWeakTable<Compilation, Dictionary<string, SyntaxTree?>> trees = new();
 
     public TreeCode For(SyntaxTree tree, Compilation compilation)
     {
         var elsewhere = declarations.GetValue(compilation, Declarations.Of).Without(tree);
-        var code = Kept.GetValue(tree, _ => new TreeCode(elsewhere));
-        if (code.Elsewhere == elsewhere)
+        if (Kept.TryGetValue(tree, out var code) && code.Elsewhere == elsewhere)
             return code;
+        var anew = Recent.Of(compilation, static same => same, static () => new RecentCode()).Of(tree, elsewhere);
         Kept.Remove(tree);
-        var anew = Kept.GetValue(tree, _ => new TreeCode(elsewhere));
         // Another project that has the file may have been faster.
-        return anew.Elsewhere == elsewhere ? anew : new TreeCode(elsewhere);
+        return Kept.GetValue(tree, _ => anew) is var kept && kept.Elsewhere == elsewhere ? kept : anew;
     }
 
     /// <summary>What readings have asked about all that is declared.</summary>
@@ -40,28 +40,5 @@ internal sealed class CodeCache
         foreach (var tree in compilation.SyntaxTrees)
             byPath[tree.FilePath] = byPath.ContainsKey(tree.FilePath) ? null : tree;
         return byPath;
-    }
-
-    /// <summary>The lowered bodies of one file.</summary>
-    internal sealed class TreeCode(ulong elsewhere)
-    {
-        private readonly Dictionary<(BodyKind, string, int), CodeBody?> bodies = [];
-
-        public ulong Elsewhere { get; } = elsewhere;
-
-        public CodeBody? Get(BodyPlace place, Compilation compilation, Func<CodeBody?> lower)
-        {
-            lock (bodies)
-            {
-                if (bodies.TryGetValue(place.Key, out var known) && known?.Fits(compilation) != false)
-                    return known;
-            }
-
-            // Lowering may take long and may be cancelled, so it is done outside the lock; two that do it get the same code.
-            var body = lower();
-            lock (bodies)
-                bodies[place.Key] = body;
-            return body;
-        }
     }
 }

@@ -5,7 +5,7 @@ namespace Condyle.Analyzers.Reading;
 
 /// <summary>
 /// Keeps the last of something from one compilation to the next, with two of their files: while people type in one of them, the other stays, and what is
-/// kept goes when its files go. What is kept holds no code and no symbols.
+/// kept goes when its files go. What is kept holds no symbols.
 /// </summary>
 internal sealed class KeptWhileTyping<T>
     where T : class

@@ -44,6 +44,9 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
     /// <summary>The same text where its last characters can't be changed at their source.</summary>
     public TextValue WithoutSeam() => Seams.Count == 0 ? this : new TextValue(Text, [], Origins) { IsThere = IsThere, Identity = Identity, Around = Around, Made = Made };
 
+    /// <summary>The same text after an edit of its file.</summary>
+    public TextValue Moved(Relocation to) => Seams.Count + Origins.Count == 0 ? this : new TextValue(Text, [.. Seams.Select(to.Of)], [.. Origins.Select(to.Of)]) { IsThere = IsThere, Identity = Identity, Around = Around, Made = Made };
+
     /// <summary>Joins parts; what is appended to the last one or at the seam is appended to the whole.</summary>
     public static TextValue Join(IReadOnlyList<TextValue> parts, Seam? seam)
     {

@@ -1,0 +1,118 @@
+using System.Collections;
+using System.Reflection;
+using Condyle.Analyzers.Reading;
+using Condyle.Analyzers.Reporting;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+using Microsoft.CodeAnalysis.Text;
+using Xunit.Abstractions;
+
+namespace Condyle.Analyzers.Tests.Reading.HalfTyped;
+
+/// <summary>Code that an edit left as it was is moved, not lowered again: it is the very code, with the very places, that lowering it again would make.</summary>
+public class TypingTests(ITestOutputHelper output)
+{
+    private const int EditsInAFile = 4;
+    private static readonly int Files = Mutation.Tried(inTheSuite: 60) / EditsInAFile;
+
+    [Fact]
+    public void Code_that_an_edit_moved_is_what_lowering_it_again_makes()
+    {
+        var (compared, moved, different) = (0, 0, new List<string>());
+        foreach (var mutation in Mutation.Of(RigSources.All.Count, Files, seed: 60_000))
+        {
+            var (source, random) = (RigSources.All[mutation.Source], new Random(mutation.Seed));
+            var compilation = Afresh(source.Compilation.Value);
+            CodeOf(compilation, source.Path);
+            for (var edit = 0; edit < EditsInAFile; edit++)
+            {
+                compilation = Typed(compilation, source.Path, random);
+                var known = TreeCodeOf(compilation, source.Path).Bodies().Select(body => body.Key).ToHashSet();
+                var (now, anew) = (CodeOf(compilation, source.Path), CodeOf(Afresh(compilation), source.Path));
+                foreach (var (key, code) in anew)
+                {
+                    compared++;
+                    moved += known.Contains(key) ? 1 : 0;
+                    if (Alike.Difference(now.GetValueOrDefault(key).Body, code.Body) is { } difference)
+                        different.Add($"{source}, {mutation.Seed}, edit {edit}: {key}{difference}");
+                }
+            }
+        }
+
+        output.WriteLine($"{compared} functions after {Files * EditsInAFile} edits, {moved} of them moved");
+        Assert.True(different.Count == 0, string.Join(Environment.NewLine, different));
+        Assert.True(moved > compared / 4);
+    }
+
+    private static Dictionary<(BodyKind, string, int), LoweredCode> CodeOf(CSharpCompilation compilation, string path)
+    {
+        var models = new Dictionary<SyntaxTree, SemanticModel>();
+        var session = new ReadingSession(compilation, compilation.GetTypeByMetadataName("Condyle.IRigDefinition")!, isLive: true, tree => models.TryGetValue(tree, out var model) ? model : models[tree] = compilation.GetSemanticModel(tree));
+        session.FindingsIn(TreeAt(compilation, path), CancellationToken.None);
+        return TreeCodeOf(compilation, path).Bodies().ToDictionary(body => body.Key, body => body.Code);
+    }
+
+    private static TreeCode TreeCodeOf(CSharpCompilation compilation, string path) => new CodeCache().For(TreeAt(compilation, path), compilation);
+
+    private static SyntaxTree TreeAt(CSharpCompilation compilation, string path) => compilation.SyntaxTrees.First(tree => tree.FilePath == path);
+
+    private static CSharpCompilation Afresh(CSharpCompilation compilation) =>
+        compilation.RemoveAllSyntaxTrees().AddSyntaxTrees(compilation.SyntaxTrees.Select(tree => CSharpSyntaxTree.ParseText(SourceText.From(tree.ToString()), (CSharpParseOptions)tree.Options, tree.FilePath)));
+
+    // As people type: in a body, mostly something that compiles.
+    private static CSharpCompilation Typed(CSharpCompilation compilation, string path, Random random)
+    {
+        var tree = TreeAt(compilation, path);
+        var tokens = tree.GetRoot().DescendantTokens().Where(token => token.Parent!.AncestorsAndSelf().Any(node => node is BlockSyntax or ArrowExpressionClauseSyntax)).ToList();
+        if (tokens.Count == 0)
+            return compilation;
+        var token = tokens[random.Next(tokens.Count)];
+        var change = random.Next(8) switch
+        {
+            0 => new TextChange(new TextSpan(token.SpanStart, 0), "\n"),
+            1 => new TextChange(new TextSpan(token.SpanStart, 0), "/* a remark */ "),
+            2 => new TextChange(new TextSpan(token.Span.End, 0), " "),
+            3 => new TextChange(token.Span, ""),
+            4 => new TextChange(new TextSpan(token.Span.End, 0), token.Text),
+            5 when token.IsKind(SyntaxKind.SemicolonToken) => new TextChange(new TextSpan(token.Span.End, 0), " System.GC.KeepAlive(1);"),
+            6 when token.IsKind(SyntaxKind.StringLiteralToken) => new TextChange(new TextSpan(token.Span.End - 1, 0), "x"),
+            _ when tokens.Find(candidate => candidate.IsKind(SyntaxKind.NumericLiteralToken)) is { Text: not null } number => new TextChange(new TextSpan(number.SpanStart, 0), "1"),
+            _ => new TextChange(new TextSpan(token.SpanStart, 0), "\t"),
+        };
+        return compilation.ReplaceSyntaxTree(tree, tree.WithChangedText(tree.GetText().WithChanges(change)));
+    }
+
+    /// <summary>Whether two pieces of code are the same in all that they hold.</summary>
+    private static class Alike
+    {
+        /// <summary>Where the first difference is; none if there is none.</summary>
+        public static string? Difference(object? one, object? other) => Difference(one, other, "", []);
+
+        private static string? Difference(object? one, object? other, string at, HashSet<(object, object)> seen)
+        {
+            if (one is null || other is null)
+                return one is null && other is null ? null : $"{at}: {one ?? "nothing"} is {other ?? "nothing"}";
+            if (one is string or Type or MemberInfo or Enum or TextSpan || one.GetType().IsPrimitive)
+                return one.Equals(other) ? null : $"{at}: {one} is {other}";
+            if (one is WeakReference<SyntaxTree> || !seen.Add((one, other)))
+                return null;
+            if (one is IEnumerable some && other is IEnumerable more)
+            {
+                var (these, those) = (some.Cast<object?>().ToList(), more.Cast<object?>().ToList());
+                return these.Count != those.Count
+                    ? $"{at}: {these.Count} are {those.Count}"
+                    : these.Select((item, index) => Difference(item, those[index], $"{at}[{index} {item?.GetType().Name}]", seen)).FirstOrDefault(difference => difference is not null);
+            }
+
+            if (one.GetType() != other.GetType())
+                return $"{at}: {one} is {other}";
+            return FieldsOf(one.GetType()).Select(field => Difference(field.GetValue(one), field.GetValue(other), $"{at}.{field.Name}", seen)).FirstOrDefault(difference => difference is not null);
+        }
+
+        // Of a function that is held, what it works on.
+        private static IEnumerable<FieldInfo> FieldsOf(Type? type) => type is null ? [] : type
+            .GetFields(BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly)
+            .Where(field => !typeof(Delegate).IsAssignableFrom(type) || field.Name == "_target").Concat(FieldsOf(type.BaseType));
+    }
+}
