@@ -10,7 +10,7 @@ public class KeptCodeTests
 {
     private static readonly (string Path, string Source)[] Files =
     [
-        ("rig.cs", Oracle.Usings +
+        ("rig.cs", "using Yard;\n" + Oracle.Usings +
             """
             public sealed partial class Docker : IRigDefinition
             {
@@ -26,6 +26,7 @@ public class KeptCodeTests
                     Length = 2;
                     rig.Group($"crate_{Length}");
                     rig.Group(Fleet.Words[0]);
+                    rig.Group(Gate.Name());
                 }
             }
             """),
@@ -64,6 +65,18 @@ public class KeptCodeTests
                 private static int Length { get => 1; set => GC.KeepAlive(value); }
             }
             """),
+        ("yard.cs",
+            """
+            namespace Yard;
+            public static class Fence
+            {
+                public static void Close() { /* shut */ }
+            }
+            public static class Gate
+            {
+                public static string Name() => "gate";
+            }
+            """),
         ("stacks.cs", Oracle.Usings +
             """
             public static class Stacks
@@ -100,6 +113,7 @@ public class KeptCodeTests
     [InlineData("rig.cs", "Names.Greet(1);", "Fleet.Suffix = \"fleet_group\";")]
     [InlineData("names.cs", "=> 1;", "=> field;")]
     [InlineData("names.cs", "=> GC.KeepAlive(value)", "{ field = value; }")]
+    [InlineData("yard.cs", "/* shut */ }", "/* shut */ }}")]
     [InlineData("rig.cs", "public void Define", "private readonly int size = 1; public void Define")]
     [InlineData("rig.cs", "rig.Control(Own);", "rig.Control(Own); Stacks.Pair(rig, \"own\");")]
     [InlineData("stacks.cs", "\"crate\"", "\"case\"")]

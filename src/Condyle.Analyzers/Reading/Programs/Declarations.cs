@@ -52,7 +52,10 @@ internal sealed class Declarations
                     continue;
                 }
 
-                foreach (var child in node.ChildNodesAndTokens().Reverse())
+                // Also what lies in what: the same words make other declarations where a brace too many ends a namespace.
+                var children = node.ChildNodesAndTokens();
+                hash = (((hash ^ (ulong)node.RawKind) * 1099511628211) ^ (ulong)children.Count) * 1099511628211;
+                foreach (var child in children.Reverse())
                     pending.Push(child);
                 continue;
             }
