@@ -55,11 +55,13 @@ public sealed class MatchTests
     [Fact]
     public void A_dial_of_a_rig_without_dials_and_one_that_is_set_twice_are_told()
     {
-        using var program = new TestProgram(typeof(Hoist), typeof(Winch));
+        using var program = new TestProgram(typeof(Hoist), typeof(Winch), typeof(Lever));
         program.Write("hoist.gltf", Hoist.Delivered);
         program.Write("turn.bvh", TurningLoad);
         Assert.Equal(2, program.Run(["match", program["turn.bvh"], "--rig", "Hoist", .. Mapped, "--dial", "slew.crank=1"]));
         Assert.Equal("error: --dial: 'slew.crank' is no dial of the rig 'Hoist'. The rig has no dial at all.", program.Error.Trim());
+        Assert.Equal(2, program.Run(["match", program["turn.bvh"], "--rig", "Lever", .. Mapped, "--dial", "slew.fk=1"]));
+        Assert.Equal("error: --dial: 'slew.fk' is no dial of the rig 'Lever'. It is a switch, and --limbs says which way those of limbs go.", program.Error.Trim());
         Assert.Equal(2, program.Run(["match", program["turn.bvh"], "--rig", "Winch", .. Mapped, "--dial", "slew.crank=1", "slew.crank=2"]));
         Assert.Contains("clip '--dial': 'slew.crank' at 0 s has two keys at the same time. Keep one of them.", program.Error, StringComparison.Ordinal);
     }

@@ -45,6 +45,22 @@ public sealed class Winch : IRigDefinition
     }
 }
 
+/// <summary>Its hook goes with the jib or with a control of its own.</summary>
+[SkeletonFile("hoist.gltf")]
+public sealed class Lever : IRigDefinition
+{
+    public void Define(RigDraft rig)
+    {
+        var jib = rig.Skeleton("hoist").Root("jib", at: new Vector3(0, 2, 0));
+        var hook = jib.Child("hook", at: new Vector3(0, 0, 1.5f));
+        var slew = rig.Control("slew").PlacedAt(jib);
+        var (low, high) = (rig.Control("low").Under(slew).PlacedAt(hook), rig.Control("high").Under(slew).PlacedAt(hook));
+        rig.Drive(jib).ByChannels(slew);
+        var fk = slew.Switch("fk");
+        rig.Blend(hook).From(low, fk.Inverse).From(high, fk);
+    }
+}
+
 /// <summary>Hips, and an arm with IK and FK.</summary>
 public sealed class Rigger : IRigDefinition
 {

@@ -33,7 +33,8 @@ internal static class TurnedDials
         rig.Dials.FirstOrDefault(dial => dial.Name == name || dial.AlsoKnownAs.Contains(name)) ?? throw new BadInputException(
             Option,
             $"is no dial of the rig '{rig.Name}'",
-            rig.Dials.Count == 0 ? "The rig has no dial at all" : Nearest.To(name, rig.Dials.SelectMany(dial => dial.AlsoKnownAs.Prepend(dial.Name))),
+            rig.Switches.Any(sw => sw.Name == name || sw.AlsoKnownAs.Contains(name)) ? "It is a switch, and --limbs says which way those of limbs go"
+            : rig.Dials.Count == 0 ? "The rig has no dial at all" : Nearest.To(name, rig.Dials.SelectMany(dial => dial.AlsoKnownAs.Prepend(dial.Name))),
             name);
 
     private static float ValueOf(TimedValue turn, CompiledDial dial)

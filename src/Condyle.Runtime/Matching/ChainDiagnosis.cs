@@ -33,18 +33,20 @@ internal sealed class ChainDiagnosis(LimbPlan limb, IReadOnlyList<Affine3d> want
         if (Off(Tip) > LimbMatch.AllowedMetres && Math.Abs(distance - brought) > LimbMatch.AllowedMetres)
             yield return new(MatchNoteKind.OutOfReach, $"{Title(Tip)} is {Figures.Millimetres(distance)} from the root, and the solver brings it to {Figures.Millimetres(brought)}.");
         if (Tremble() > LimbMatch.AllowedMetres)
-            yield return new(MatchNoteKind.AlmostStraight, $"{Ends} the chain is {Figures.Millimetres(ChainHeight.Of(Wanted))} from straight: the last digit of a float of the goal's place moves its joints by {Figures.Millimetres(Tremble())}.");
+            yield return new(MatchNoteKind.AlmostStraight, $"{Ends} joints move by {Figures.Millimetres(Tremble())} with the last digit of a float of the goal's place: the chain is {Figures.Millimetres(ChainHeight.Of(Wanted))} from straight, and {Figures.Millimetres(Afar())} from the middle of the world.");
         if (Solver.Pole is null && Tip > 1 && PlaneOff() > LimbMatch.AllowedDegrees)
             yield return new(MatchNoteKind.PlaneFixed, $"{Ends} the chain's plane is {Figures.Degrees(PlaneOff())} off, and no pole turns it.");
     }
 
     private IEnumerable<int> Joints => Enumerable.Range(0, Wanted.Count);
 
+    private double Afar() => Math.Max(Wanted[0].Origin.Length, Wanted[Tip].Origin.Length);
+
     // How far the joints go for a change of the goal's distance: a flat arc of length L is 8·h² / 3·L shorter than its bow.
     private double Tremble()
     {
-        var (height, digit) = (ChainHeight.Of(Wanted), Digits * Math.Max(Wanted[0].Origin.Length, Wanted[Tip].Origin.Length));
-        return height > LimbMatch.AllowedMetres / 4 ? Math.Min(height, 3 * unsolved.Length * digit / (16 * height)) : 0;
+        var height = ChainHeight.Of(Wanted);
+        return height > LimbMatch.AllowedMetres / 4 ? Math.Min(height, 3 * unsolved.Length * Digits * Afar() / (16 * height)) : 0;
     }
 
     private double PlaneOff() => (Wanted[Tip].Origin - Wanted[0].Origin).Direction is { } line

@@ -1,3 +1,5 @@
+using Condyle.Runtime.Matching;
+
 namespace Condyle.Runtime;
 
 /// <summary>How well one copy of a limb reproduces the pose of the other, after its controls were set to do so.</summary>
@@ -19,6 +21,9 @@ public sealed record LimbMatch(IReadOnlyList<JointMatch> Joints, IReadOnlyList<M
 
     /// <summary>Whether the limb's switch can flip without a jump: each joint is within 0.01 mm and 0.01°.</summary>
     public bool Holds => Metres <= AllowedMetres && Degrees <= AllowedDegrees;
+
+    /// <summary>How far the joints are off at most, and why.</summary>
+    public override string ToString() => string.Join(" ", Notes.Select(note => note.Text).Prepend($"{Figures.Millimetres(Metres)} and {Figures.Degrees(Degrees)} off at most."));
 }
 
 /// <summary>How far a joint of one copy is from where the other has it.</summary>

@@ -13,7 +13,7 @@ internal sealed class TwoBoneDiagnosis(LimbPlan limb, TwoBoneLimb solver, IReadO
         foreach (var note in RootMoved().Concat(BoneLengths()))
             yield return note;
         if (Tremble() > LimbMatch.AllowedMetres)
-            yield return new(MatchNoteKind.AlmostStraight, $"{Title(1)} is {Figures.Millimetres(Height())} off the line from {Title(0)} to {Title(2)}: the last digit of a float of the goal's place moves it by {Figures.Millimetres(Tremble())}.");
+            yield return new(MatchNoteKind.AlmostStraight, $"{Title(1)} moves by {Figures.Millimetres(Tremble())} with the last digit of a float of the goal's place: it is {Figures.Millimetres(Height())} off the line from {Title(0)} to {Title(2)}, and the limb {Figures.Millimetres(Afar())} from the middle of the world.");
         if (Off(2) > LimbMatch.AllowedMetres && Math.Abs((Wanted[2].Origin - task.Root).Length - (task.Reach.Distance * task.Reach.Factor)) > LimbMatch.AllowedMetres)
             yield return new(MatchNoteKind.OutOfReach, $"{Title(2)} is {Figures.Millimetres((Wanted[2].Origin - task.Root).Length)} from the root, and the solver brings it to {Figures.Millimetres(task.Reach.Distance * task.Reach.Factor)}.");
 
@@ -28,12 +28,13 @@ internal sealed class TwoBoneDiagnosis(LimbPlan limb, TwoBoneLimb solver, IReadO
 
     private double Height() => (Wanted[1].Origin - Wanted[0].Origin).Across(task.After.Line).Length;
 
+    private double Afar() => Math.Max(task.Root.Length, (task.Root + task.ToGoal).Length);
+
     // How far the middle joint goes for a change of the goal's distance, by the derivative of the triangle's height; a limb that is straight stays so.
     private double Tremble()
     {
         var (first, second) = (task.Unsolved.Lengths[0], task.Unsolved.Lengths[1]);
-        var digit = Digits * Math.Max(task.Root.Length, (task.Root + task.ToGoal).Length);
-        return Height() > LimbMatch.AllowedMetres / 4 ? Math.Min(Height(), digit * first * second / (task.Unsolved.Length * Height())) : 0;
+        return Height() > LimbMatch.AllowedMetres / 4 ? Math.Min(Height(), Digits * Afar() * first * second / (task.Unsolved.Length * Height())) : 0;
     }
 
     // By how much the first bone points elsewhere.

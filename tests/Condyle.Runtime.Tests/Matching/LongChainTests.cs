@@ -16,14 +16,14 @@ public class LongChainTests
             var (instance, limb) = Posed(seed, chain);
             var solved = Flip(instance, limb, toTurns: false);
             var toTurns = instance.MatchTurns(limb.Index);
-            Assert.True(toTurns.Holds, $"{seed} to FK: {Say(toTurns)}");
+            Assert.True(toTurns.Holds, $"{seed} to FK: {toTurns}");
             AssertSame(solved, Flip(instance, limb, toTurns: true), $"{seed} to FK");
 
             Scatter(instance, limb, seed);
             var turned = Shown.Of(instance);
             var toGoal = instance.MatchGoal(limb.Index);
-            Assert.True(toGoal is { Holds: true, Notes: [] }, $"{seed} back: {Say(toGoal)}");
-            AssertSame(turned, Flip(instance, limb, toTurns: false), $"{seed} back: {Say(toGoal)}");
+            Assert.True(toGoal is { Holds: true, Notes: [] }, $"{seed} back: {toGoal}");
+            AssertSame(turned, Flip(instance, limb, toTurns: false), $"{seed} back: {toGoal}");
         }
     }
 
@@ -48,11 +48,11 @@ public class LongChainTests
             foreach (var joint in match.Joints)
             {
                 var (metres, degrees) = turned.Against(solved, joint.Joint);
-                Assert.True(Math.Abs(metres - joint.Metres) < 1e-4 && Math.Abs(degrees - joint.Degrees) < 0.1, $"{seed} '{joint.Name}': {metres} m, {degrees}°, {Say(match)}");
+                Assert.True(Math.Abs(metres - joint.Metres) < 1e-4 && Math.Abs(degrees - joint.Degrees) < 0.1, $"{seed} '{joint.Name}': {metres} m, {degrees}°, {match}");
             }
 
             var furthest = match.Joints.MaxBy(joint => joint.Metres)!;
-            Assert.True(match.Holds || (match.Notes[^1] is { Kind: MatchNoteKind.OtherShape } last && last.Text.Contains($"'{furthest.Name}' comes out", StringComparison.Ordinal)), $"{seed}: {Say(match)}");
+            Assert.True(match.Holds || (match.Notes[^1] is { Kind: MatchNoteKind.OtherShape } last && last.Text.Contains($"'{furthest.Name}' comes out", StringComparison.Ordinal)), $"{seed}: {match}");
         }
     }
 
@@ -85,7 +85,7 @@ public class LongChainTests
 
         var match = instance.MatchGoal(limb.Index);
         Assert.False(match.Holds);
-        Assert.True(match.Notes.Any(note => note.Kind == kind && note.Text.StartsWith(text, StringComparison.Ordinal)), Say(match));
+        Assert.True(match.Notes.Any(note => note.Kind == kind && note.Text.StartsWith(text, StringComparison.Ordinal)), match.ToString());
         // By that name a motion tells each but once.
         Assert.All(match.Notes, note => Assert.Contains(note.Text.Split('\'')[1], instance.Rig.Joints.Select(joint => joint.Name)));
     }
@@ -122,7 +122,7 @@ public class LongChainTests
 
                 instance.SetScale(instance.Rig.ControlIndex("world"), scale);
                 foreach (var match in new[] { instance.MatchGoal(limb.Index), instance.MatchTurns(limb.Index) })
-                    Assert.True(double.IsFinite(match.Metres + match.Degrees), $"{scale} {turn}: {Say(match)}");
+                    Assert.True(double.IsFinite(match.Metres + match.Degrees), $"{scale} {turn}: {match}");
                 foreach (var control in instance.Rig.Controls)
                     Assert.True(float.IsFinite(Vector3.Dot(instance.ControlMove(control.Index), Vector3.One) + instance.ControlTurn(control.Index).Length()), $"{scale} {turn}: {control.Name}");
             }
@@ -186,7 +186,6 @@ public class LongChainTests
         Assert.True(metres <= 1e-5 && degrees <= 0.01, $"{what}: {metres} m, {degrees}°");
     }
 
-    private static string Say(LimbMatch match) => $"{match.Metres} m, {match.Degrees}°, {string.Join(" ", match.Notes)}";
 
     /// <summary>A tail of four equal bones along X that rests bowed by so little that it counts as straight; its tip's controls are free.</summary>
     private sealed class StraightTail(Func<Control, Control>? tipAs = null, Func<Control, Control>? poleAs = null, bool hasPole = true) : IRigDefinition

@@ -29,8 +29,8 @@ public class MatchingTests
                 var turned = Shown.Of(instance);
                 var toGoal = instance.MatchGoal(limb.Index);
                 var off = Trembling(solved.Bend(limb));
-                Assert.True(toGoal.Holds || off > 0, $"{seed} {limb.Name} to IK: {Say(toGoal)}");
-                AssertSame(turned, Flip(instance, limb, toTurns: false), 1e-5 + off, 0.01 + (500 * off), $"{seed} {limb.Name} to IK, {solved.Bend(limb)} bent: {Say(toGoal)}");
+                Assert.True(toGoal.Holds || off > 0, $"{seed} {limb.Name} to IK: {toGoal}");
+                AssertSame(turned, Flip(instance, limb, toTurns: false), 1e-5 + off, 0.01 + (500 * off), $"{seed} {limb.Name} to IK, {solved.Bend(limb)} bent: {toGoal}");
             }
         }
     }
@@ -54,8 +54,8 @@ public class MatchingTests
                 var turned = Flip(instance, limb, toTurns: true);
                 var match = instance.MatchGoal(limb.Index);
                 var (metres, degrees) = turned.Against(Flip(instance, limb, toTurns: false), limb.Joints);
-                Assert.True(Math.Abs(metres - match.Metres) < 1e-4 && Math.Abs(degrees - match.Degrees) < 0.1, $"{seed} {limb.Name}: {metres} m, {degrees}°, {Say(match)}");
-                Assert.True(match.Holds || match.Notes.Count > 0, $"{seed} {limb.Name}: {Say(match)}");
+                Assert.True(Math.Abs(metres - match.Metres) < 1e-4 && Math.Abs(degrees - match.Degrees) < 0.1, $"{seed} {limb.Name}: {metres} m, {degrees}°, {match}");
+                Assert.True(match.Holds || match.Notes.Count > 0, $"{seed} {limb.Name}: {match}");
             }
         }
     }
@@ -74,7 +74,7 @@ public class MatchingTests
             var turned = Flip(instance, limb, toTurns: true);
             var match = instance.MatchGoal(limb.Index);
             var (metres, degrees) = turned.Against(Flip(instance, limb, toTurns: false));
-            Assert.True(metres < 1e-5 + Trembling(turned.Bend(limb)) && degrees < 0.01 + (500 * Trembling(turned.Bend(limb))), $"{bend}: {metres} m, {degrees}°, {Say(match)}");
+            Assert.True(metres < 1e-5 + Trembling(turned.Bend(limb)) && degrees < 0.01 + (500 * Trembling(turned.Bend(limb))), $"{bend}: {metres} m, {degrees}°, {match}");
             var pole = instance.ControlMove(limb.Pole!.Value);
             Assert.True(last is not { } before || Vector3.Distance(pole, before) < 0.01f, $"{bend}: {last} to {pole}");
             last = pole;
@@ -129,7 +129,7 @@ public class MatchingTests
                 foreach (var limb in instance.Rig.Limbs)
                 {
                     foreach (var match in new[] { instance.MatchGoal(limb.Index), instance.MatchTurns(limb.Index) })
-                        Assert.True(double.IsFinite(match.Metres + match.Degrees), $"{scale} {turn}: {Say(match)}");
+                        Assert.True(double.IsFinite(match.Metres + match.Degrees), $"{scale} {turn}: {match}");
                 }
 
                 foreach (var control in instance.Rig.Controls)
@@ -214,5 +214,4 @@ public class MatchingTests
         Assert.True(away <= metres && turned <= degrees, $"{what}: {away} m, {turned}°");
     }
 
-    private static string Say(LimbMatch match) => $"{match.Metres} m, {match.Degrees}°, {string.Join(" ", match.Notes)}";
 }
