@@ -9,6 +9,12 @@ internal abstract class RigSolver(int id, RigEvent said, RigCopy? copy) : RigEle
 
     public Fact<RigNode?> Pole { get; set; } = (RigNode?)null;
 
+    /// <summary>Where it was told its goal; none: it wasn't.</summary>
+    public (int Event, PlaceId Place)? Reached { get; set; }
+
+    /// <summary>Where it was told its pole; none: it wasn't.</summary>
+    public (int Event, PlaceId Place)? Faced { get; set; }
+
     public override void Forget()
     {
         Goal = Fact<RigNode?>.Open;
@@ -74,6 +80,9 @@ internal sealed class RigCurve(int id, RigEvent said, RigCopy? copy) : RigElemen
 
     /// <summary>The nodes that the curve goes through, from the chain's root on.</summary>
     public List<RigNode?> Nodes { get; } = [];
+
+    /// <summary>Where it was told of each of them.</summary>
+    public List<(int Event, PlaceId Place)> Led { get; } = [];
 
     public bool NodesAreOpen { get; set; }
 

@@ -10,11 +10,17 @@ internal sealed class RigAim(int id, RigEvent said, RigNode? node) : RigElement(
 
     public Fact<RigNode?> Target { get; set; } = (RigNode?)null;
 
+    /// <summary>Where it was told its target; none: it wasn't.</summary>
+    public (int Event, PlaceId Place)? Pointed { get; set; }
+
     /// <summary>The node's axis that points at the target; none: what points there at rest.</summary>
     public Fact<Axis?> Along { get; set; } = (Axis?)null;
 
     /// <summary>None: the roll goes with the node's parent.</summary>
     public Fact<AimUp?> Up { get; set; } = (AimUp?)null;
+
+    /// <summary>Where it was told what sets its roll; none: it wasn't.</summary>
+    public (int Event, PlaceId Place)? Rolled { get; set; }
 
     public override string Title => $"the aim of {Node?.Title ?? "a node"}";
 
@@ -50,6 +56,9 @@ internal sealed class RigTwist : RigElement
 
     public Fact<TwistEnds?> Ends { get; set; } = (TwistEnds?)null;
 
+    /// <summary>Where it was told its ends; none: it wasn't.</summary>
+    public (int Event, PlaceId Place)? Spanned { get; set; }
+
     /// <summary>None: by where the joints lie along the bone.</summary>
     public Fact<TwistShares?> Shares { get; set; } = (TwistShares?)null;
 
@@ -76,6 +85,9 @@ internal sealed class RigFalloff(int id, RigEvent said, RigChain? chain, RigCopy
     public IReadOnlyList<RigNode>? Joints => Copy is { IsUnknown: false } known ? known.Joints : Chain?.Joints;
 
     public Fact<RigNode?> Source { get; set; } = (RigNode?)null;
+
+    /// <summary>Where it was told its source; none: it wasn't.</summary>
+    public (int Event, PlaceId Place)? Sourced { get; set; }
 
     /// <summary>None: all the same, and 1 together.</summary>
     public Fact<FalloffShares?> Shares { get; set; } = (FalloffShares?)null;

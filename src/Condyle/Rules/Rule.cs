@@ -22,6 +22,9 @@ internal abstract class Rule
     /// <summary>Whether it tells of a step that is still to be done, which a repair may bring up.</summary>
     public virtual bool IsAboutNextStep => false;
 
+    /// <summary>Whether what a pose shows of a sentence that it finds fault with is explained by that.</summary>
+    public virtual bool ExplainsPoses => Severity == Severity.Error;
+
     /// <summary>The rule's page: what is flagged, why it hurts, wrong and right code, how to fix or accept it.</summary>
     public string Page => RulePage.Of(Id);
 

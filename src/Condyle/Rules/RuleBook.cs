@@ -89,7 +89,7 @@ internal static class RuleBook
                 var isTold = rule is EvaluatedRule && finding.Subject is { } shown && wrong.Contains(shown);
                 if (!rig.Accepted.Cover(finding) && !isTold)
                     findings.Add(finding);
-                if (rule.Severity == Severity.Error && finding.Subject is { } subject)
+                if (rule.ExplainsPoses && finding.Subject is { } subject)
                     wrong.Add(subject);
             }
         }

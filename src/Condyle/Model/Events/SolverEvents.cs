@@ -22,8 +22,10 @@ internal sealed class GoalSet(PlaceId place, int solver, int goal) : RigEvent(pl
 
     public override void Apply(ModelFold fold, int id)
     {
-        if (fold.Find<RigSolver>(solver) is { } found)
-            found.Goal = fold.IsCertain(this, found) ? fold.Find<RigNode>(goal) : Fact<RigNode?>.Open;
+        if (fold.Find<RigSolver>(solver) is not { } found)
+            return;
+        found.Goal = fold.IsCertain(this, found) ? fold.Find<RigNode>(goal) : Fact<RigNode?>.Open;
+        found.Reached = (id, Place);
     }
 }
 
@@ -33,8 +35,10 @@ internal sealed class PoleSet(PlaceId place, int solver, int pole) : RigEvent(pl
 
     public override void Apply(ModelFold fold, int id)
     {
-        if (fold.Find<RigSolver>(solver) is { } found)
-            found.Pole = fold.IsCertain(this, found) ? fold.Find<RigNode>(pole) : Fact<RigNode?>.Open;
+        if (fold.Find<RigSolver>(solver) is not { } found)
+            return;
+        found.Pole = fold.IsCertain(this, found) ? fold.Find<RigNode>(pole) : Fact<RigNode?>.Open;
+        found.Faced = (id, Place);
     }
 }
 
@@ -111,6 +115,7 @@ internal sealed class CurveLed(PlaceId place, int curve, int node) : RigEvent(pl
         if (fold.Find<RigCurve>(curve) is not { } found)
             return;
         found.Nodes.Add(fold.Find<RigNode>(node));
+        found.Led.Add((id, Place));
         found.NodesAreOpen |= !fold.IsCertain(this, found);
     }
 }

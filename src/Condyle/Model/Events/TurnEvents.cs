@@ -13,8 +13,10 @@ internal sealed class AimTargetSet(PlaceId place, int aim, int target) : RigEven
 
     public override void Apply(ModelFold fold, int id)
     {
-        if (fold.Find<RigAim>(aim) is { } found)
-            found.Target = fold.IsCertain(this, found) ? fold.Find<RigNode>(target) : Fact<RigNode?>.Open;
+        if (fold.Find<RigAim>(aim) is not { } found)
+            return;
+        found.Target = fold.IsCertain(this, found) ? fold.Find<RigNode>(target) : Fact<RigNode?>.Open;
+        found.Pointed = (id, Place);
     }
 }
 
@@ -35,8 +37,10 @@ internal sealed class AimUpSet(PlaceId place, int aim, int node, Fact<Axis?> axi
 
     public override void Apply(ModelFold fold, int id)
     {
-        if (fold.Find<RigAim>(aim) is { } found)
-            found.Up = fold.IsCertain(this, found) && fold.Find<RigNode>(node) is { } up ? new AimUp(up, axis) : Fact<AimUp?>.Open;
+        if (fold.Find<RigAim>(aim) is not { } found)
+            return;
+        found.Up = fold.IsCertain(this, found) && fold.Find<RigNode>(node) is { } up ? new AimUp(up, axis) : Fact<AimUp?>.Open;
+        found.Rolled = (id, Place);
     }
 }
 
@@ -53,8 +57,10 @@ internal sealed class TwistEndsSet(PlaceId place, int twist, int start, int end)
 
     public override void Apply(ModelFold fold, int id)
     {
-        if (fold.Find<RigTwist>(twist) is { } found)
-            found.Ends = fold.IsCertain(this, found) && fold.Find<RigNode>(start) is { } from && fold.Find<RigNode>(end) is { } to ? new TwistEnds(from, to) : Fact<TwistEnds?>.Open;
+        if (fold.Find<RigTwist>(twist) is not { } found)
+            return;
+        found.Ends = fold.IsCertain(this, found) && fold.Find<RigNode>(start) is { } from && fold.Find<RigNode>(end) is { } to ? new TwistEnds(from, to) : Fact<TwistEnds?>.Open;
+        found.Spanned = (id, Place);
     }
 }
 
@@ -82,8 +88,10 @@ internal sealed class FalloffSourced(PlaceId place, int falloff, int source) : R
 
     public override void Apply(ModelFold fold, int id)
     {
-        if (fold.Find<RigFalloff>(falloff) is { } found)
-            found.Source = fold.IsCertain(this, found) ? fold.Find<RigNode>(source) : Fact<RigNode?>.Open;
+        if (fold.Find<RigFalloff>(falloff) is not { } found)
+            return;
+        found.Source = fold.IsCertain(this, found) ? fold.Find<RigNode>(source) : Fact<RigNode?>.Open;
+        found.Sourced = (id, Place);
     }
 }
 

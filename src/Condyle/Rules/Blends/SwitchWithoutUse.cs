@@ -17,7 +17,7 @@ internal sealed class SwitchWithoutUse : Rule
         if (!model.IsWhole || UsedBy(model) is not { } used)
             yield break;
         var idle = model.Switches.FindAll(given => given is { IsUnknown: false, Control: not null } && !used.Contains(given.Id));
-        var passedOver = idle.Count == 0 ? [] : new HashSet<RigSwitch>(SwitchOfTheOtherSide.PassedOver(rig)); // which CDY2005 says
+        var passedOver = idle.Count == 0 ? [] : new HashSet<RigElement>(SwitchOfTheOtherSide.PassedOver(rig).Concat(SourceOnTheOtherSide.PassedOver(rig))); // which CDY2005 and CDY3004 say
         foreach (var given in idle.Where(given => !passedOver.Contains(given)))
             yield return Of(given, given.Control!, "Weight something by it, or remove it.");
         var spaces = new HashSet<RigChoice?>(model.Spaces.Select(space => space.Choice));

@@ -1,10 +1,9 @@
 using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
 /// <summary>CDY5001: what an animator sets on a dial changes the rig.</summary>
-internal sealed class DialSetsNothing : ModelRule
+internal sealed class DialSetsNothing : Rule
 {
     public override string Id => "CDY5001";
 
@@ -12,8 +11,9 @@ internal sealed class DialSetsNothing : ModelRule
 
     public override Severity Severity => Severity.Warning;
 
-    protected override IEnumerable<Finding> Check(RigModel model, Conventions conventions)
+    public override IEnumerable<Finding> Check(CheckedRig rig)
     {
+        var model = rig.Model;
         var flat = model.Responses.Where(IsFlat).ToList();
         foreach (var response in flat)
         {
@@ -31,10 +31,10 @@ internal sealed class DialSetsNothing : ModelRule
         if (!model.IsWhole || model.Responses.Exists(response => response.Source is null) || model.TwoBones.Exists(solver => solver.PlaneTurn.IsOpen))
             yield break;
         var used = new HashSet<RigElement?>(model.Responses.Select(response => response.Source).Concat(model.TwoBones.Select(solver => solver.PlaneTurn.TryKnown(out var by) ? by : null)));
-        foreach (var dial in model.Dials)
+        var idle = model.Dials.FindAll(dial => !dial.PlacesAreOpen && !used.Contains(dial));
+        var passedOver = idle.Count == 0 ? [] : new HashSet<RigElement>(SourceOnTheOtherSide.PassedOver(rig)); // which CDY3004 says
+        foreach (var dial in idle.Where(dial => !passedOver.Contains(dial)))
         {
-            if (dial.PlacesAreOpen || used.Contains(dial))
-                continue;
             yield return new Finding(
                 this,
                 dial,

@@ -11,7 +11,12 @@ internal sealed class DrivesInALoop : Rule
 
     public override Severity Severity => Severity.Error;
 
-    public override IEnumerable<Finding> Check(CheckedRig rig)
+    public override IEnumerable<Finding> Check(CheckedRig rig) => rig.Once(Loops).Select(loop => FindingOf([.. loop.Where(need => need.Verb.Length > 0)]));
+
+    /// <summary>The sentences that are said of nodes in a loop.</summary>
+    public static IEnumerable<RigElement> SentencesIn(CheckedRig rig) => rig.Once(Loops).SelectMany(loop => loop).Select(need => need.By);
+
+    private static IEnumerable<IReadOnlyList<NodeNeed>> Loops(CheckedRig rig)
     {
         // What has been worked out has no loop.
         if (rig.Evaluated is not null)
@@ -26,7 +31,7 @@ internal sealed class DrivesInALoop : Rule
             if (nodes.Exists(told.Contains) || IsGoalBelowItsChain(loop) || loop.Select(need => need.Scope).Where(scope => scope != 0).Distinct().Count() > 1)
                 continue;
             told.UnionWith(nodes);
-            yield return FindingOf([.. loop.Where(need => need.Verb.Length > 0)]);
+            yield return loop;
         }
     }
 

@@ -1,5 +1,4 @@
 using Condyle.Model;
-using Condyle.Naming;
 
 namespace Condyle.Rules;
 
@@ -14,31 +13,39 @@ internal sealed class SourceOnTheOtherSide : Rule
 
     public override string Fix => "this side's, where it has a name";
 
-    public override IEnumerable<Finding> Check(CheckedRig rig) => rig.Once(Crossed).Select(FindingOf);
+    public override bool ExplainsPoses => true;
 
-    /// <summary>The drives that take the other side's node for this side's.</summary>
-    public static IEnumerable<CrossedDrive> Crossed(CheckedRig rig)
+    public override IEnumerable<Finding> Check(CheckedRig rig)
     {
-        foreach (var drive in rig.Model.Drives)
-        {
-            if (drive.Target is not { IsUnknown: false } target || drive.Sources is not [{ IsCertain: true, Source: { IsUnknown: false } source } said]
-                || SidedName.Of(target.Name, rig.Conventions) is not { } mine || SidedName.Of(source.Name, rig.Conventions) is not { } theirs || mine.Side == theirs.Side)
-                continue;
-            if (rig.Pairs.CounterpartOf(source) is { } meant && IsMistaken(drive, target, source, rig.Pairs))
-                yield return new(drive, said.Event, said.Place, target, mine.Side, source, meant);
-        }
+        var all = rig.Once(Crossed);
+        var inLoops = all.Count == 0 ? [] : new HashSet<RigElement>(DrivesInALoop.SentencesIn(rig)); // which CDY3003 says
+        return all.Where(crossed => !inLoops.Contains(crossed.Sentence)).Select(FindingOf);
     }
 
-    private Finding FindingOf(CrossedDrive crossed) => new(
-        this,
-        crossed.Drive,
-        $"{crossed.Target.Title} is on the {crossed.Side} side and follows {crossed.Source.Title}, which is on the {crossed.Side.Opposite}, though there is {crossed.Meant.Title}: it moves when an animator poses the other side, and {crossed.Meant.Title} doesn't move it. Drive it by {crossed.Meant.Title}.",
-        crossed.Place)
+    private Finding FindingOf(CrossedSource crossed) => new(this, crossed.Sentence, crossed.Message, crossed.Place)
     {
-        ActsOn = crossed.Target,
-        Repairs = [new TakeInstead(crossed.Said, 0, crossed.Meant.Id, $"Drive {crossed.Target.Title} by {crossed.Meant.Title}")],
-        Related = [.. new[] { crossed.Drive.Place, crossed.Meant.Place, crossed.Source.Place }.Where(place => place != crossed.Place && place != PlaceId.None).Distinct()],
+        ActsOn = crossed.Follower,
+        Repairs = crossed.Repairs,
+        Related = [.. new[] { crossed.Sentence.Place, crossed.Meant.Place, crossed.Source.Place }.Where(place => place != crossed.Place && place != PlaceId.None).Distinct()],
     };
+
+    /// <summary>The sentences that take the other side's for this side's.</summary>
+    public static IEnumerable<CrossedSource> Crossed(CheckedRig rig) => CrossedDrives(rig).Concat(CrossedFollowers.In(rig)).Concat(CrossedResponses.In(rig));
+
+    /// <summary>What was passed over for the other side's, and so has nothing to do.</summary>
+    public static IEnumerable<RigElement> PassedOver(CheckedRig rig) => rig.Once(Crossed).Select(crossed => crossed.Meant);
+
+    private static IEnumerable<CrossedSource> CrossedDrives(CheckedRig rig)
+    {
+        var pairs = rig.Pairs;
+        foreach (var drive in rig.Model.Drives)
+        {
+            if (drive.Target is not { IsUnknown: false } target || drive.Sources is not [{ IsCertain: true, Source: { IsUnknown: false } source } said])
+                continue;
+            if (pairs.SideOf(target) is { } mine && pairs.SideOf(source) is { } theirs && mine != theirs && pairs.CounterpartOf(source) is { } meant && IsMistaken(drive, target, source, pairs))
+                yield return new(drive, FollowWay.Driven, target, mine, source, meant) { Given = (said.Event, 0), Place = said.Place };
+        }
+    }
 
     // Hands hold each other and ropes cross: only a node that stands where the target's counterpart does, or is named after it, was mistaken for this side's.
     private static bool IsMistaken(RigDrive drive, RigNode target, RigNode source, SidePairs pairs)
@@ -50,6 +57,3 @@ internal sealed class SourceOnTheOtherSide : Rule
             : pairs.IsNamedAfter(source, target);
     }
 }
-
-/// <summary>A drive of a node on one side by a node on the other, and the node that was meant.</summary>
-internal sealed record CrossedDrive(RigDrive Drive, int Said, PlaceId Place, RigNode Target, Side Side, RigNode Source, RigNode Meant);

@@ -21,7 +21,6 @@ internal sealed class JointLeavesRest : EvaluatedRule
         if (departures.AreNone)
             return [];
         var missed = new HashSet<RigElement>(evaluated.GoalsMissed.Select(each => each.Solver).Concat(rig.Once(PoleOnLine.In).Select(each => each.Solver)));
-        missed.UnionWith(rig.Once(SourceOnTheOtherSide.Crossed).Select(each => each.Drive));
         missed.UnionWith(NodeDrivenTwice.Takers(rig));
         var idle = new Lazy<ILookup<RigNode, RigNode>>(() => ControlMovesNothing.IdleByJoint(rig));
         var causes = new Dictionary<RigElement, Cause>();

@@ -38,9 +38,10 @@ internal sealed record SidedWriter(string Way, PlaceId Place, IReadOnlyList<(str
             }
         }
 
+        var crossed = new HashSet<RigElement>(rig.Once(SourceOnTheOtherSide.Crossed).Select(each => each.Sentence)); // which CDY3004 says
         foreach (var solver in model.TwoBones.Cast<RigSolver>().Concat(model.ManyBones))
         {
-            if (solver.Copy?.Joints.FirstOrDefault() is { } first && solver.Goal.TryKnown(out var goal) && solver.Pole.TryKnown(out var pole))
+            if (!crossed.Contains(solver) && solver.Copy?.Joints.FirstOrDefault() is { } first && solver.Goal.TryKnown(out var goal) && solver.Pole.TryKnown(out var pole))
                 yield return (first, new($"is solved by {(solver is RigTwoBone ? "two-bone" : "many-bone")} IK{(pole is null ? " without a pole" : "")}", solver.Place, [("its goal", goal), ("its pole", pole)]) { IsSolver = true });
         }
 
