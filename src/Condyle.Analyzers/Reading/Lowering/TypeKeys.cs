@@ -16,6 +16,11 @@ internal static class TypeKeys
         typeof(System.Numerics.Quaternion), typeof(System.Numerics.Matrix4x4), typeof(System.Numerics.Plane),
     }.ToDictionary(type => type.FullName!);
 
+    // Neither whether a reference may be null nor what the items of a tuple are called makes another type.
+    private static readonly SymbolDisplayFormat Names = SymbolDisplayFormat.CSharpErrorMessageFormat
+        .RemoveMiscellaneousOptions(SymbolDisplayMiscellaneousOptions.IncludeNullableReferenceTypeModifier)
+        .AddMiscellaneousOptions(SymbolDisplayMiscellaneousOptions.ExpandValueTuple);
+
     // Kept with the symbol that it was made of, and without one itself: it goes when the symbol's compilation goes, and that of a referenced
     // assembly serves every compilation that refers to it.
     private static readonly ConditionalWeakTable<ITypeSymbol, TypeKey> Types = new();
@@ -23,7 +28,7 @@ internal static class TypeKeys
     private static readonly TypeKey Unknown = new("object", TypeShape.Other) { IsReference = true };
     private static readonly TypeKey Void = new("void", TypeShape.Void);
 
-    // Whether a reference may be null makes no other type, so all its annotated forms have the key of the definition.
+    // All forms of a type that only say whether a reference may be null have the key of the definition.
     public static TypeKey Of(ITypeSymbol? type) => type switch
     {
         null => Unknown,
@@ -136,7 +141,8 @@ internal static class TypeKeys
 
     private static bool IsOfCondyle(ITypeSymbol type) => type.ContainingAssembly?.Name == CondyleName;
 
-    private static string NameOf(ITypeSymbol type) => type.ToDisplayString(SymbolDisplayFormat.CSharpErrorMessageFormat).ToString(CultureInfo.InvariantCulture);
+    /// <summary>The full name with type arguments.</summary>
+    public static string NameOf(ITypeSymbol type) => type.ToDisplayString(Names).ToString(CultureInfo.InvariantCulture);
 
     private static TypeShape? ShapeOf(SpecialType type) => type switch
     {

@@ -153,7 +153,7 @@ internal sealed class Program(Compilation compilation, CodeCache cache, Func<Syn
         facts.Of("initialisers", id, () => IsRead(id) && Find(id) is INamedTypeSymbol symbol ? BodySource.StaticPlacesOf(symbol) : []).Select(Source.Of).OfType<CodeBody>();
 
     public bool IsOfType(string id, string wanted) => facts.Of("is", id, wanted, () =>
-        Find(id) is INamedTypeSymbol own && Dispatch.BasesOf(own).Any(candidate => TypeKeys.IdOf(candidate) == wanted || candidate.ToDisplayString(SymbolDisplayFormat.CSharpErrorMessageFormat) == wanted));
+        Find(id) is INamedTypeSymbol own && Dispatch.BasesOf(own).Any(candidate => TypeKeys.IdOf(candidate) == wanted || TypeKeys.NameOf(candidate) == wanted));
 
     /// <summary>Whether an exception's type is another one or derives from it.</summary>
     public bool IsException(string thrown, string caught)

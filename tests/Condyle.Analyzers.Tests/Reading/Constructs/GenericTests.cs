@@ -36,4 +36,10 @@ public class GenericTests
         private static string Describe<T>(T x) => $"d{x}";
         private static Func<A, C> Compose<A, B, C>(Func<A, B> f, Func<B, C> g) => a => g(f(a));
         """);
+
+    [Theory]
+    [InlineData("rig.Control($\"{typeof(List<string?>) == typeof(List<string>)}{typeof(string?[]) == typeof(string[])}\");")]
+    [InlineData("rig.Control($\"{typeof((int A, int B)) == typeof((int, int))}{typeof(List<(int A, int B)>) == typeof(List<(int, int)>)}\");")]
+    [InlineData("rig.Control($\"{Count<(int A, int B)>.Next()}{Count<(int, int)>.Next()}{Count<(int, long)>.Next()}\"); rig.Control($\"{Count<List<string?>>.Next()}{Count<List<string>>.Next()}{Count<List<int>>.Next()}\");")]
+    public void Whether_references_may_be_null_and_what_items_are_called_makes_no_other_type(string code) => Oracle.Agrees(code, "private static class Count<T> { private static int count; public static int Next() => count++; }");
 }
