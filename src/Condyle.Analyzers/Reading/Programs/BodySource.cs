@@ -63,7 +63,7 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
     {
         bound = [];
         var body = Lower(place, tree);
-        return new LoweredCode(body, [.. bound.Where(code => code.SyntaxTree == tree).Select(code => code.Span)]);
+        return new LoweredCode(body, bound.TrueForAll(code => code.SyntaxTree == tree) ? bound.ConvertAll(code => code.Span) : null);
     }
 
     private CodeBody? Lower(BodyPlace place, SyntaxTree tree) => find(place.Id) switch

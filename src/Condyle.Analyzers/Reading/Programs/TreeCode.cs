@@ -5,8 +5,8 @@ namespace Condyle.Analyzers.Reading;
 
 /// <summary>A lowered body; none where there is none.</summary>
 /// <param name="Body">The code.</param>
-/// <param name="From">The stretches of its file that it was made of.</param>
-internal readonly record struct LoweredCode(CodeBody? Body, IReadOnlyList<TextSpan> From);
+/// <param name="From">The stretches of its file that it was made of; none where some of it stands in another one, as the initialisers of a type's other part do.</param>
+internal readonly record struct LoweredCode(CodeBody? Body, IReadOnlyList<TextSpan>? From);
 
 /// <summary>
 /// The lowered bodies of one version of a file. Those of a member that the next version leaves as it is are moved there: what a body means depends on its

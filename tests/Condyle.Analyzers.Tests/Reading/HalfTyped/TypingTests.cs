@@ -2,6 +2,7 @@ using System.Collections;
 using System.Reflection;
 using Condyle.Analyzers.Reading;
 using Condyle.Analyzers.Reporting;
+using Condyle.Tests.Shared;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
@@ -28,21 +29,70 @@ public class TypingTests(ITestOutputHelper output)
             for (var edit = 0; edit < EditsInAFile; edit++)
             {
                 compilation = Typed(compilation, source.Path, random);
-                var known = TreeCodeOf(compilation, source.Path).Bodies().Select(body => body.Key).ToHashSet();
-                var (now, anew) = (CodeOf(compilation, source.Path), CodeOf(Afresh(compilation), source.Path));
-                foreach (var (key, code) in anew)
-                {
-                    compared++;
-                    moved += known.Contains(key) ? 1 : 0;
-                    if (Alike.Difference(now.GetValueOrDefault(key).Body, code.Body) is { } difference)
-                        different.Add($"{source}, {mutation.Seed}, edit {edit}: {key}{difference}");
-                }
+                var (kept, all, differences) = Compare(compilation, source.Path);
+                (moved, compared) = (moved + kept, compared + all);
+                different.AddRange(differences.Select(difference => $"{source}, {mutation.Seed}, edit {edit}: {difference}"));
             }
         }
 
         output.WriteLine($"{compared} functions after {Files * EditsInAFile} edits, {moved} of them moved");
         Assert.True(different.Count == 0, string.Join(Environment.NewLine, different));
         Assert.True(moved > compared / 4);
+    }
+
+    [Theory]
+    [InlineData(4, "/* between */", "/* some lines\n\n between */")]
+    [InlineData(3, "/* in it */", "GC.KeepAlive(1);")]
+    [InlineData(4, "#nullable disable\n    private void Between() { /* between */ }\n", "private void Between() { /* between */ }\n#nullable disable\n")]
+    [InlineData(4, "#nullable disable\n    private string Pile() => new[] { \"pile\", null }.ToList()[0]!;\n", "    private string Pile() => new[] { \"pile\", null }.ToList()[0]!;\n#nullable disable\n")]
+    public void Code_of_a_type_in_two_files_is_the_same_as_anew_after_an_edit_of_one(int moved, string before, string after)
+    {
+        var compilation = CompiledCode.Compile(
+            ("rig.cs", "#nullable enable\n" + Oracle.Usings + """
+                public sealed partial class Depot(string given) : IRigDefinition
+                {
+                    #nullable disable
+                    private void Between() { /* between */ }
+                    public Depot() : this("depot") { }
+                    public void Define(RigDraft rig)
+                    {
+                        /* in it */
+                        rig.Group(Name());
+                        rig.Group(Pile());
+                        rig.Group(word);
+                        rig.Group(text());
+                    }
+                    private string Name() { return given + word; }
+                    #nullable restore
+                    #nullable disable
+                    private string Pile() => new[] { "pile", null }.ToList()[0]!;
+                }
+                """),
+            // Its initialisers stand where the other one has its Define.
+            ("part.cs", new string('\n', 145) + Oracle.Usings + """
+                public sealed partial class Depot
+                {
+                    private readonly string word = "word" + 1;
+                    private readonly Func<string> text = () => { return string.Join("_", "far", "off"); };
+                }
+                """));
+        Assert.DoesNotContain(compilation.GetDiagnostics(), found => found.Severity == DiagnosticSeverity.Error);
+        CodeOf(compilation, "rig.cs");
+        var tree = TreeAt(compilation, "rig.cs");
+        var text = tree.ToString();
+        Assert.Contains(before, text);
+        var (kept, _, differences) = Compare(compilation.ReplaceSyntaxTree(tree, tree.WithChangedText(SourceText.From(text.Replace(before, after)))), "rig.cs");
+        Assert.Empty(differences);
+        Assert.Equal(moved, kept);
+    }
+
+    /// <summary>How many functions of a file were moved there, of how many, and in what they differ from those that are made of it afresh.</summary>
+    private static (int Moved, int All, IReadOnlyList<string> Differences) Compare(CSharpCompilation compilation, string path)
+    {
+        var known = TreeCodeOf(compilation, path).Bodies().Select(body => body.Key).ToHashSet();
+        var (now, anew) = (CodeOf(compilation, path), CodeOf(Afresh(compilation), path));
+        return (anew.Keys.Count(known.Contains), anew.Count,
+            [.. anew.Select(code => Alike.Difference(now.GetValueOrDefault(code.Key).Body, code.Value.Body) is { } difference ? $"{code.Key}{difference}" : null).OfType<string>()]);
     }
 
     private static Dictionary<(BodyKind, string, int), LoweredCode> CodeOf(CSharpCompilation compilation, string path)
