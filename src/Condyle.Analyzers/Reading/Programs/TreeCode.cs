@@ -29,6 +29,9 @@ internal sealed class TreeCode
     /// <summary>The fingerprint of what is declared in the other files.</summary>
     public ulong Elsewhere { get; }
 
+    /// <summary>Whether it is that of this very version.</summary>
+    public bool IsOf(SyntaxTree version, ulong elsewhere) => tree == version && Elsewhere == elsewhere;
+
     /// <summary>The code of a file with what still holds of the version before, if there was one.</summary>
     public static TreeCode Of(SyntaxTree tree, ulong elsewhere, TreeCode? before)
     {

@@ -86,6 +86,18 @@ public class TypingTests(ITestOutputHelper output)
         Assert.Equal(moved, kept);
     }
 
+    // The compiler asks from several threads, for each file of a project.
+    [Fact]
+    public void Whoever_asks_for_a_version_of_a_file_gets_the_code_that_was_moved_there()
+    {
+        var recent = new RecentCode();
+        var (before, after) = (CSharpSyntaxTree.ParseText("class Crane { void Lift() { } }", path: "crane.cs"), CSharpSyntaxTree.ParseText(" class Crane { void Lift() { } }", path: "crane.cs"));
+        recent.Of(before, 0).Get(new BodyPlace(BodyKind.Method, "M:Crane.Lift", before), CompiledCode.Compile(), () => new LoweredCode(null, []));
+        var first = recent.Of(after, 0);
+        Assert.Single(first.Bodies());
+        Assert.Same(first, recent.Of(after, 0));
+    }
+
     /// <summary>How many functions of a file were moved there, of how many, and in what they differ from those that are made of it afresh.</summary>
     private static (int Moved, int All, IReadOnlyList<string> Differences) Compare(CSharpCompilation compilation, string path)
     {
