@@ -151,15 +151,10 @@ internal sealed partial class Lowerer
         return Declare(symbol);
     }
 
-    /// <summary>Tells for a slot of a function around this one which slot holds the same variable here.</summary>
-    internal Func<int, int> SlotFor(Lowerer around)
-    {
-        var here = new Dictionary<int, int>();
+    /// <summary>Which slot of a function around this one holds the same variable as which slot here.</summary>
+    internal IReadOnlyDictionary<int, int> SlotsFor(Lowerer around) =>
         // Capture now all that could be needed: once this function is lowered its slots are fixed.
-        foreach (var pair in around.slots.Where(pair => shared.Contains(pair.Key)).ToList())
-            here[pair.Value] = SlotOf(pair.Key);
-        return slot => here.TryGetValue(slot, out var mine) ? mine : throw new ReadingStopped("a local function captures a variable that its caller can't see");
-    }
+        around.slots.Where(pair => shared.Contains(pair.Key)).ToList().ToDictionary(pair => pair.Value, pair => SlotOf(pair.Key));
 
     private bool Knows(ISymbol symbol) => slots.ContainsKey(symbol)
         || SymbolEqualityComparer.Default.Equals(symbol.ContainingSymbol, owner)

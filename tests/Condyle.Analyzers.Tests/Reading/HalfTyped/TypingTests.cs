@@ -86,6 +86,20 @@ public class TypingTests(ITestOutputHelper output)
         Assert.Equal(moved, kept);
     }
 
+    // It outlives its compilation, and would keep it alive.
+    [Fact]
+    public void Lowered_code_holds_nothing_of_the_compiler()
+    {
+        var held = RigSources.All.Take(60).SelectMany(source =>
+        {
+            CodeOf(source.Compilation.Value, source.Path);
+            return TreeCodeOf(source.Compilation.Value, source.Path).Bodies().SelectMany(body => Held.By(body.Code.Body));
+        }).ToHashSet();
+        Assert.Contains(typeof(JoinText), held);
+        Assert.DoesNotContain(held, type => typeof(ISymbol).IsAssignableFrom(type) || typeof(IOperation).IsAssignableFrom(type) || typeof(SyntaxNode).IsAssignableFrom(type) || typeof(SyntaxTree).IsAssignableFrom(type)
+            || typeof(SemanticModel).IsAssignableFrom(type) || typeof(Compilation).IsAssignableFrom(type) || type == typeof(Lowerer));
+    }
+
     // The compiler asks from several threads, for each file of a project.
     [Fact]
     public void Whoever_asks_for_a_version_of_a_file_gets_the_code_that_was_moved_there()
@@ -176,5 +190,32 @@ public class TypingTests(ITestOutputHelper output)
         private static IEnumerable<FieldInfo> FieldsOf(Type? type) => type is null ? [] : type
             .GetFields(BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly)
             .Where(field => !typeof(Delegate).IsAssignableFrom(type) || field.Name == "_target").Concat(FieldsOf(type.BaseType));
+    }
+
+    private static class Held
+    {
+        /// <summary>The types of all objects that one leads to.</summary>
+        public static IEnumerable<Type> By(object? one)
+        {
+            var (seen, pending) = (new HashSet<object>(ReferenceEqualityComparer.Instance), new Stack<object?>([one]));
+            while (pending.Count > 0)
+            {
+                if (pending.Pop() is not { } next || next is string or Type or MemberInfo or Pointer || next.GetType().IsPrimitive || !seen.Add(next))
+                    continue;
+                yield return next.GetType();
+                if (next is Array items)
+                {
+                    foreach (var item in items)
+                        pending.Push(item);
+                    continue;
+                }
+
+                for (var type = next.GetType(); type is not null; type = type.BaseType)
+                {
+                    foreach (var field in type.GetFields(BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly))
+                        pending.Push(field.GetValue(next));
+                }
+            }
+        }
     }
 }
