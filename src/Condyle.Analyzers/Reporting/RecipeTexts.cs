@@ -7,7 +7,7 @@ namespace Condyle.Analyzers.Reporting;
 /// <summary>The texts that recipes make names of, by the literals that they are written as.</summary>
 internal sealed class RecipeTexts
 {
-    private readonly Dictionary<Origin, List<(ReadPath Path, RecipeRecord Recipe)>> byLiteral = [];
+    private readonly Dictionary<Origin, List<(ReadPath Path, RecipeRecord Recipe, string? Text)>> byLiteral = [];
 
     public RecipeTexts(IEnumerable<ReadPath> paths)
     {
@@ -15,8 +15,11 @@ internal sealed class RecipeTexts
         {
             foreach (var recipe in path.Calls.Recipes)
             {
-                foreach (var origin in path.Calls.TextsGivenTo(recipe.Call.Arguments).SelectMany(text => text.Origins))
-                    Add(origin, path, recipe);
+                foreach (var text in path.Calls.TextsGivenTo(recipe.Call.Arguments))
+                {
+                    foreach (var origin in text.Origins)
+                        Add(origin, (path, recipe, text.TryKnown(out var known) ? known : null));
+                }
             }
         }
     }
@@ -25,8 +28,12 @@ internal sealed class RecipeTexts
     public bool Have(Origin literal) => byLiteral.ContainsKey(literal);
 
     /// <summary>Whether all names that a rule finds fault with, of all recipes that are given a literal, come right by another one in its place.</summary>
-    public bool EachWants(Origin literal, string from, string to, Rule rule) =>
-        byLiteral.TryGetValue(literal, out var all) && all.TrueForAll(use => Wants(use.Path, use.Recipe, from, to, rule));
+    /// <param name="literal">The literal.</param>
+    /// <param name="from">What it says; none where that is another text each time.</param>
+    /// <param name="to">What it would say.</param>
+    /// <param name="rule">The rule.</param>
+    public bool EachWants(Origin literal, string? from, string to, Rule rule) =>
+        byLiteral.TryGetValue(literal, out var all) && all.TrueForAll(use => (from ?? use.Text) is { } said && Wants(use.Path, use.Recipe, said, to, rule));
 
     private static bool Wants(ReadPath path, RecipeRecord recipe, string from, string to, Rule rule)
     {
@@ -50,10 +57,10 @@ internal sealed class RecipeTexts
 
     private static bool IsIn(RecipeRecord recipe, RigElement part) => part.Id >= recipe.First && part.Id < recipe.Last;
 
-    private void Add(Origin literal, ReadPath path, RecipeRecord recipe)
+    private void Add(Origin literal, (ReadPath Path, RecipeRecord Recipe, string? Text) use)
     {
         if (!byLiteral.TryGetValue(literal, out var uses))
             byLiteral[literal] = uses = [];
-        uses.Add((path, recipe));
+        uses.Add(use);
     }
 }

@@ -1,5 +1,6 @@
 using Condyle.Analyzers.Reading;
 using Condyle.Rules;
+using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 
@@ -10,12 +11,20 @@ internal sealed partial class RepairEdits
 {
     private PlannedRepair? ReplaceInRecipe(Repair repair, Rule rule)
     {
-        if (repair is not ReplaceText replace || TextBehind(replace) is not var (literal, from, to) || readingsOf(literal.Path) is not { } file || !file.Uses.EachRecipeWants(literal, from, to, rule)
-            || file.Tree.GetRoot().FindNode(literal.Span, getInnermostNodeForTie: true) is not LiteralExpressionSyntax { RawKind: (int)SyntaxKind.StringLiteralExpression } written || written.Token.ValueText != from)
+        if (repair is not ReplaceText replace || TextBehind(replace) is not var (literal, from, to) || readingsOf(literal.Path) is not { } file
+            || file.Tree.GetRoot().FindNode(literal.Span, getInnermostNodeForTie: true) is not ExpressionSyntax written)
+            return null;
+        var isPlain = written is LiteralExpressionSyntax { RawKind: (int)SyntaxKind.StringLiteralExpression, Token.ValueText: var said } && said == from;
+        if (!(isPlain || EndsInASide(written, to, file.Model)) || !file.Uses.EachRecipeWants(literal, isPlain ? from : null, to, rule))
             return null;
         var plan = Plan(replace with { Title = $"Name what is built after '{to}'" }, file, literal.Span, new TextEdit(literal.Path, literal.Span, SymbolDisplay.FormatLiteral(to, quote: true)));
         return plan with { IsToBeTried = true }; // code may ask for what is built by its name
     }
+
+    /// <summary>Whether a text has nothing but a side behind its beginning: <c>$"foot_{side}"</c>.</summary>
+    private static bool EndsInASide(ExpressionSyntax text, string beginning, SemanticModel model) =>
+        text is InterpolatedStringExpressionSyntax { Contents: [InterpolatedStringTextSyntax first, InterpolationSyntax { AlignmentClause: null, FormatClause: null, Expression: var side }] }
+        && first.TextToken.ValueText == beginning + "_" && model.GetTypeInfo(side).Type?.Name == nameof(Side) && !CodeEffects.AreIn(side, model);
 
     /// <summary>The one literal that a name of a recipe's part comes right by, and what it is to say; none where several would do, or none does.</summary>
     private (Origin Literal, string From, string To)? TextBehind(ReplaceText replace)

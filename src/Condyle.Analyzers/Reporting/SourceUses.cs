@@ -14,7 +14,7 @@ internal sealed class SourceUses
     private readonly RecipeTexts recipes;
     private readonly Dictionary<(Seam, string, string), bool> wantedByUses = [];
     private readonly Dictionary<(string, TextSpan, object), bool> wantedByCalls = [];
-    private readonly Dictionary<(Origin, string, string, Rule), bool> wantedByRecipes = [];
+    private readonly Dictionary<(Origin, string?, string, Rule), bool> wantedByRecipes = [];
     private readonly Dictionary<(TextSpan, TextSpan), LoopTable?> tables = [];
     private readonly Dictionary<(string, TextSpan, CallWay), IReadOnlyList<string>> blendsGiven = [];
 
@@ -100,7 +100,7 @@ internal sealed class SourceUses
     public bool AsksForName(CallRecord call) => observed.Contains(call.Verb) || byLiteral.ContainsKey(call.Verb) || recipes.Have(call.Verb);
 
     /// <summary>Whether a literal is there for recipes alone, and right names of all that they build come of another text in its place.</summary>
-    public bool EachRecipeWants(Origin literal, string from, string to, Rule rule) => Once(wantedByRecipes, (literal, from, to, rule), () =>
+    public bool EachRecipeWants(Origin literal, string? from, string to, Rule rule) => Once(wantedByRecipes, (literal, from, to, rule), () =>
         !observed.Contains(literal) && !byLiteral.ContainsKey(literal) && recipes.EachWants(literal, from, to, rule));
 
     // Files are looked at side by side.

@@ -17,6 +17,7 @@ internal static class RuleBook
         new NameOfAnotherNode(),
         new NameOutsidePattern(),
         new TagInAnotherPlace(),
+        new SideSaidTwice(),
         new BlendWithoutInverse(),
         new BlendOfOneSource(),
         new SourceOfAnotherJoint(),
