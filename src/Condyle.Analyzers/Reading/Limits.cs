@@ -67,5 +67,5 @@ internal static class Limits
     public const int RecentFiles = 8;
 
     /// <summary>Definitions, besides those in the file itself, that are read live when a shared helper is edited. The build reads all.</summary>
-    public const int LiveDefinitionsForAHelper = 4;
+    public const int LiveDefinitionsForAHelper = 3;
 }
