@@ -1,5 +1,6 @@
 using Condyle.Analyzers.Reading;
 using Condyle.Analyzers.Reporting;
+using Condyle.Analyzers.Tests.Reading;
 using Microsoft.CodeAnalysis;
 
 namespace Condyle.Analyzers.Tests.Reporting;
@@ -104,6 +105,20 @@ public class PlaceTests
             ("/0/part.cs", "partial class Docker { private static void Add(RigDraft rig) => rig.Control($\"{Arm}_root\"); }"),
         ]));
         Assert.Equal("Arm", TextAt(finding.Location));
+    }
+
+    [Theory]
+    [InlineData("[new string('a', 30000)]", "new string('a', 30000)")]
+    [InlineData("[.. new int[3].Select(i => $\"b{1 / i}\")]", "1 / i")]
+    public async Task An_initialiser_in_the_file_of_another_part_is_blamed_there(string words, string place)
+    {
+        var findings = await FrontEnds.Read([
+            ("/0/docker.cs", Oracle.Usings + "public sealed partial class Docker : IRigDefinition { public Docker() { } public void Define(RigDraft rig) { foreach (var word in words) rig.Group(word); } }"),
+            ("/0/words.cs", $"{Oracle.Usings}// {new string('x', 200)}\npartial class Docker {{ private readonly List<string> words = {words}; }}"),
+        ]);
+        var finding = Assert.Single(findings);
+        Assert.Equal(place, TextAt(finding.Location));
+        Assert.Equal("Docker", TextAt(finding.AdditionalLocations[0]));
     }
 
     [Theory]

@@ -25,7 +25,7 @@ internal sealed partial class Lowerer
             if (isPrimary)
                 lowerer.KeepParameters(constructor);
             foreach (var initialiser in initialisers)
-                lowerer.Initialiser(initialiser);
+                lowerer.InitialiserAnywhere(initialiser);
             if (baseCall is not null)
             {
                 lowerer.Effect(baseCall);
@@ -106,6 +106,25 @@ internal sealed partial class Lowerer
             LoadVariable(parameter, isReference: false);
             StoreOnThis(Members.FieldOf(parameter));
         }
+    }
+
+    // One in the file of another part is a function of its own there, since places are told within the file of their function.
+    private void InitialiserAnywhere(IOperation operation)
+    {
+        var path = operation.Syntax.SyntaxTree.FilePath;
+        if (path == body.Path)
+        {
+            Initialiser(operation);
+            return;
+        }
+
+        var elsewhere = new CodeBody(body.Name, path);
+        var lowerer = new Lowerer(elsewhere, owner, this, shared);
+        lowerer.Initialiser(operation);
+        lowerer.Finish([]);
+        Emit(new MakeFunction(elsewhere, lowerer.captured));
+        Emit(new InvokeFunction(0, null, default, null) { Span = owner?.Locations.FirstOrDefault(location => location.SourceTree?.FilePath == body.Path)?.SourceSpan ?? default });
+        Emit(new Pop());
     }
 
     private void Initialiser(IOperation operation)

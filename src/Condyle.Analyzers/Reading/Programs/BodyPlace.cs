@@ -18,7 +18,7 @@ internal enum BodyKind
 /// <param name="kind">What it is the body of.</param>
 /// <param name="id">The id of the method; of the type for static initialisers.</param>
 /// <param name="tree">The file.</param>
-/// <param name="part">Which of the type's parts holds the static initialisers.</param>
+/// <param name="part">Which of the type's parts in the file holds the static initialisers.</param>
 internal sealed class BodyPlace(BodyKind kind, string id, SyntaxTree tree, int part = 0)
 {
     // The file may be typed in while this is kept, and must not live on because of it.

@@ -39,7 +39,7 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
     /// <summary>Where that stands which runs before the first use of a type: its static initialisers in order, then its static constructor.</summary>
     public static IReadOnlyList<BodyPlace> StaticPlacesOf(INamedTypeSymbol type)
     {
-        var places = type.DeclaringSyntaxReferences.Select((part, index) => new BodyPlace(BodyKind.StaticInitialisers, TypeKeys.IdOf(type), part.SyntaxTree, index)).ToList();
+        var places = type.DeclaringSyntaxReferences.Select(part => new BodyPlace(BodyKind.StaticInitialisers, TypeKeys.IdOf(type), part.SyntaxTree, PartsIn(part.SyntaxTree, type).Count(other => other.Span.Start < part.Span.Start))).ToList();
         foreach (var constructor in type.StaticConstructors.Where(constructor => !constructor.IsImplicitlyDeclared))
         {
             if (constructor.DeclaringSyntaxReferences.FirstOrDefault()?.SyntaxTree is { } tree)
@@ -59,6 +59,8 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
         return cache.For(tree, compilation).Get(place, compilation, () => LoweredAt(place, tree));
     }
 
+    private static IEnumerable<SyntaxReference> PartsIn(SyntaxTree tree, INamedTypeSymbol type) => type.DeclaringSyntaxReferences.Where(part => part.SyntaxTree == tree).OrderBy(part => part.Span.Start);
+
     private LoweredCode LoweredAt(BodyPlace place, SyntaxTree tree)
     {
         bound = [];
@@ -69,7 +71,7 @@ internal sealed class BodySource(Compilation compilation, CodeCache cache, Func<
     private CodeBody? Lower(BodyPlace place, SyntaxTree tree) => find(place.Id) switch
     {
         INamedTypeSymbol type => Lowerer.LowerInitialisers(
-            tree.FilePath, null, Initialisers(type.DeclaringSyntaxReferences[place.Part].GetSyntax(cancellation) as TypeDeclarationSyntax, isStatic: true)),
+            tree.FilePath, null, Initialisers(PartsIn(tree, type).ElementAtOrDefault(place.Part)?.GetSyntax(cancellation) as TypeDeclarationSyntax, isStatic: true)),
         IMethodSymbol method when place.Kind == BodyKind.Constructor => Constructor(Members.Implementation(method), tree),
         IMethodSymbol method => Lower(Members.Implementation(method), tree),
         _ => null,

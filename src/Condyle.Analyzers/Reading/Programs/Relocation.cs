@@ -13,6 +13,7 @@ internal sealed class Relocation(string path, IReadOnlyList<(TextSpan Was, int B
     /// <summary>Whether lowered code holds after the edit, and how: what it was made of was left, and so was every place in it.</summary>
     public bool TryMove(LoweredCode was, out LoweredCode now)
     {
+        moved.Clear();
         isLost = was.From is null || was.Body is { NamesItsLine: true };
         now = new LoweredCode(was.Body is null ? null : Of(was.Body), [.. (was.From ?? []).Select(Of)]);
         return !isLost;
