@@ -41,22 +41,26 @@ internal sealed class SideSaidTwice : Rule
         Limbs.JointOf(node) is { } joint && rig.Pairs.SideOf(joint) == doubled.Outer
         && (given.Contain(doubled.With(doubled.Inner, doubled.Outer.Opposite)) || given.Contain(doubled.With(doubled.Inner.Opposite, doubled.Outer.Opposite)));
 
-    private static DoubledSide? Doubled(Text text, Conventions conventions)
-    {
-        if (!text.TryKnown(out var name))
-            return null;
-        foreach (var outer in Side.Both)
-        {
-            foreach (var inner in Side.Both)
-            {
-                var marks = conventions.MarkOf(inner) + conventions.MarkOf(outer);
-                var at = name.IndexOf(marks, StringComparison.Ordinal);
-                if (at > 0 && (at + marks.Length == name.Length || name[at + marks.Length] == '_') && !EndsInMark(name.Substring(0, at), conventions) && !BeginsWithMark(name.Substring(at + marks.Length), conventions))
-                    return new(name, at, inner, outer, conventions);
-            }
-        }
+    private static DoubledSide? Doubled(Text text, Conventions conventions) =>
+        text.TryKnown(out var name) ? Doubled(name, Side.Left, conventions) ?? Doubled(name, Side.Right, conventions) : null;
 
-        return null;
+    private static DoubledSide? Doubled(string name, Side outer, Conventions conventions)
+    {
+        var (mark, at) = (conventions.MarkOf(outer), name.LastIndexOf(conventions.MarkOf(outer), StringComparison.Ordinal));
+        if (at <= 0 || MarkBefore(name, at, conventions) is not { } inner)
+            return null;
+        var (before, behind) = (name.Substring(0, at - conventions.MarkOf(inner).Length), name.Substring(at + mark.Length));
+        return before.Length > 0 && (behind.Length == 0 || behind[0] == '_') && !EndsInMark(before, conventions) && !BeginsWithMark(behind, conventions)
+            ? new(name, before.Length, inner, outer, conventions)
+            : null;
+    }
+
+    private static Side? MarkBefore(string name, int end, Conventions conventions)
+    {
+        var (left, right) = (conventions.LeftMark, conventions.RightMark);
+        return end >= left.Length && string.CompareOrdinal(name, end - left.Length, left, 0, left.Length) == 0 ? Side.Left
+            : end >= right.Length && string.CompareOrdinal(name, end - right.Length, right, 0, right.Length) == 0 ? Side.Right
+            : null;
     }
 
     // With a third one it is a way that is said for a side: "slide_left_right_left".
