@@ -9,7 +9,7 @@ internal static class ReaderSuite
     {
         ["build"] = () => WholeBuild.Measure(rigs: 20, warmUp: 25, rounds: 15)
             .Concat(WholeBuild.Measure(rigs: 200, warmUp: 2, rounds: 7))
-            .Concat(WholeBuild.Measure(rigs: 2_000, warmUp: 0, rounds: 3)),
+            .Concat(WholeBuild.Measure(rigs: 2_000, warmUp: 0, rounds: 2)),
         ["sdk"] = SdkAnalyzers.Measure,
         ["keystroke"] = Keystrokes.Measure,
         ["growth"] = Growth.OfStages,
