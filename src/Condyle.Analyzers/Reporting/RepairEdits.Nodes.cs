@@ -65,7 +65,7 @@ internal sealed partial class RepairEdits
 
     /// <summary>The index of a table that is asked for the other side.</summary>
     private static MemberAccessExpressionSyntax? Opposite(ExpressionSyntax argument, SemanticModel model) =>
-        argument is ElementAccessExpressionSyntax { ArgumentList.Arguments: [{ Expression: MemberAccessExpressionSyntax { Name.Identifier.ValueText: nameof(Side.Opposite), Expression: var side } index }] } && model.GetTypeInfo(side).Type?.Name == nameof(Side) ? index : null;
+        argument is ElementAccessExpressionSyntax { ArgumentList.Arguments: [{ Expression: MemberAccessExpressionSyntax { Name.Identifier.ValueText: nameof(Side.Opposite), Expression: var side } index }] } && TypeKeys.Is(model.GetTypeInfo(side).Type, typeof(Side)) ? index : null;
 
     /// <summary>The local that holds what an event made, and nothing else, where it means that at a place of the code; and the call that makes it.</summary>
     private (string Name, CallRecord Making)? LocalOf(int made, ExpressionSyntax there, FileReadings file)

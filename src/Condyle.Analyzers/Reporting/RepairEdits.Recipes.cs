@@ -24,7 +24,7 @@ internal sealed partial class RepairEdits
     /// <summary>Whether a text has nothing but a side behind its beginning: <c>$"foot_{side}"</c>.</summary>
     private static bool EndsInASide(ExpressionSyntax text, string beginning, SemanticModel model) =>
         text is InterpolatedStringExpressionSyntax { Contents: [InterpolatedStringTextSyntax first, InterpolationSyntax { AlignmentClause: null, FormatClause: null, Expression: var side }] }
-        && first.TextToken.ValueText == beginning + "_" && model.GetTypeInfo(side).Type?.Name == nameof(Side) && !CodeEffects.AreIn(side, model);
+        && first.TextToken.ValueText == beginning + "_" && TypeKeys.Is(model.GetTypeInfo(side).Type, typeof(Side)) && !CodeEffects.AreIn(side, model);
 
     /// <summary>The one literal that a name of a recipe's part comes right by, and what it is to say; none where several would do, or none does.</summary>
     private (Origin Literal, string From, string To)? TextBehind(ReplaceText replace)

@@ -65,8 +65,8 @@ internal sealed partial class RepairEdits
         expression is MemberAccessExpressionSyntax { Name.Identifier.ValueText: nameof(Weight.Inverse) } inverse && HasInverse(model.GetSymbolInfo(inverse).Symbol?.ContainingType) ? inverse.Expression : null;
 
     /// <summary>Whether a type is that of weights.</summary>
-    public static bool IsWeight(ITypeSymbol? type) => type is INamedTypeSymbol named && TypeKeys.PlainNameOf(named) == typeof(Weight).FullName;
+    public static bool IsWeight(ITypeSymbol? type) => TypeKeys.Is(type, typeof(Weight));
 
     /// <summary>Whether a type is that of weights or of switches, so that the inverse can be taken of its values.</summary>
-    public static bool HasInverse(ITypeSymbol? type) => IsWeight(type) || (type is INamedTypeSymbol named && TypeKeys.PlainNameOf(named) == typeof(Switch).FullName);
+    public static bool HasInverse(ITypeSymbol? type) => IsWeight(type) || TypeKeys.Is(type, typeof(Switch));
 }

@@ -81,7 +81,7 @@ internal static class SharedFiles
 
         """);
 
-    /// <summary>What stands in a body of the helpers once and is replaced by a keystroke.</summary>
+    /// <summary>What stands in a body of the helpers once, a digit last: behind it another one is typed.</summary>
     public const string EditedHelper = "0.12";
 
     /// <summary>A file that no rig uses.</summary>
@@ -156,6 +156,6 @@ internal static class SharedFiles
 
         """);
 
-    /// <summary>What stands in a body of the unrelated file once and is replaced by a keystroke.</summary>
+    /// <summary>What stands in a body of the unrelated file once, a digit last: behind it another one is typed.</summary>
     public const string EditedUnrelated = "draught + 0.5";
 }

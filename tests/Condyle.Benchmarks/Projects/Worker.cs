@@ -5,7 +5,7 @@ namespace Condyle.Benchmarks.Projects;
 /// <summary>One rig file of a generated project: a dock worker, three limbs on each side, fingers in nested loops, helpers, interpolated names. Clean.</summary>
 internal static class Worker
 {
-    /// <summary>What stands in a body of the rig once and is replaced by a keystroke.</summary>
+    /// <summary>What stands in a body of the rig once, a digit last: behind it another one is typed.</summary>
     public const string Edited = "distance: 0.4";
 
     public static (string Path, string Source) File(int number)

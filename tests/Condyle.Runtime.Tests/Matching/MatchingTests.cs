@@ -68,17 +68,23 @@ public class MatchingTests
         var (limb, elbow) = (Assert.Single(instance.Rig.Limbs), instance.Rig.ControlIndex("turn_elbow"));
         instance.SetTurn(instance.Rig.ControlIndex("turn_shoulder"), Quaternion.CreateFromYawPitchRoll(0.3f, -0.5f, 0.8f));
         Vector3? last = null;
+        var notes = new List<MatchNote>();
         foreach (var bend in new[] { 1e-2f, 3e-3f, 1e-3f, 1e-4f, 1e-5f, 1e-6f, 0, -1e-4f })
         {
             instance.SetTurn(elbow, Quaternion.CreateFromAxisAngle(Vector3.UnitY, -bend));
             var turned = Flip(instance, limb, toTurns: true);
             var match = instance.MatchGoal(limb.Index);
+            notes.AddRange(match.Notes);
             var (metres, degrees) = turned.Against(Flip(instance, limb, toTurns: false));
             Assert.True(metres < 1e-5 + Trembling(turned.Bend(limb)) && degrees < 0.01 + (500 * Trembling(turned.Bend(limb))), $"{bend}: {metres} m, {degrees}°, {match}");
             var pole = instance.ControlMove(limb.Pole!.Value);
             Assert.True(last is not { } before || Vector3.Distance(pole, before) < 0.01f, $"{bend}: {last} to {pole}");
             last = pole;
         }
+
+        var straight = notes.Where(note => note.Kind == MatchNoteKind.AlmostStraight).ToList();
+        Assert.NotEmpty(straight);
+        Assert.All(straight, note => Assert.Matches("^'elbow' moves by [0-9.]+ mm with the last digit of a float of the goal's place: it is [0-9.]+ mm off the line from 'shoulder' to 'wrist', and the limb [0-9.]+ mm from the middle of the world\\.$", note.Text));
     }
 
     [Theory]
@@ -109,6 +115,7 @@ public class MatchingTests
         var match = kind == MatchNoteKind.Locked ? instance.MatchTurns(limb) : instance.MatchGoal(limb);
         Assert.Contains(match.Notes, note => note.Kind == kind && note.Text.StartsWith(text, StringComparison.Ordinal));
         Assert.Equal(kind == MatchNoteKind.BeyondLimit, match.Holds);
+        Assert.Matches("^[0-9.]+ mm and [0-9.]+° off at most\\. ", match.ToString());
     }
 
     [Fact]

@@ -141,6 +141,9 @@ internal static class TypeKeys
 
     private static bool IsOfCondyle(ITypeSymbol type) => type.ContainingAssembly?.Name == CondyleName;
 
+    /// <summary>Whether a type is one of Condyle's own.</summary>
+    public static bool Is(ITypeSymbol? type, Type wanted) => type is INamedTypeSymbol && IsOfCondyle(type) && PlainNameOf(type) == wanted.FullName;
+
     /// <summary>The full name with type arguments.</summary>
     public static string NameOf(ITypeSymbol type) => type.ToDisplayString(Names).ToString(CultureInfo.InvariantCulture);
 

@@ -42,10 +42,12 @@ internal sealed class TextValue(Text text, IReadOnlyList<Seam> seams, IReadOnlyL
     public TextValue MadeBy(Derivation? made) => new(Text, Seams, Origins) { IsThere = IsThere, Identity = new UnknownText(canFork: false), Made = made };
 
     /// <summary>The same text where its last characters can't be changed at their source.</summary>
-    public TextValue WithoutSeam() => Seams.Count == 0 ? this : new TextValue(Text, [], Origins) { IsThere = IsThere, Identity = Identity, Around = Around, Made = Made };
+    public TextValue WithoutSeam() => Seams.Count == 0 ? this : At([], Origins);
 
     /// <summary>The same text after an edit of its file.</summary>
-    public TextValue Moved(Relocation to) => Seams.Count + Origins.Count == 0 ? this : new TextValue(Text, [.. Seams.Select(to.Of)], [.. Origins.Select(to.Of)]) { IsThere = IsThere, Identity = Identity, Around = Around, Made = Made };
+    public TextValue Moved(Relocation to) => Seams.Count + Origins.Count == 0 ? this : At([.. Seams.Select(to.Of)], [.. Origins.Select(to.Of)]);
+
+    private TextValue At(IReadOnlyList<Seam> seams, IReadOnlyList<Origin> origins) => new(Text, seams, origins) { IsThere = IsThere, Identity = Identity, Around = Around, Made = Made };
 
     /// <summary>Joins parts; what is appended to the last one or at the seam is appended to the whole.</summary>
     public static TextValue Join(IReadOnlyList<TextValue> parts, Seam? seam)
