@@ -18,7 +18,8 @@ internal readonly record struct SidedName(Side Side, string Name, int MarkAt, Co
         return left < 0 == right < 0 ? null : left >= 0 ? new(Side.Left, name, left, conventions) : new(Side.Right, name, right, conventions);
     }
 
-    private static int MarkIn(string name, string mark)
+    /// <summary>Where a mark stands last at the end of a name or before an underscore; below zero where it doesn't.</summary>
+    internal static int MarkIn(string name, string mark)
     {
         for (var at = name.LastIndexOf(mark, StringComparison.Ordinal); at >= 0; at = at == 0 ? -1 : name.LastIndexOf(mark, at - 1, StringComparison.Ordinal))
         {

@@ -27,6 +27,7 @@ public class KeptCodeTests
                     rig.Group($"crate_{Length}");
                     rig.Group(Fleet.Words[0]);
                     rig.Group(Gate.Name());
+                    Stacks.Count(rig);
                 }
             }
             """),
@@ -82,12 +83,22 @@ public class KeptCodeTests
             public static class Stacks
             {
                 private static readonly string[] Words = ["crate", "barrel"];
+                private static readonly Func<int, string> Numbered = number =>
+                {
+                    if (number > 0)
+                    {
+                        return "first";
+                    }
+
+                    return "none_group";
+                };
                 public static void Add(RigDraft rig, Group holder, Names.Sort sort)
                 {
                     foreach (var word in Words)
                         rig.Group(sort == Names.Sort.Large ? $"large_{word}" : $"{word}_group").Under(holder);
                 }
                 public static void Pair(RigDraft rig, string name = "pair") => rig.Group(name);
+                public static void Count(RigDraft rig) => rig.Group(Numbered(1));
             }
             """),
     ];
@@ -117,6 +128,7 @@ public class KeptCodeTests
     [InlineData("rig.cs", "public void Define", "private readonly int size = 1; public void Define")]
     [InlineData("rig.cs", "rig.Control(Own);", "rig.Control(Own); Stacks.Pair(rig, \"own\");")]
     [InlineData("stacks.cs", "\"crate\"", "\"case\"")]
+    [InlineData("stacks.cs", "\"first\"", "\"second\"")]
     [InlineData("stacks.cs", "name = \"pair\"", "name = \"two\"")]
     [InlineData("stacks.cs", "sort == Names.Sort.Large", "sort == Names.Sort.Small")]
     [InlineData("stacks.cs", "public static void Pair(RigDraft rig, string name = \"pair\")", "public static void Pair(RigDraft rig, int count = 1, string name = \"pair_group\")")]
@@ -127,6 +139,22 @@ public class KeptCodeTests
         var typed = Replace(compilation, file, before, after);
         Assert.Equal(await FindingsIn(Afresh(typed)), await FindingsIn(typed));
         Assert.Equal(untouched, await FindingsIn(Replace(typed, file, after, before)));
+    }
+
+    [Fact]
+    public async Task Files_in_another_order_set_up_the_parts_of_a_type_in_that_order()
+    {
+        var compilation = CompiledCode.Compile([
+            ("count.cs", Oracle.Usings + "public static class Count { private static int last; public static int Next() => ++last; }"),
+            ("rig.cs", Oracle.Usings + "public sealed partial class Docker : IRigDefinition { public Docker() { } public void Define(RigDraft rig) { rig.Group($\"crate_{first}\"); rig.Group($\"barrel_{second}\"); } }"),
+            ("first.cs", Oracle.Usings + "public sealed partial class Docker { private readonly int first = Count.Next(); }"),
+            ("second.cs", Oracle.Usings + "public sealed partial class Docker { private readonly int second = Count.Next(); }"),
+        ]);
+        var before = await FindingsIn(compilation);
+        var trees = compilation.SyntaxTrees;
+        var turned = compilation.RemoveAllSyntaxTrees().AddSyntaxTrees([trees[0], trees[1], trees[3], trees[2], .. trees.Skip(4)]);
+        Assert.Equal(await FindingsIn(Afresh(turned)), await FindingsIn(turned));
+        Assert.NotEqual(before, await FindingsIn(turned));
     }
 
     private static CSharpCompilation Replace(CSharpCompilation compilation, string file, string before, string after)

@@ -23,9 +23,15 @@ internal sealed class Declarations
         var sum = (ulong)RuntimeHelpers.GetHashCode(compilation.Options) * 31;
         foreach (var reference in compilation.References)
             sum += (ulong)RuntimeHelpers.GetHashCode(reference) * 0x9E3779B97F4A7C15;
+        var order = 0UL;
         foreach (var tree in compilation.SyntaxTrees)
+        {
             sum += PrintOf(tree);
-        return new Declarations(sum);
+            // The parts of a type are set up in the order of their files.
+            order = (order ^ (uint)StringComparer.Ordinal.GetHashCode(tree.FilePath)) * 1099511628211;
+        }
+
+        return new Declarations(sum + order);
     }
 
     public ulong Without(SyntaxTree tree) => All - PrintOf(tree);
@@ -44,8 +50,8 @@ internal sealed class Declarations
             var next = pending.Pop();
             if (next.AsNode() is { } node)
             {
-                // A function in an initialiser is part of it; and a property has a field of its own if its body uses it.
-                if (node is BlockSyntax { Parent: not AnonymousFunctionExpressionSyntax } or ArrowExpressionClauseSyntax)
+                // A function in an initialiser is part of it, with all that is in it; and a property has a field of its own if its body uses it.
+                if (node is BlockSyntax or ArrowExpressionClauseSyntax && !node.Ancestors().Any(around => around is AnonymousFunctionExpressionSyntax))
                 {
                     if (node.Parent is AccessorDeclarationSyntax or PropertyDeclarationSyntax && node.DescendantNodes().Any(part => part.IsKind(SyntaxKind.FieldExpression)))
                         hash = (hash ^ '=') * 1099511628211;

@@ -17,11 +17,11 @@ internal sealed class SideSaidTwice : Rule
     public override IEnumerable<Finding> Check(CheckedRig rig)
     {
         var given = new GivenNames(rig.Model);
-        var delivered = new Lazy<List<string>>(() => [.. rig.Model.Nodes.Where(node => node.IsExported && Doubled(node.Name, rig.Conventions) is not null).Select(node => node.Name.ToString())]);
+        var delivered = new Lazy<HashSet<string>>(() => [.. rig.Model.Nodes.Where(node => node.IsExported && Doubled(node.Name, rig.Conventions) is not null).Select(node => node.Name.ToString())]);
         foreach (var node in rig.Model.Nodes)
         {
             if (node.Kind is not (NodeKind.Control or NodeKind.Group) || node.IsUnknown || Doubled(node.Name, rig.Conventions) is not { } doubled
-                || (doubled.Inner != doubled.Outer && !IsMistaken(node, doubled, given, rig)) || delivered.Value.Exists(doubled.Name.Contains))
+                || (doubled.Inner != doubled.Outer && !IsMistaken(node, doubled, given, rig)) || PartsOf(doubled.Name).Any(delivered.Value.Contains))
                 continue;
             var (right, other) = (doubled.Once, doubled.With(doubled.Inner, doubled.Outer.Opposite));
             var isTaken = given.Contain(right);
@@ -36,6 +36,13 @@ internal sealed class SideSaidTwice : Rule
         }
     }
 
+    // What is called after a joint says what the joint says.
+    private static IEnumerable<string> PartsOf(string name)
+    {
+        var words = name.Split('_');
+        return Enumerable.Range(0, words.Length).SelectMany(first => Enumerable.Range(1, words.Length - first).Select(count => string.Join("_", words, first, count)));
+    }
+
     // "slide_left_right" says a way: only what stands on the side that it says last, and has a fellow on the other, was given both by mistake.
     private static bool IsMistaken(RigNode node, DoubledSide doubled, GivenNames given, CheckedRig rig) =>
         Limbs.JointOf(node) is { } joint && rig.Pairs.SideOf(joint) == doubled.Outer
@@ -46,11 +53,11 @@ internal sealed class SideSaidTwice : Rule
 
     private static DoubledSide? Doubled(string name, Side outer, Conventions conventions)
     {
-        var (mark, at) = (conventions.MarkOf(outer), name.LastIndexOf(conventions.MarkOf(outer), StringComparison.Ordinal));
+        var (mark, at) = (conventions.MarkOf(outer), SidedName.MarkIn(name, conventions.MarkOf(outer)));
         if (at <= 0 || MarkBefore(name, at, conventions) is not { } inner)
             return null;
         var (before, behind) = (name.Substring(0, at - conventions.MarkOf(inner).Length), name.Substring(at + mark.Length));
-        return before.Length > 0 && (behind.Length == 0 || behind[0] == '_') && !EndsInMark(before, conventions) && !BeginsWithMark(behind, conventions)
+        return before.Length > 0 && !EndsInMark(before, conventions) && !BeginsWithMark(behind, conventions)
             ? new(name, before.Length, inner, outer, conventions)
             : null;
     }
@@ -66,7 +73,7 @@ internal sealed class SideSaidTwice : Rule
     // With a third one it is a way that is said for a side: "slide_left_right_left".
     private static bool EndsInMark(string part, Conventions conventions) => Side.Both.Any(side => part.EndsWith(conventions.MarkOf(side), StringComparison.Ordinal));
 
-    private static bool BeginsWithMark(string part, Conventions conventions) => Side.Both.Any(side => part.StartsWith(conventions.MarkOf(side), StringComparison.Ordinal));
+    private static bool BeginsWithMark(string part, Conventions conventions) => Side.Both.Any(side => (part + "_").StartsWith(conventions.MarkOf(side) + "_", StringComparison.Ordinal));
 
     /// <summary>A name with two marks, one behind the other.</summary>
     private sealed record DoubledSide(string Name, int At, Side Inner, Side Outer, Conventions Conventions)
