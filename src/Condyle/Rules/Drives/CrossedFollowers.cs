@@ -46,6 +46,9 @@ internal sealed class CrossedFollowers
         var other = pairs.CounterpartOf(follower);
         if ((way == FollowWay.Aimed || way == FollowWay.Rolled) && other is not null && Stand.Of(source)?.At is RigNode at && at == Stand.Of(other)?.At)
             return false;
+        // What stands at the joint above, or at its own, is nothing to aim at: toes that point at the other foot do so on purpose.
+        if (way == FollowWay.Aimed && Stand.Of(meant)?.At is RigNode stands && (stands == follower || (follower.Parent.TryKnown(out var above) && stands == above)))
+            return false;
         return pairs.IsNamedAfter(source, follower) || Limbs.AreOne(other, source, pairs) || BothTake(each, meant);
     }
 
